@@ -1,0 +1,15 @@
+import { expect, test } from 'vitest';
+import { blocksOf } from '../docs/blocks.js';
+import { read } from '../tree.js';
+
+const readme = read('README.md');
+
+test("the README's first two lines that begin with npm run the main job and the tests", () => {
+  const commands = readme.split('\n').filter((line) => line.startsWith('npm'));
+  expect(commands.slice(0, 2)).toEqual(['npm ci && npm run demo', 'npm ci && npm test']);
+});
+
+test('the README shows an example with its real output', () => {
+  const shown = blocksOf('README.md', readme).filter(({ run, printed }) => run && printed !== undefined);
+  expect(shown.length).toBeGreaterThan(0);
+});
