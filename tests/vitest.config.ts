@@ -7,7 +7,6 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
-    coverage: { include: ['src/**'] },
   },
   // Tests and the documentation's code import the package by its name and get the source, so no build comes first.
   resolve: {
