@@ -1,8 +1,8 @@
 // The order of imports: a folder of src imports only from itself, from folders to its left, and from the ground files.
 const order = [
+  'solver',
   'substance',
   'solution',
-  'solver',
   'equilibrium',
   'titration',
   'buffer',

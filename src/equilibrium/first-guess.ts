@@ -1,0 +1,46 @@
+import type { Balance, Column } from './charge-balance.js';
+import type { Family } from './family.js';
+import { stepsInOrder } from './steps.js';
+
+/**
+ * A first estimate of h, from the order in which the protons leave.
+ *
+ * All ionisation steps are taken in order of pKa; state k has the first k done. The net charge S_k of the states falls with
+ * k, and the root lies by the state whose S is nearest to zero. Only the two steps next to it are let run:
+ *
+ *   S_k + V·(h − Kw/h) + (n_k − s⁻)·h/K_k − (n_(k+1) − s⁺)·K_(k+1)/h = 0,   s⁺ = max(S_k, 0), s⁻ = max(−S_k, 0)
+ *
+ * a quadratic in h. It is the ampholyte formula where S_k = 0, the log-ratio formula where one step is half done, and exact for
+ * strong acids and bases. Derived here.
+ *
+ * @returns an h strictly between `low` and `high`
+ * @internal
+ */
+export function firstGuess(balance: Balance, column: Column, low: number, high: number): number {
+  const { kw, families } = balance;
+  const { volume, charge, amounts } = column;
+  const steps = stepsInOrder(families.map((family) => family.constants)).map(({ family, step }) => ({
+    constant: (families[family] as Family).constants[step] as number,
+    amount: amounts[family] as number,
+  }));
+  let state = charge;
+  for (let i = 0; i < families.length; i += 1)
+    state += (amounts[i] as number) * (families[i] as Family).topCharge;
+
+  let k = 0;
+  for (; k < steps.length; k += 1) {
+    const { amount } = steps[k] as { amount: number };
+    if (state - amount / 2 <= 0) break; // this step is less than half done
+    state -= amount;
+  }
+  const done = steps[k - 1];
+  const next = steps[k];
+  let rise = volume;
+  let fall = volume * kw;
+  if (done) rise += Math.max(done.amount + Math.min(state, 0), 0) / done.constant;
+  if (next) fall += Math.max(next.amount - Math.max(state, 0), 0) * next.constant;
+
+  const root = Math.sqrt(state * state + 4 * rise * fall);
+  const guess = state > 0 ? (2 * fall) / (state + root) : (root - state) / (2 * rise);
+  return guess > low && guess < high ? guess : Math.sqrt(low) * Math.sqrt(high);
+}

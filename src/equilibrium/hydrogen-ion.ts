@@ -1,0 +1,97 @@
+import { type Balance, type Charge, type Column, chargeAt, emptyCharge } from './charge-balance.js';
+import type { Family } from './family.js';
+import { firstGuess } from './first-guess.js';
+
+/** The root of a charge balance. */
+export interface Root {
+  /** Hydrogen-ion concentration, mol/L. */
+  h: number;
+  /** How often the charge balance was evaluated. */
+  evaluations: number;
+  /** Room to work in: the charge balance where it was last evaluated, one step from the root. */
+  readonly scratch: Charge;
+}
+
+/** @internal */
+export const emptyRoot = (): Root => ({ h: 1e-7, evaluations: 0, scratch: emptyCharge() });
+
+/**
+ * The hydrogen-ion concentration at which a solution is neutral, by Halley's method inside a bracket.
+ *
+ *   x = ln h,   x ← x − 2·F·F′ / (2·F′² − F·F″)                                                      (1)
+ *
+ * One root    F rises strictly with h (charge-balance.ts).
+ * Bracket     every protolyte wholly in its least protonated form leaves the charge least, wholly in its most protonated
+ *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation.
+ * Invariant   F(low) ≤ 0 ≤ F(high); a step that leaves the bracket, or two steps in a row that do not halve the
+ *             step before, give way to halving the bracket in ln h.
+ * Ends        every other pass at worst halves the bracket, so at most about 2·log2(ln(high/low)/1e-6) passes.
+ * Good to     the rounding of F: (1) converges with the third power, so after a step of 1e-6 what is left
+ *             is below 1e-16 times the square of the number of protons.
+ * Source      E. Halley, Phil. Trans. R. Soc. 18, 136–148 (1694), doi:10.1098/rstl.1694.0029; the order and the basin of
+ *             attraction of the method in J. F. Traub, Iterative Methods for the Solution of Equations (1964), section 5.2
+ *
+ * @param guess - a first h, for instance that of the neighbouring point of a curve; 0 for none
+ * @internal
+ */
+export function hydrogenIon(balance: Balance, column: Column, guess: number, out: Root): Root {
+  let { low, high } = bracketOf(balance, column);
+  let h = guess > low && guess < high ? guess : firstGuess(balance, column, low, high);
+  let before = Number.POSITIVE_INFINITY;
+  let slow = 0;
+  out.evaluations = 0;
+
+  for (let pass = 0; pass < 200; pass += 1) {
+    const { net, slope, bend } = chargeAt(balance, column, h, out.scratch);
+    out.evaluations += 1;
+    if (net < 0) low = h;
+    else high = h;
+
+    let step = (-2 * net * slope) / (2 * slope * slope - net * bend);
+    let next = h * Math.exp(step);
+    if (next === h) break;
+    slow = Math.abs(step) < before / 2 ? 0 : slow + 1;
+    const taken = next > low && next < high && slow < 2;
+    if (!taken) {
+      next = Math.sqrt(low) * Math.sqrt(high);
+      step = Math.log(next / h);
+      slow = 0;
+    }
+    const settled = (taken && Math.abs(step) < settledStep) || high - low <= Number.EPSILON * high;
+    before = Math.abs(step);
+    h = next;
+    if (settled) break;
+  }
+  out.h = h;
+  return out;
+}
+
+/** A step in ln h after which cubic convergence leaves less than rounding. */
+const settledStep = 1e-6;
+
+/**
+ * The h between which the root lies: with S the net charge without water, V·h² + S·h − V·Kw = 0.
+ *
+ * Widened by a few roundings, so that a root at an end is inside.
+ */
+function bracketOf(
+  { kw, families }: Balance,
+  { volume, charge, amounts }: Column,
+): { low: number; high: number } {
+  let greatest = charge;
+  let least = charge;
+  for (let i = 0; i < families.length; i += 1) {
+    const { topCharge, constants } = families[i] as Family;
+    greatest += (amounts[i] as number) * topCharge;
+    least += (amounts[i] as number) * (topCharge - constants.length);
+  }
+  const low = waterRoot(kw, greatest / volume);
+  const high = waterRoot(kw, least / volume);
+  return { low: low * (1 - 1e-9), high: high * (1 + 1e-9) };
+}
+
+/** The positive root of h − Kw/h + s = 0, without cancellation for either sign of s. */
+export function waterRoot(kw: number, s: number): number {
+  const root = Math.sqrt(s * s + 4 * kw);
+  return s > 0 ? (2 * kw) / (s + root) : (root - s) / 2;
+}

@@ -1,0 +1,42 @@
+import { Faults } from '../errors.js';
+import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import type { Equilibrium, SpeciesAt } from './equilibrate.js';
+
+/**
+ * The concentration of one species, mol/L. The compiler checks the formula against the protolyte.
+ *
+ * @throws InputError where the equilibrium has no such protolyte, or the protolyte no such species
+ * @example
+ * ```ts
+ * import { acids, equilibrate, makeSolution, molarOf, reagents } from 'protolysis';
+ *
+ * const vinegar = equilibrate(makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] }));
+ * molarOf(vinegar, acids.acetic, 'CH3COO-'); // => 0.00132
+ * ```
+ */
+export function molarOf<const Formula extends string>(
+  equilibrium: Equilibrium,
+  protolyte: Protolyte<Formula>,
+  formula: NoInfer<Formula>,
+): number {
+  const faults = new Faults('molarOf');
+  const unread = faults.object(equilibrium, 'equilibrium', 'an equilibrium as equilibrate returns it');
+  const species = faults
+    .list(unread.species, 'equilibrium.species', 'a list of species')
+    .map(
+      (one, index) =>
+        faults.object(one, `equilibrium.species[${index}]`, 'a species') as unknown as SpeciesAt,
+    );
+  const { id } = readProtolyte(protolyte, 'protolyte', faults);
+  faults.text(formula, 'formula', 'the formula of a species');
+  faults.done();
+
+  const own = species.filter(({ protolyteId }) => protolyteId === id);
+  const found = own.find((one) => one.formula === formula);
+  if (own.length === 0)
+    faults.add('unknown-substance', 'protolyte', 'a protolyte that the solution holds', id);
+  else if (!found)
+    faults.add('unknown-substance', 'formula', `one of ${own.map((one) => one.formula).join(', ')}`, formula);
+  faults.done();
+  return (found as (typeof own)[number]).molar;
+}

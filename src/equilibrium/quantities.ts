@@ -1,0 +1,10 @@
+declare const counts: unique symbol;
+
+/** A number that remembers what it counts: a literal fits, another quantity does not. */
+export type Quantity<Name extends string> = number & { readonly [counts]?: Name };
+
+/** −log10 of the hydrogen-ion activity. */
+export type PH = Quantity<'pH'>;
+
+/** −log10 of the hydrogen-ion concentration in mol/L. */
+export type PcH = Quantity<'pcH'>;

@@ -1,0 +1,184 @@
+/** What is wrong with one value that a caller gave. */
+export interface Issue {
+  readonly code: IssueCode;
+  /** Where it stands in the arguments, such as `contents[1].grams`. */
+  readonly path: string;
+  /** What is allowed there. */
+  readonly expected: string;
+  /** What was given, shortened. */
+  readonly received: string;
+}
+
+export type IssueCode =
+  | 'wrong-type' //         not a number, not an object, …
+  | 'not-finite' //         NaN, Infinity
+  | 'out-of-range' //       a number, but not one that makes sense here
+  | 'missing' //            a required key is not there
+  | 'unknown-key' //        a key that this call does not know: a typing slip would be lost in silence
+  | 'conflict' //           two values that cannot both hold
+  | 'unknown-substance' //  a protolyte, species or ion that is not part of this
+  | 'bad-formula'; //       a chemical formula that cannot be read
+
+/**
+ * The caller's mistake: every fault found in one call, listed together.
+ *
+ * Tell it by `name` (`'InputError'`) rather than by `instanceof`, which fails where two copies of the package are loaded.
+ *
+ * @example
+ * ```ts
+ * import { makeSolution, reagents } from 'protolysis';
+ *
+ * let message = '';
+ * try {
+ *   makeSolution({ mL: -20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
+ * } catch (error) {
+ *   message = (error as Error).message;
+ * }
+ * message; // => 'makeSolution: mL is -20; give a volume in mL, above 0 and at most 1e9.'
+ * ```
+ */
+export class InputError extends RangeError {
+  override readonly name = 'InputError';
+  readonly issues: readonly Issue[];
+
+  constructor(call: string, issues: readonly Issue[]) {
+    super(messageOf(call, issues));
+    this.issues = issues;
+  }
+}
+
+function messageOf(call: string, issues: readonly Issue[]): string {
+  const lines = issues.map(({ path, expected, received }) => `${path} is ${received}; give ${expected}.`);
+  if (lines.length === 1) return `${call}: ${lines[0]}`;
+  return `${call}: ${lines.length} faults\n${lines.map((line) => `- ${line}`).join('\n')}`;
+}
+
+/** The path of a key under a path; the arguments themselves have the empty path. @internal */
+export const at = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
+
+/** A plain object or function result as it came from the caller: nothing is known of its values yet. */
+export type Unread = Readonly<Record<string, unknown>>;
+
+/** Limits of a number: `above` and `below` are open ends, `from` and `to` closed ones. */
+export interface Limits {
+  readonly above?: number;
+  readonly from?: number;
+  readonly to?: number;
+  readonly integer?: boolean;
+}
+
+/**
+ * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
+ * that the reading can go on and find the other faults; `done()` then throws once, with all of them.
+ *
+ * @internal
+ */
+export class Faults {
+  readonly #call: string;
+  readonly #issues: Issue[] = [];
+
+  constructor(call: string) {
+    this.#call = call;
+  }
+
+  get count(): number {
+    return this.#issues.length;
+  }
+
+  get any(): boolean {
+    return this.count > 0;
+  }
+
+  add(code: IssueCode, path: string, expected: string, value: unknown): void {
+    this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
+  }
+
+  /** Throws if there was any fault. */
+  done(): void {
+    if (this.any) throw new InputError(this.#call, this.#issues);
+  }
+
+  /** A finite number within limits; `what` names the quantity and its unit, such as `a volume in mL`. */
+  number(value: unknown, path: string, what: string, limits: Limits = {}): number {
+    const allowed = `${what}${describe(limits)}`;
+    if (value === undefined) this.add('missing', path, allowed, value);
+    else if (typeof value !== 'number') this.add('wrong-type', path, allowed, value);
+    else if (!Number.isFinite(value)) this.add('not-finite', path, allowed, value);
+    else if (!within(value, limits)) this.add('out-of-range', path, allowed, value);
+    else return value;
+    return limits.from ?? limits.to ?? 1;
+  }
+
+  /** A text of one to `max` characters. */
+  text(value: unknown, path: string, what: string, max = 200): string {
+    if (value === undefined) this.add('missing', path, what, value);
+    else if (typeof value !== 'string') this.add('wrong-type', path, what, value);
+    else if (value.length === 0 || value.length > max)
+      this.add('out-of-range', path, `${what} of 1 to ${max} characters`, value);
+    else return value;
+    return '?';
+  }
+
+  /** An object. With `keys`, any other key is a fault: what is misspelt must not be lost. */
+  object(value: unknown, path: string, what: string, keys?: readonly string[]): Unread {
+    if (value === undefined) this.add('missing', path, what, value);
+    else if (typeof value !== 'object' || value === null || Array.isArray(value))
+      this.add('wrong-type', path, what, value);
+    else {
+      const unread = value as Unread;
+      if (keys) {
+        for (const key of Object.keys(unread))
+          if (!keys.includes(key))
+            this.add('unknown-key', at(path, key), `only the keys ${keys.join(', ')}`, unread[key]);
+      }
+      return unread;
+    }
+    return {};
+  }
+
+  /** An array of `min` to `max` items. */
+  list(
+    value: unknown,
+    path: string,
+    what: string,
+    min = 0,
+    max = Number.POSITIVE_INFINITY,
+  ): readonly unknown[] {
+    if (value === undefined) this.add('missing', path, what, value);
+    else if (!Array.isArray(value)) this.add('wrong-type', path, what, value);
+    else if (value.length < min) this.add('out-of-range', path, `${what}, at least ${min} of them`, value);
+    else if (value.length > max) this.add('out-of-range', path, `${what}, at most ${max} of them`, value);
+    else return value;
+    return [];
+  }
+}
+
+function within(value: number, { above, from, to, integer }: Limits): boolean {
+  if (above !== undefined && !(value > above)) return false;
+  if (from !== undefined && !(value >= from)) return false;
+  if (to !== undefined && !(value <= to)) return false;
+  return !integer || Number.isInteger(value);
+}
+
+function describe({ above, from, to, integer }: Limits): string {
+  const parts = [];
+  if (integer) parts.push('a whole number');
+  if (from !== undefined && to !== undefined) parts.push(`from ${from} to ${to}`);
+  else {
+    if (above !== undefined) parts.push(`above ${above}`);
+    if (from !== undefined) parts.push(`${from} or more`);
+    if (to !== undefined) parts.push(`at most ${to}`);
+  }
+  return parts.length === 0 ? '' : `, ${parts.join(' and ')}`;
+}
+
+/** A short text of any value whatever: never throws, not even on cyclic or hostile objects. */
+function show(value: unknown): string {
+  if (value === undefined) return 'missing';
+  if (typeof value === 'string') return value.length > 40 ? `'${value.slice(0, 37)}…'` : `'${value}'`;
+  if (typeof value === 'bigint') return `${value}n`;
+  if (typeof value === 'symbol' || typeof value === 'function') return `a ${typeof value}`;
+  if (typeof value !== 'object' || value === null) return Object.is(value, -0) ? '-0' : String(value);
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  return 'an object';
+}

@@ -1,0 +1,28 @@
+import { Faults } from '../errors.js';
+import { readSolution } from './read-solution.js';
+import { type Solution, solutionLimits } from './solution.js';
+
+/**
+ * A measured part of a solution, as a pipette takes it.
+ *
+ * It may be larger than the solution, so that one litre of titrant made on paper serves any burette: what is kept is
+ * the composition.
+ *
+ * @param part - `mL`: volume of the part
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { aliquot, makeSolution, reagents } from 'protolysis';
+ *
+ * const stock = makeSolution({ mL: 250, contents: [{ reagent: reagents.sodiumCarbonate, grams: 1.325 }] });
+ * aliquot(stock, { mL: 25 }).contents[0]?.mmol; // => 1.25015
+ * ```
+ */
+export function aliquot(solution: Solution, part: { readonly mL: number }): Solution {
+  const faults = new Faults('aliquot');
+  const { mL: whole, contents } = readSolution(solution, 'solution', faults);
+  const unread = faults.object(part, 'part', 'a part { mL }', ['mL']);
+  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL });
+  faults.done();
+  return { mL, contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: mmol * (mL / whole) })) };
+}

@@ -1,0 +1,57 @@
+import { Faults } from '../errors.js';
+import { readSolution } from './read-solution.js';
+import { type Solution, solutionLimits } from './solution.js';
+
+/**
+ * Adds pure water to a solution: the amounts stay, the volume grows.
+ *
+ * @param water - `mL`: volume added, 0 or more
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { addWater, makeSolution, reagents } from 'protolysis';
+ *
+ * const acid = makeSolution({ mL: 10, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+ * addWater(acid, { mL: 90 }).mL; // => 100
+ * ```
+ */
+export function addWater(solution: Solution, water: { readonly mL: number }): Solution {
+  const faults = new Faults('addWater');
+  const { mL: before, contents } = readSolution(solution, 'solution', faults);
+  const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
+  const added = faults.number(unread.mL, 'mL', 'a volume in mL', { from: 0, to: solutionLimits.mL });
+  if (before + added > solutionLimits.mL)
+    faults.add(
+      'out-of-range',
+      'mL',
+      `a volume in mL that leaves no more than ${solutionLimits.mL} in all`,
+      added,
+    );
+  faults.done();
+  return { mL: before + added, contents };
+}
+
+/**
+ * Makes a solution up to a mark with pure water, as in a volumetric flask.
+ *
+ * @param mark - `mL`: final volume, not below the present one
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { makeSolution, makeUpTo, reagents } from 'protolysis';
+ *
+ * const acid = makeSolution({ mL: 10, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+ * makeUpTo(acid, { mL: 250 }).mL; // => 250
+ * ```
+ */
+export function makeUpTo(solution: Solution, mark: { readonly mL: number }): Solution {
+  const faults = new Faults('makeUpTo');
+  const { mL: before, contents } = readSolution(solution, 'solution', faults);
+  const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);
+  const mL = faults.number(unread.mL, 'mL', 'a volume in mL, not below the present one', {
+    from: faults.any ? 0 : before,
+    to: solutionLimits.mL,
+  });
+  faults.done();
+  return { mL, contents };
+}

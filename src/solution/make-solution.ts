@@ -1,0 +1,128 @@
+import { Faults } from '../errors.js';
+import { type Reagent, readReagent } from '../substance/reagent.js';
+import { merged } from './merged.js';
+import { readAmount } from './read-solution.js';
+import { type Solution, solutionLimits } from './solution.js';
+import { readTotals } from './totals.js';
+
+/** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
+export type Ingredient =
+  | { readonly reagent: Reagent; readonly grams: number; readonly purity?: number }
+  | { readonly reagent: Reagent; readonly mmol: number }
+  | { readonly reagent: Reagent; readonly molar: number };
+
+export interface SolutionRecipe {
+  /** Final volume, mL; 1000 if left out. */
+  readonly mL?: number;
+  /** Nothing at all is legal: pure water. */
+  readonly contents: readonly Ingredient[];
+}
+
+/** What `makeSolution` takes for granted. */
+export const solutionDefaults = { mL: 1000, purity: 1 } as const;
+
+/**
+ * Makes a solution of a final volume from weighed solids, amounts or concentrations.
+ *
+ *   n = purity · m / M,   n = c · V
+ *
+ * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the solid is
+ * taken as inert and dropped. A reagent named twice is added up.
+ *
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { makeSolution, reagents } from 'protolysis';
+ *
+ * const sample = makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumCarbonate, grams: 0.2, purity: 0.95 }] });
+ * sample.contents[0]?.mmol; // => 1.79267
+ * ```
+ */
+export function makeSolution(recipe: SolutionRecipe): Solution {
+  const faults = new Faults('makeSolution');
+  const unread = faults.object(recipe, 'recipe', 'a recipe { mL, contents }', ['mL', 'contents']);
+  const mL =
+    unread.mL === undefined
+      ? solutionDefaults.mL
+      : faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL });
+  const items = faults.list(
+    unread.contents,
+    'contents',
+    'a list of ingredients (an empty one for pure water)',
+  );
+  const contents = items.map((item, index) => readIngredient(item, `contents[${index}]`, mL, faults));
+  faults.done();
+
+  const solution = { mL, contents: merged(contents, 'contents', faults) };
+  readTotals([solution], 'contents', faults);
+  faults.done();
+  return solution;
+}
+
+function readIngredient(item: unknown, path: string, mL: number, faults: Faults) {
+  const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', [
+    'reagent',
+    'grams',
+    'purity',
+    'mmol',
+    'molar',
+  ]);
+  const reagent = readReagent(unread.reagent, `${path}.reagent`, faults);
+  return { reagent, mmol: readQuantity(unread, reagent, path, mL, faults) };
+}
+
+function readQuantity(
+  unread: Readonly<Record<string, unknown>>,
+  reagent: Reagent,
+  path: string,
+  mL: number,
+  faults: Faults,
+) {
+  const given = (['grams', 'mmol', 'molar'] as const).filter((key) => unread[key] !== undefined);
+  if (given.length !== 1) {
+    const code = given.length === 0 ? 'missing' : 'conflict';
+    faults.add(
+      code,
+      path,
+      'one of grams, mmol and molar',
+      given.length === 0 ? undefined : given.join(' and '),
+    );
+    return 0;
+  }
+  if (unread.purity !== undefined && given[0] !== 'grams')
+    faults.add('conflict', `${path}.purity`, 'purity only beside grams', unread.purity);
+
+  if (given[0] === 'mmol') return readAmount(unread.mmol, `${path}.mmol`, mL, faults);
+  if (given[0] === 'molar')
+    return (
+      mL *
+      faults.number(unread.molar, `${path}.molar`, 'a concentration in mol/L', {
+        from: 0,
+        to: solutionLimits.molar,
+      })
+    );
+
+  const purity =
+    unread.purity === undefined
+      ? solutionDefaults.purity
+      : faults.number(unread.purity, `${path}.purity`, 'a mass fraction', { from: 0, to: 1 });
+  const grams = faults.number(unread.grams, `${path}.grams`, 'a mass in g', { from: 0, to: 1e12 });
+  if (reagent.molarMass === undefined) {
+    faults.add(
+      'missing',
+      `${path}.reagent.molarMass`,
+      'a molar mass or a formula, or mmol instead of grams',
+      undefined,
+    );
+    return 0;
+  }
+  const mmol = (1000 * grams * purity) / reagent.molarMass;
+  if (mmol > mL * solutionLimits.molar)
+    faults.add(
+      'out-of-range',
+      `${path}.grams`,
+      `a mass that stays below ${solutionLimits.molar} mol/L in ${mL} mL`,
+      grams,
+    );
+  return mmol;
+}

@@ -1,0 +1,53 @@
+import { Faults } from '../errors.js';
+import { type Reagent, readReagent } from '../substance/reagent.js';
+import { type Solution, solutionLimits } from './solution.js';
+
+/**
+ * One litre of a concentrated acid or base from what its bottle says: mass percent and density.
+ *
+ *   c = 10 · ρ · w / M,   ρ in g/mL, w in g per 100 g of solution
+ *
+ * Diluting such a stock is hot and splashes: eye protection and gloves, the concentrated acid into the water and never
+ * the other way round, by the safety data sheet, the local rules and under a qualified supervisor.
+ *
+ * @param stock - `massPercent` above 0 to 100; `density` g/mL, from 0.5 to 3
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { makeStock, reagents } from 'protolysis';
+ *
+ * const concentrated = makeStock({ reagent: reagents.hydrochloricAcid, massPercent: 37, density: 1.18 });
+ * concentrated.contents[0]?.mmol; // => 11975.4
+ * ```
+ */
+export function makeStock(stock: {
+  readonly reagent: Reagent;
+  readonly massPercent: number;
+  readonly density: number;
+}): Solution {
+  const faults = new Faults('makeStock');
+  const unread = faults.object(stock, 'stock', 'a stock { reagent, massPercent, density }', [
+    'reagent',
+    'massPercent',
+    'density',
+  ]);
+  const reagent = readReagent(unread.reagent, 'reagent', faults);
+  const massPercent = faults.number(unread.massPercent, 'massPercent', 'a mass percent', {
+    above: 0,
+    to: 100,
+  });
+  const density = faults.number(unread.density, 'density', 'a density in g/mL', { from: 0.5, to: 3 });
+  if (!faults.any && reagent.molarMass === undefined)
+    faults.add('missing', 'reagent.molarMass', 'a molar mass or a formula', undefined);
+  const mL = 1000;
+  const mmol = (1000 * mL * density * (massPercent / 100)) / (reagent.molarMass ?? 1);
+  if (mmol > mL * solutionLimits.molar)
+    faults.add(
+      'out-of-range',
+      'massPercent',
+      `a stock of no more than ${solutionLimits.molar} mol/L`,
+      massPercent,
+    );
+  faults.done();
+  return { mL, contents: [{ reagent, mmol }] };
+}

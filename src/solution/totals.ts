@@ -1,0 +1,67 @@
+import type { Faults } from '../errors.js';
+import { sum } from '../solver/sum.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import type { Ion } from '../substance/reagent.js';
+import type { Solution } from './solution.js';
+
+/** What a solution holds of each protolyte and each ion, whatever reagents it came from. */
+export interface Totals {
+  readonly protolytes: readonly { readonly protolyte: Protolyte; readonly mmol: number }[];
+  readonly ions: readonly { readonly ion: Ion; readonly mmol: number }[];
+  /** Net charge of the ions, mmol of elementary charges, summed without loss where they cancel. */
+  readonly charge: number;
+}
+
+/** The totals of a solution that has been read. @internal */
+export function totalsOf(solution: Solution): Totals {
+  const protolytes = new Map<string, { protolyte: Protolyte; parts: number[] }>();
+  const ions = new Map<string, { ion: Ion; parts: number[] }>();
+  const charges: number[] = [];
+  for (const { reagent, mmol } of solution.contents) {
+    for (const { protolyte, count } of reagent.protolytes) {
+      const entry = protolytes.get(protolyte.id) ?? { protolyte, parts: [] };
+      protolytes.set(protolyte.id, entry);
+      entry.parts.push(count * mmol);
+    }
+    for (const { ion, count } of reagent.ions) {
+      const entry = ions.get(keyOf(ion)) ?? { ion, parts: [] };
+      ions.set(keyOf(ion), entry);
+      entry.parts.push(count * mmol);
+      charges.push(ion.charge * (count * mmol));
+    }
+  }
+  return {
+    protolytes: [...protolytes.values()].map(({ protolyte, parts }) => ({ protolyte, mmol: sum(parts) })),
+    ions: [...ions.values()].map(({ ion, parts }) => ({ ion, mmol: sum(parts) })),
+    charge: sum(charges),
+  };
+}
+
+const keyOf = ({ formula, charge }: Ion) => `${formula} ${charge}`;
+
+/** Notes a fault where one id stands for two sets of constants among these solutions. @internal */
+export function readTotals(solutions: readonly Solution[], path: string, faults: Faults): void {
+  const seen = new Map<string, string>();
+  for (const { contents } of solutions)
+    for (const { reagent } of contents)
+      for (const { protolyte } of reagent.protolytes) {
+        const constants = constantsOf(protolyte);
+        const before = seen.get(protolyte.id) ?? constants;
+        seen.set(protolyte.id, before);
+        if (before !== constants)
+          faults.add(
+            'conflict',
+            path,
+            `one set of constants for the protolyte '${protolyte.id}'`,
+            `two sets under one id`,
+          );
+      }
+}
+
+/** All that a calculation takes from a protolyte, as text: a copy that came through JSON gives the same. */
+function constantsOf({ species, steps }: Protolyte): string {
+  return JSON.stringify([
+    species.map(({ formula, charge }) => [formula, charge]),
+    steps.map(({ pKa, dH = null, dCp = null }) => [pKa, dH, dCp]),
+  ]);
+}

@@ -1,0 +1,97 @@
+import type { PH } from '../equilibrium/quantities.js';
+import type { Faults } from '../errors.js';
+import { titrationLimits } from './limits.js';
+
+/** One point of a titration curve. */
+export interface CurvePoint {
+  /** Titrant added so far, mL: a running total, as a burette is read. */
+  readonly mL: number;
+  readonly pH: PH;
+  /** dpH/dV per mL. */
+  readonly slope: number;
+}
+
+/** A titration curve as plain columns: arrays of numbers that survive JSON and any dataframe. */
+export interface Curve {
+  readonly mL: readonly number[];
+  readonly pH: readonly PH[];
+  readonly slope: readonly number[];
+}
+
+/** At which volumes a curve is wanted, all in mL of titrant added in all. */
+export type Additions =
+  /** Equal additions, from 0 to no more than `upTo`. */
+  | { readonly every: number; readonly upTo: number }
+  /** Running totals, in any order. */
+  | { readonly volumes: ArrayLike<number> }
+  /** As many as it takes for neighbours to differ by at most `maxStep` in pH, from 0 to `upTo`. */
+  | { readonly maxStep: number; readonly upTo: number };
+
+/** Row by row what a curve holds column by column. */
+export function rows({ mL, pH, slope }: Curve): CurvePoint[] {
+  return mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number }));
+}
+
+/** Reads additions from a caller's value, noting every fault. @internal */
+export function readAdditions(value: unknown, faults: Faults): Additions {
+  const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
+  const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
+  const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);
+  if (given.length !== 1)
+    faults.add(
+      given.length === 0 ? 'missing' : 'conflict',
+      'additions',
+      what,
+      given.join(' and ') || undefined,
+    );
+  if (given[0] === 'volumes') {
+    if (unread.upTo !== undefined)
+      faults.add('conflict', 'additions.upTo', 'no upTo beside volumes', unread.upTo);
+    return { volumes: readVolumes(unread.volumes, 'additions.volumes', faults) };
+  }
+  const upTo = faults.number(unread.upTo, 'additions.upTo', 'a volume in mL', {
+    above: 0,
+    to: titrationLimits.mL,
+  });
+  if (given[0] === 'maxStep') {
+    const maxStep = faults.number(unread.maxStep, 'additions.maxStep', 'a step in pH', {
+      from: 1e-5,
+      to: 20,
+    });
+    return { maxStep, upTo };
+  }
+  const every = faults.number(unread.every, 'additions.every', 'a volume in mL', {
+    above: 0,
+    to: titrationLimits.mL,
+  });
+  if (upTo / every > titrationLimits.points)
+    faults.add(
+      'out-of-range',
+      'additions.every',
+      `steps that make at most ${titrationLimits.points} points`,
+      unread.every,
+    );
+  return { every, upTo };
+}
+
+/** Reads running totals, mL. @internal */
+export function readVolumes(value: unknown, path: string, faults: Faults): ArrayLike<number> {
+  const volumes =
+    ArrayBuffer.isView(value) && !(value instanceof DataView) ? Array.from(value as Float64Array) : value;
+  const list = faults.list(volumes, path, 'a list of volumes in mL');
+  if (list.length > titrationLimits.points)
+    faults.add('out-of-range', path, `at most ${titrationLimits.points} volumes`, volumes);
+  for (const [index, mL] of list.entries()) readVolume(mL, `${path}[${index}]`, faults);
+  return list as readonly number[];
+}
+
+/** Reads one running total, mL. @internal */
+export function readVolume(value: unknown, path: string, faults: Faults): number {
+  return faults.number(value, path, 'a volume in mL', { from: 0, to: titrationLimits.mL });
+}
+
+/** Equal additions as the running totals that one would write down: 0.3, not 0.30000000000000004. @internal */
+export function equalAdditions(every: number, upTo: number): number[] {
+  const count = Math.floor((upTo / every) * (1 + 1e-12));
+  return Array.from({ length: count + 1 }, (_, k) => Number((k * every).toPrecision(15)));
+}

@@ -1,0 +1,106 @@
+import { chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
+import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
+import { rootBetween } from '../solver/root-between.js';
+import type { CurvePoint } from './curve.js';
+import { type Engine, hAt, mixtureAt, slopeAt, titrantCharge, volumeAt } from './engine.js';
+import { titrationLimits } from './limits.js';
+
+/** A point where the curve turns from bending one way to the other. */
+export interface InflectionPoint extends CurvePoint {
+  /** Whether |dpH/dV| is greatest or least there. */
+  readonly kind: 'steepest' | 'flattest';
+}
+
+/**
+ * Every inflection of a titration curve at V > 0, in order of volume.
+ *
+ * With M = A + V·T the charge of the mixture (engine.ts) and primes for d/d ln h, V′ = −M′/T and dpH/dV = T/(ln10·M′), so
+ *
+ *   d²pH/dV² = 0   ⟺   R(pH) = M″/M′ − 2·T′/T = 0,   V = −A/T                                          (1)
+ *
+ * Every root    R varies on the scale of one pH unit whatever the concentrations, since each term is a moment of proton
+ *               numbers; a grid of 0.01 pH separates its roots. A pair closer than that shows as a turn of R
+ *               towards zero between neighbours, and is searched for there.
+ * Ends          between the pH of the analyte (V = 0, where A = 0 is put in exactly) and that of the titrant (V = ∞),
+ *               neither of which counts.
+ * Derived here  from F(h, V) = 0 twice by V.
+ *
+ * @internal
+ */
+export function inflectionsOf(engine: Engine): InflectionPoint[] {
+  const { balance } = engine.setting;
+  const from = -Math.log10(hAt(engine, 0));
+  const to = -Math.log10(hydrogenIon(balance, engine.titrant, 0, emptyRoot()).h);
+  if (!(Math.abs(to - from) > 1e-12)) return []; // titrant and analyte alike: the curve is flat
+
+  const turn = (pH: number) => turnAt(engine, pH, pH === from ? 0 : volumeAt(engine, 10 ** -pH));
+  const grid = gridBetween(from, to);
+  const values = grid.map(turn);
+  return bracketsOf(grid, values, turn)
+    .map(([low, high]) => pointAt(engine, rootBetween(turn, low, high), turn(low) < turn(high), to > from))
+    .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
+    .sort((one, other) => one.mL - other.mL);
+}
+
+/** From the first pH on in steps of at most 0.01, the last step halved thirty times over: V grows without bound there. */
+function gridBetween(from: number, to: number): number[] {
+  const count = Math.max(2, Math.ceil(Math.abs(to - from) * 100));
+  const step = (to - from) / count;
+  const even = Array.from({ length: count }, (_, k) => from + step * k);
+  return [...even, ...Array.from({ length: 30 }, (_, k) => to - step / 2 ** (k + 1))];
+}
+
+/** R of (1). */
+function turnAt(engine: Engine, pH: number, mL: number): number {
+  const h = 10 ** -pH;
+  const titrant = titrantCharge(engine, h);
+  const { slope, bend } = chargeAt(engine.setting.balance, mixtureAt(engine, mL), h, emptyCharge());
+  return bend / slope - (2 * titrant.slope) / titrant.net;
+}
+
+/** Pairs of neighbouring pH between which R changes sign. */
+function bracketsOf(grid: readonly number[], values: readonly number[], turn: (pH: number) => number) {
+  const found: [number, number][] = [];
+  for (let k = 1; k < grid.length; k += 1) {
+    const [low, high] = [grid[k - 1] as number, grid[k] as number];
+    const [atLow, atHigh] = [values[k - 1] as number, values[k] as number];
+    if (atLow < 0 !== atHigh < 0) found.push([low, high]);
+    else if (k + 1 < grid.length && isTurn(atLow, atHigh, values[k + 1] as number)) {
+      const end = grid[k + 1] as number;
+      const extreme = extremeBetween(
+        (pH) => Math.abs(turn(pH)) * (Math.sign(turn(pH)) === Math.sign(atLow) ? 1 : -1),
+        low,
+        end,
+      );
+      if (turn(extreme) < 0 !== atLow < 0) found.push([low, extreme], [extreme, end]);
+    }
+  }
+  return found;
+}
+
+/** Whether the middle of three values of one sign is the nearest to zero. */
+const isTurn = (a: number, b: number, c: number) =>
+  a < 0 === c < 0 && Math.abs(b) < Math.abs(a) && Math.abs(b) <= Math.abs(c);
+
+/** Where a function is least between two points, by golden sections. */
+function extremeBetween(f: (x: number) => number, low: number, high: number): number {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [low, high];
+  for (let pass = 0; pass < 40; pass += 1) {
+    const [inner, outer] = [b - golden * (b - a), a + golden * (b - a)];
+    if (f(inner) < f(outer)) b = outer;
+    else a = inner;
+  }
+  return (a + b) / 2;
+}
+
+/**
+ * |dV/dpH| = M′·ln10/|T| is least where the curve is steepest. d ln|V′|/d pH = −ln10·(M″ + V′T′)/M′ + ln10·T′/T
+ * = −ln10·R, so it is least where R falls through zero as pH rises.
+ */
+function pointAt(engine: Engine, pH: number, rises: boolean, upwards: boolean): InflectionPoint {
+  const h = 10 ** -pH;
+  const mL = volumeAt(engine, h);
+  const kind = rises === upwards ? 'flattest' : 'steepest';
+  return { mL, pH, slope: mL >= 0 ? slopeAt(engine, mL, h) : 0, kind };
+}

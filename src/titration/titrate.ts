@@ -1,0 +1,232 @@
+import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
+import type { PH } from '../equilibrium/quantities.js';
+import { settingOf } from '../equilibrium/setting.js';
+import { Faults } from '../errors.js';
+import { aliquot } from '../solution/aliquot.js';
+import { merged } from '../solution/merged.js';
+import { mix } from '../solution/mix.js';
+import { readSolution } from '../solution/read-solution.js';
+import type { Solution } from '../solution/solution.js';
+import { readTotals } from '../solution/totals.js';
+import {
+  type Additions,
+  type Curve,
+  type CurvePoint,
+  equalAdditions,
+  readAdditions,
+  readVolume,
+  readVolumes,
+} from './curve.js';
+import { type Engine, engineOf, hAt, mixtureAt, slopeAt, volumeAt } from './engine.js';
+import { type EquivalencePoint, equivalencePointsOf, halfEquivalencePointsOf } from './equivalence-points.js';
+import { type InflectionPoint, inflectionsOf } from './inflection-points.js';
+import { titrationLimits } from './limits.js';
+import { stateVolumes, stepsPresent } from './state-volumes.js';
+
+/** What is titrated with what. */
+export interface TitrationSetup {
+  /** In the beaker; its volume counts. */
+  readonly analyte: Solution;
+  /** In the burette; its volume sets no limit. */
+  readonly titrant: Solution;
+  readonly conditions?: Conditions;
+}
+
+/** A titration that has been set up: ask it for any volume or pH. Volumes are mL of titrant added in all. */
+export interface Titration {
+  readonly setup: TitrationSetup;
+  /** pH after `mL` of titrant. */
+  pHAt(mL: number): PH;
+  /** dpH/dV after `mL` of titrant, per mL, dilution included. */
+  slopeAt(mL: number): number;
+  /** pH at `mL + within` less pH at `mL − within` (0.05 mL by default): what one drop to either side makes of it. */
+  jumpAt(mL: number, options?: { readonly within?: number }): number;
+  /** Every species after `mL` of titrant. */
+  equilibriumAt(mL: number): Equilibrium;
+  /** The volume at which the curve has this pH, mL; undefined where it never has. */
+  volumeAt(pH: PH): number | undefined;
+  /** All volumes at which the curve has this pH. */
+  volumesAt(pH: PH): number[];
+  /** Stoichiometric points in order of volume. */
+  readonly equivalencePoints: readonly EquivalencePoint[];
+  /** Half-way between stoichiometric points, where the two forms of a pair balance. */
+  readonly halfEquivalencePoints: readonly CurvePoint[];
+  /** Every point where the curve changes from bending one way to the other, in order of volume. */
+  readonly inflectionPoints: readonly InflectionPoint[];
+  /** pH at many volumes, into `out` where it is given. */
+  pHs(volumes: ArrayLike<number>, out?: Float64Array): Float64Array;
+  /** The curve as columns. */
+  curve(additions: Additions): Curve;
+}
+
+/** What `titrate` takes for granted: `within`, mL, to either side of a jump (a drop of a burette). */
+export const titrationDefaults = { within: 0.05 } as const;
+
+/**
+ * Sets up a titration: the whole predicted curve of any mixture of acids, bases and their salts with any other.
+ *
+ *   F(h, V) = A(h) + V·T(h) = 0                                                                        (1)
+ *   V(pH) = −A/T,   dpH/dV = T / (β·(V₀ + V))                                                          (2)
+ *
+ * with A and T the net charge of the analyte and of one mL of titrant at one pH. pH at a volume is found by
+ * iteration, volume at a pH is explicit. Assumes an ideal solution at 25 °C, closed to the air, with additive volumes.
+ *
+ * @throws InputError that lists every fault, here and from each of the methods
+ * @example
+ * ```ts
+ * import { makeSolution, reagents, titrate } from 'protolysis';
+ *
+ * const titration = titrate({
+ *   analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] }),
+ *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+ * });
+ * titration.equivalencePoints.map(({ mL, reaction }) => `${mL} mL: ${reaction}`);
+ * // => ['10 mL: CO₃²⁻ + H⁺ → HCO₃⁻', '20 mL: HCO₃⁻ + H⁺ → CO₂(aq)']
+ * titration.pHAt(10); // => 8.34
+ * ```
+ */
+export function titrate(setup: TitrationSetup): Titration {
+  const faults = new Faults('titrate');
+  const unread = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
+    'analyte',
+    'titrant',
+    'conditions',
+  ]);
+  const analyte = readSolution(unread.analyte, 'analyte', faults);
+  const titrant = readSolution(unread.titrant, 'titrant', faults);
+  const conditions = readConditions(unread.conditions, 'conditions', faults);
+  faults.done();
+  readTotals([analyte, titrant], 'titrant', faults);
+  merged([...analyte.contents, ...titrant.contents], 'titrant', faults);
+  faults.done();
+
+  const engine = engineOf(settingOf([analyte, titrant], conditions));
+  const points = once(() => pointsOf(engine));
+  return {
+    setup: { analyte, titrant, conditions },
+    pHAt: (mL) => -Math.log10(hAt(engine, read('pHAt', mL))),
+    slopeAt: (mL) => slopeAt(engine, read('slopeAt', mL), hAt(engine, mL)),
+    jumpAt: (mL, options) => jumpAt(engine, mL, options),
+    equilibriumAt: (mL) =>
+      equilibrate(
+        read('equilibriumAt', mL) === 0 ? analyte : mix(analyte, aliquot(titrant, { mL })),
+        conditions,
+      ),
+    volumeAt: (pH) => volumesAt(engine, pH, 'volumeAt')[0],
+    volumesAt: (pH) => volumesAt(engine, pH, 'volumesAt'),
+    get equivalencePoints() {
+      return points().equivalence;
+    },
+    get halfEquivalencePoints() {
+      return points().halfEquivalence;
+    },
+    get inflectionPoints() {
+      return points().inflections;
+    },
+    pHs: (volumes, out) => pHs(engine, volumes, out),
+    curve: (additions) => curve(engine, additions),
+  };
+}
+
+/** Points are worked out when first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function pointsOf(engine: Engine) {
+  const order = stepsPresent(engine);
+  const volumes = stateVolumes(engine, order);
+  const inflections = inflectionsOf(engine);
+  return {
+    equivalence: equivalencePointsOf(engine, order, volumes, inflections),
+    halfEquivalence: halfEquivalencePointsOf(engine, volumes),
+    inflections,
+  };
+}
+
+function read(call: string, mL: unknown): number {
+  const faults = new Faults(call);
+  const checked = readVolume(mL, 'mL', faults);
+  faults.done();
+  return checked;
+}
+
+function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number }): number {
+  const faults = new Faults('jumpAt');
+  const middle = readVolume(mL, 'mL', faults);
+  const unread =
+    options === undefined ? {} : faults.object(options, 'options', 'options { within }', ['within']);
+  const within =
+    unread.within === undefined
+      ? titrationDefaults.within
+      : faults.number(unread.within, 'within', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+  if (!faults.any && middle - within < 0)
+    faults.add(
+      'out-of-range',
+      'mL',
+      `a volume of at least ${within} mL, so that there is a point before it`,
+      mL,
+    );
+  if (!faults.any) readVolume(middle + within, 'mL + within', faults);
+  faults.done();
+  return Math.log10(hAt(engine, middle - within)) - Math.log10(hAt(engine, middle + within));
+}
+
+function volumesAt(engine: Engine, pH: PH, call: string): number[] {
+  const faults = new Faults(call);
+  const checked = faults.number(pH, 'pH', 'a pH', { from: -5, to: 25 });
+  faults.done();
+  if (checked === -Math.log10(hAt(engine, 0))) return [0]; // where A is zero but for rounding
+  const mL = volumeAt(engine, 10 ** -checked);
+  return mL >= 0 && mL <= titrationLimits.mL ? [mL] : [];
+}
+
+function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
+  const faults = new Faults('pHs');
+  const list = readVolumes(volumes, 'volumes', faults);
+  if (out !== undefined && !(out instanceof Float64Array))
+    faults.add('wrong-type', 'out', 'a Float64Array', out);
+  else if (out !== undefined && out.length < list.length)
+    faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out.length);
+  faults.done();
+
+  const result = out ?? new Float64Array(list.length);
+  const root = emptyRoot();
+  for (let k = 0, guess = 0; k < list.length; k += 1, guess = root.h) {
+    hydrogenIon(engine.setting.balance, mixtureAt(engine, list[k] as number), guess, root);
+    result[k] = -Math.log10(root.h);
+  }
+  return result;
+}
+
+function curve(engine: Engine, additions: Additions): Curve {
+  const faults = new Faults('curve');
+  const wanted = readAdditions(additions, faults);
+  faults.done();
+  if ('maxStep' in wanted) return adaptiveCurve(engine, wanted.maxStep, wanted.upTo);
+  const mL = 'every' in wanted ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
+  return columnsOf(engine, mL, Array.from(pHs(engine, mL)));
+}
+
+/** Levels of pH at equal distances between both ends: V(pH) is explicit and single-valued. */
+function adaptiveCurve(engine: Engine, maxStep: number, upTo: number): Curve {
+  const [from, to] = [-Math.log10(hAt(engine, 0)), -Math.log10(hAt(engine, upTo))];
+  const count = Math.ceil(Math.abs(to - from) / maxStep);
+  const between = Array.from(
+    { length: Math.max(count - 1, 0) },
+    (_, k) => from + ((to - from) * (k + 1)) / count,
+  );
+  const pH = [from, ...between, to];
+  const mL = [0, ...between.map((level) => volumeAt(engine, 10 ** -level)), upTo];
+  return columnsOf(engine, mL, pH);
+}
+
+function columnsOf(engine: Engine, mL: readonly number[], pH: readonly number[]): Curve {
+  return { mL, pH, slope: mL.map((volume, k) => slopeAt(engine, volume, 10 ** -(pH[k] as number))) };
+}
