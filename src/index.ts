@@ -3,25 +3,8 @@
  *
  * @packageDocumentation
  */
+// biome-ignore-all assist/source/organizeImports: grouped by the question that each group answers
 
-// What will a probe read, and which species are there?
-export { type Conditions, conditionLimits, waterAt25 } from './equilibrium/conditions.js';
-export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
-export { molarOf } from './equilibrium/molar-of.js';
-export { pHOf } from './equilibrium/ph-of.js';
-export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
-export { InputError, type Issue, type IssueCode } from './errors.js';
-export { aliquot } from './solution/aliquot.js';
-export { addWater, makeUpTo } from './solution/dilute.js';
-// What is in the beaker?
-export { type Ingredient, makeSolution, type SolutionRecipe } from './solution/make-solution.js';
-export { makeStock } from './solution/make-stock.js';
-export { mix } from './solution/mix.js';
-export { type Content, type Solution, solutionLimits } from './solution/solution.js';
-// Where does it come from, and what was wrong with what I gave?
-export type { CommonPractice, FromMemory, PublishedSource, Source } from './source.js';
-export { molarMassOf } from './substance/molar-mass.js';
-export { printFormula } from './substance/print-formula.js';
 // What is in the bottle?
 export * as acids from './substance/acids.js';
 // export * as reagents from './substance/reagents.js';
@@ -34,10 +17,32 @@ export {
   type Step,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
+export { molarMassOf } from './substance/molar-mass.js';
+export { printFormula } from './substance/print-formula.js';
+
+// What is in the beaker?
+export { type Ingredient, makeSolution, type SolutionRecipe, solutionDefaults } from './solution/make-solution.js';
+export { type Content, type Solution, solutionLimits } from './solution/solution.js';
+export { mix } from './solution/mix.js';
+export { aliquot } from './solution/aliquot.js';
+export { addWater, makeUpTo } from './solution/dilute.js';
+export { makeStock } from './solution/make-stock.js';
+
+// What will a probe read, and which species are there?
+export { type Conditions, conditionLimits, waterAt25 } from './equilibrium/conditions.js';
+export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
+export { pHOf } from './equilibrium/ph-of.js';
+export { molarOf } from './equilibrium/molar-of.js';
+export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
+
+// What will the titration look like?
+export { type Titration, type TitrationSetup, titrate, titrationDefaults } from './titration/titrate.js';
 export { type Additions, type Curve, type CurvePoint, rows } from './titration/curve.js';
 export type { EquivalencePoint } from './titration/equivalence-points.js';
 export type { InflectionPoint } from './titration/inflection-points.js';
 export { titrationLimits } from './titration/limits.js';
-// What will the titration look like?
-export { type Titration, type TitrationSetup, titrate, titrationDefaults } from './titration/titrate.js';
+
+// Where does it come from, and what was wrong with what I gave?
+export type { CommonPractice, FromMemory, PublishedSource, Source } from './source.js';
 export { type Work, works } from './works.js';
+export { InputError, type Issue, type IssueCode } from './errors.js';
