@@ -1,0 +1,671 @@
+import { defineProtolyte } from '../protolyte.js';
+
+/** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */
+export const carbonic = /*#__PURE__*/ defineProtolyte({
+  id: 'carbonic',
+  name: 'carbonic acid',
+  species: [
+    { formula: 'CO2(aq)', charge: 0 },
+    { formula: 'HCO3-', charge: -1 },
+    { formula: 'CO3(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 6.351,
+      dH: 9.15,
+      dCp: -371,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'carbonic acid',
+        checked: 'LibreTexts table E1: 6.35',
+      },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'with Plummer & Busenberg 1982 K1(T), K2(T) the curve agrees within 0.006 (K1) and 0.013 (K2) over 0 to 50 °C',
+      },
+    },
+    {
+      pKa: 10.329,
+      dH: 14.7,
+      dCp: -249,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'carbonic acid',
+        checked: 'LibreTexts table E1: 10.33',
+      },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'with Plummer & Busenberg 1982 K1(T), K2(T) the curve agrees within 0.006 (K1) and 0.013 (K2) over 0 to 50 °C',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 6.352,
+      source: {
+        kind: 'published',
+        work: 'plummer-busenberg-1982',
+        where: 'carbonic acid',
+        checked: 'same value quoted in a published Na2CO3/HCl exercise (pKa1 6.352)',
+      },
+    },
+    {
+      step: 2,
+      pKa: 10.329,
+      source: {
+        kind: 'published',
+        work: 'plummer-busenberg-1982',
+        where: 'carbonic acid',
+        checked: 'same value quoted in a published Na2CO3/HCl exercise (pKa2 10.329)',
+      },
+    },
+  ],
+  notes: [
+    'The first step is that of CO2(aq) and H2CO3 together, written CO2(aq).',
+    'dH and dCp serve near 25 °C; over 0 to 90 °C the equations of Plummer & Busenberg (1982) are better.',
+  ],
+});
+
+/** Phosphoric acid and the phosphates. */
+export const phosphoric = /*#__PURE__*/ defineProtolyte({
+  id: 'phosphoric',
+  name: 'phosphoric acid',
+  species: [
+    { formula: 'H3PO4', charge: 0 },
+    { formula: 'H2PO4-', charge: -1 },
+    { formula: 'HPO4(2-)', charge: -2 },
+    { formula: 'PO4(3-)', charge: -3 },
+  ],
+  steps: [
+    {
+      pKa: 2.148,
+      dH: -8,
+      dCp: -141,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'CRC gives 2.16' },
+    },
+    {
+      pKa: 7.198,
+      dH: 3.6,
+      dCp: -230,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'phosphoric acid',
+        checked:
+          'Sydney data sheet: 7.20; CRC gives 7.21; with a Bates-Guggenheim activity model it reproduces pH(S) 6.865 of the 1:1 phosphate standard to 0.005',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 12.35,
+      dH: 16,
+      dCp: -242,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'phosphoric acid',
+        checked: 'Sydney data sheet: 12.36; CRC gives 12.32',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 2.16,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      step: 2,
+      pKa: 7.21,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases',
+        checked: 'LibreTexts table E1',
+      },
+    },
+    {
+      step: 3,
+      pKa: 12.32,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases',
+        checked: 'Calbiochem buffer booklet lists 12.32',
+      },
+    },
+  ],
+});
+
+/** Sulfuric acid from hydrogensulfate on: its first proton is always lost. */
+export const sulfuric = /*#__PURE__*/ defineProtolyte({
+  id: 'sulfuric',
+  name: 'sulfuric acid',
+  species: [
+    { formula: 'HSO4-', charge: -1 },
+    { formula: 'SO4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 1.987,
+      dH: -22.4,
+      dCp: -258,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'sulfuric acid',
+        checked: 'LibreTexts table E1: 1.99',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+  notes: ['The first step counts as complete in dilute water, so the family starts at HSO4-.'],
+});
+
+/** Sulfurous acid: dissolved sulfur dioxide, hydrogensulfite, sulfite. */
+export const sulfurous = /*#__PURE__*/ defineProtolyte({
+  id: 'sulfurous',
+  name: 'sulfurous acid',
+  species: [
+    { formula: 'SO2(aq)', charge: 0 },
+    { formula: 'HSO3-', charge: -1 },
+    { formula: 'SO3(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 1.857,
+      dH: -17.8,
+      dCp: -272,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'sulfurous acid',
+        checked: 'LibreTexts table E1: 1.85',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 7.172,
+      dH: -3.65,
+      dCp: -262,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'sulfurous acid',
+        checked: 'LibreTexts table E1: 7.2',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 1.9,
+      source: {
+        kind: 'published',
+        work: 'sydney-data-sheet',
+        where: 'ionisation constants of acids at 298 K',
+      },
+    },
+    {
+      step: 2,
+      pKa: 7.2,
+      source: {
+        kind: 'published',
+        work: 'sydney-data-sheet',
+        where: 'ionisation constants of acids at 298 K',
+      },
+    },
+  ],
+});
+
+/** Boric acid and borate. */
+export const boric = /*#__PURE__*/ defineProtolyte({
+  id: 'boric',
+  name: 'boric acid',
+  species: [
+    { formula: 'B(OH)3', charge: 0 },
+    { formula: 'B(OH)4-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 9.237,
+      dH: 13.8,
+      dCp: -240,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'boric acid',
+        checked: 'Sydney data sheet: 9.24; reproduces pH(S) 9.180 of 0.01 m borax to 0.004',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 9.27,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+      note: 'at 20 °C',
+    },
+  ],
+  notes: [
+    'Goldberg et al. give dCp as approximate.',
+    'Polyborates form above about 0.025 mol/L of boron in all: for dilute solutions only.',
+  ],
+});
+
+/** Orthosilicic acid and the silicates. */
+export const silicic = /*#__PURE__*/ defineProtolyte({
+  id: 'silicic',
+  name: 'orthosilicic acid',
+  species: [
+    { formula: 'Si(OH)4', charge: 0 },
+    { formula: 'SiO(OH)3-', charge: -1 },
+    { formula: 'SiO2(OH)2(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 9.82,
+      dH: 25.6,
+      source: { kind: 'fromMemory', work: 'busey-mesmer-1977', note: 'not checked against the page' },
+    },
+    {
+      pKa: 13.1,
+      source: { kind: 'fromMemory', work: 'busey-mesmer-1977', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 9.9,
+      source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+      note: 'CRC value at 30 °C',
+    },
+    {
+      step: 2,
+      pKa: 11.8,
+      source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+      note: 'CRC value at 30 °C; not consistent with zero ionic strength data',
+    },
+  ],
+  notes: ['Polymerises above about 2 mmol/L.'],
+});
+
+/** Arsenic acid and the arsenates. */
+export const arsenic = /*#__PURE__*/ defineProtolyte({
+  id: 'arsenic',
+  name: 'arsenic acid',
+  species: [
+    { formula: 'H3AsO4', charge: 0 },
+    { formula: 'H2AsO4-', charge: -1 },
+    { formula: 'HAsO4(2-)', charge: -2 },
+    { formula: 'AsO4(3-)', charge: -3 },
+  ],
+  steps: [
+    {
+      pKa: 2.31,
+      dH: -7.8,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'CRC gives 2.26' },
+    },
+    {
+      pKa: 7.05,
+      dH: 1.7,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'Martell & Smith give 6.96' },
+    },
+    {
+      pKa: 11.9,
+      dH: 15.9,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'Martell & Smith give 11.50' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 2.26,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      step: 2,
+      pKa: 6.76,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      step: 3,
+      pKa: 11.29,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      step: 1,
+      pKa: 2.24,
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'arsenic acid',
+        checked: 'LibreTexts table E5',
+      },
+    },
+    {
+      step: 2,
+      pKa: 6.96,
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'arsenic acid',
+        checked: 'LibreTexts table E5',
+      },
+    },
+    {
+      step: 3,
+      pKa: 11.5,
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'arsenic acid',
+        checked: 'LibreTexts table E5',
+      },
+    },
+  ],
+  notes: ['Sources disagree by up to 0.6 in the third step.'],
+});
+
+/** Chromic acid, hydrogenchromate, chromate. */
+export const chromic = /*#__PURE__*/ defineProtolyte({
+  id: 'chromic',
+  name: 'chromic acid',
+  species: [
+    { formula: 'H2CrO4', charge: 0 },
+    { formula: 'HCrO4-', charge: -1 },
+    { formula: 'CrO4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 0.74,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      pKa: 6.49,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+  notes: ['The dimer Cr2O7(2-) is left out: keep chromium(VI) below about 1 mmol/L in all.'],
+});
+
+/** Hydrofluoric acid and fluoride. */
+export const hydrofluoric = /*#__PURE__*/ defineProtolyte({
+  id: 'hydrofluoric',
+  name: 'hydrofluoric acid',
+  species: [
+    { formula: 'HF', charge: 0 },
+    { formula: 'F-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 3.17,
+      dH: -12.2,
+      source: {
+        kind: 'published',
+        work: 'wagman-1982',
+        where: 'hydrofluoric acid',
+        checked: 'Sydney data sheet: 3.17',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'wagman-1982', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 3.2,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+  notes: ['The complex HF2- (K about 3.9 L/mol) is left out.'],
+});
+
+/** Hypochlorous acid and hypochlorite. */
+export const hypochlorous = /*#__PURE__*/ defineProtolyte({
+  id: 'hypochlorous',
+  name: 'hypochlorous acid',
+  species: [
+    { formula: 'HClO', charge: 0 },
+    { formula: 'ClO-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 7.537,
+      dH: 14.4,
+      dCp: -289,
+      source: {
+        kind: 'published',
+        work: 'morris-1966',
+        where: 'value at 25 °C',
+        checked: 'Sydney data sheet: 7.54',
+      },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'morris-1966',
+        note: 'derived from pKa = 3000.00/T - 10.0686 + 0.0253 T',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 7.4,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+  notes: ['The 7.40 of the CRC Handbook is 0.14 below the value of Morris, which most water chemistry uses.'],
+});
+
+/** Hydrogen cyanide and cyanide. */
+export const hydrocyanic = /*#__PURE__*/ defineProtolyte({
+  id: 'hydrocyanic',
+  name: 'hydrogen cyanide',
+  species: [
+    { formula: 'HCN', charge: 0 },
+    { formula: 'CN-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 9.21,
+      dH: 43.5,
+      source: {
+        kind: 'published',
+        work: 'izatt-1962',
+        where: 'value at 25 °C',
+        checked: 'CRC Handbook, 85th to 86th ed., page (values from Perrin 1982) gives 9.21',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'izatt-1962', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 9.22,
+      source: {
+        kind: 'published',
+        work: 'sydney-data-sheet',
+        where: 'ionisation constants of acids at 298 K',
+      },
+    },
+  ],
+});
+
+/** Hydrogen sulfide, hydrogensulfide, sulfide. */
+export const hydrogenSulfide = /*#__PURE__*/ defineProtolyte({
+  id: 'hydrogenSulfide',
+  name: 'hydrogen sulfide',
+  species: [
+    { formula: 'H2S', charge: 0 },
+    { formula: 'HS-', charge: -1 },
+    { formula: 'S(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 7.02,
+      dH: 22.1,
+      source: {
+        kind: 'published',
+        work: 'wagman-1982',
+        where: 'hydrogen sulfide',
+        checked: 'Sydney data sheet: 7.02',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'wagman-1982', note: 'not checked against the page' },
+    },
+    {
+      pKa: 19,
+      standardUncertainty: 2,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 7.05,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+    {
+      step: 2,
+      pKa: 12.89,
+      source: {
+        kind: 'published',
+        work: 'sydney-data-sheet',
+        where: 'ionisation constants of acids at 298 K',
+      },
+      note: 'older value, considered wrong today',
+    },
+  ],
+  notes: [
+    'The second step is far outside the range of water and poorly known (12.9 to 19 in the literature).',
+    'The standard uncertainty is a judgement from the spread of the sources.',
+  ],
+});
+
+/** Nitrous acid and nitrite. */
+export const nitrous = /*#__PURE__*/ defineProtolyte({
+  id: 'nitrous',
+  name: 'nitrous acid',
+  species: [
+    { formula: 'HNO2', charge: 0 },
+    { formula: 'NO2-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 3.25,
+      dH: 14.6,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'wagman-1982', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 3.14,
+      source: {
+        kind: 'published',
+        work: 'sydney-data-sheet',
+        where: 'ionisation constants of acids at 298 K',
+      },
+    },
+    {
+      step: 1,
+      pKa: 3.15,
+      source: { kind: 'fromMemory', work: 'martell-smith-1974', note: 'not checked against the page' },
+    },
+  ],
+});
+
+/** Iodic acid and iodate. */
+export const iodic = /*#__PURE__*/ defineProtolyte({
+  id: 'iodic',
+  name: 'iodic acid',
+  species: [
+    { formula: 'HIO3', charge: 0 },
+    { formula: 'IO3-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 0.78,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+});
+
+/** Hydrogen peroxide and hydroperoxide. */
+export const hydrogenPeroxide = /*#__PURE__*/ defineProtolyte({
+  id: 'hydrogenPeroxide',
+  name: 'hydrogen peroxide',
+  species: [
+    { formula: 'H2O2', charge: 0 },
+    { formula: 'HO2-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 11.62,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Inorganic Acids and Bases, 85th to 86th ed.',
+      },
+    },
+  ],
+});

@@ -1,0 +1,441 @@
+import { defineProtolyte } from '../protolyte.js';
+
+/** Oxalic acid and the oxalates. */
+export const oxalic = /*#__PURE__*/ defineProtolyte({
+  id: 'oxalic',
+  name: 'oxalic acid',
+  species: [
+    { formula: 'H2C2O4', charge: 0 },
+    { formula: 'HC2O4-', charge: -1 },
+    { formula: 'C2O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 1.27,
+      dH: -3.9,
+      dCp: -231,
+      source: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'IUPAC Digitized pKa Dataset: 1.252 (reliable), CRC 1.25',
+      },
+    },
+    {
+      pKa: 4.266,
+      dH: -7,
+      dCp: -231,
+      source: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'reproduces pH(S) 1.679 of the tetroxalate standard to 0.005 together with step 1',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 2,
+      pKa: 3.81,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Organic Acids and Bases',
+        checked: 'LibreTexts table E1',
+      },
+      note: 'mixed constant at I = 0.1 according to IUPAC Digitized pKa Dataset',
+    },
+  ],
+  notes: [
+    'The 3.81 of the CRC Handbook for the second step is a mixed constant at an ionic strength of 0.1 mol/L.',
+  ],
+});
+
+/** Malonic acid and the malonates. */
+export const malonic = /*#__PURE__*/ defineProtolyte({
+  id: 'malonic',
+  name: 'malonic acid',
+  species: [
+    { formula: 'H2C3H2O4', charge: 0 },
+    { formula: 'HC3H2O4-', charge: -1 },
+    { formula: 'C3H2O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 2.847,
+      dH: 0.1,
+      dCp: -262,
+      source: {
+        kind: 'published',
+        work: 'das-ives-1961',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 2.847)',
+      },
+      thermalSource: {
+        kind: 'published',
+        work: 'das-ives-1961',
+        where: 'value at 25 °C',
+        checked: 'fit of two 5 to 45 °C series in IUPAC Digitized pKa Dataset (rms 0.0008)',
+      },
+    },
+    {
+      pKa: 5.696,
+      dH: -4.9,
+      dCp: -231,
+      source: {
+        kind: 'published',
+        work: 'das-ives-1961',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 5.696)',
+      },
+      thermalSource: {
+        kind: 'published',
+        work: 'das-ives-1961',
+        where: 'value at 25 °C',
+        checked: 'fit of two 5 to 45 °C series in IUPAC Digitized pKa Dataset (rms 0.0006)',
+      },
+    },
+  ],
+});
+
+/** Succinic acid and the succinates. */
+export const succinic = /*#__PURE__*/ defineProtolyte({
+  id: 'succinic',
+  name: 'succinic acid',
+  species: [
+    { formula: 'H2C4H4O4', charge: 0 },
+    { formula: 'HC4H4O4-', charge: -1 },
+    { formula: 'C4H4O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 4.207,
+      dH: 3,
+      dCp: -121,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'succinic acid',
+        checked: 'IUPAC Digitized pKa Dataset: 4.206',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 5.636,
+      dH: -0.5,
+      dCp: -217,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'succinic acid',
+        checked: 'IUPAC Digitized pKa Dataset: 5.639',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+});
+
+/** Malic acid and the malates. */
+export const malic = /*#__PURE__*/ defineProtolyte({
+  id: 'malic',
+  name: 'malic acid',
+  species: [
+    { formula: 'H2C4H4O5', charge: 0 },
+    { formula: 'HC4H4O5-', charge: -1 },
+    { formula: 'C4H4O5(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 3.459,
+      dH: 2.9,
+      dCp: -155,
+      source: {
+        kind: 'published',
+        work: 'eden-bates-1959',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 3.459)',
+      },
+      thermalSource: {
+        kind: 'published',
+        work: 'eden-bates-1959',
+        where: 'value at 25 °C',
+        checked: 'fit of the 0 to 50 °C series in IUPAC Digitized pKa Dataset (rms 0.002)',
+      },
+    },
+    {
+      pKa: 5.097,
+      dH: -1.2,
+      dCp: -215,
+      source: {
+        kind: 'published',
+        work: 'eden-bates-1959',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 5.097)',
+      },
+      thermalSource: {
+        kind: 'published',
+        work: 'eden-bates-1959',
+        where: 'value at 25 °C',
+        checked: 'fit of the 0 to 50 °C series in IUPAC Digitized pKa Dataset (rms 0.002)',
+      },
+    },
+  ],
+});
+
+/** Tartaric acid and the tartrates. */
+export const tartaric = /*#__PURE__*/ defineProtolyte({
+  id: 'tartaric',
+  name: 'L-(+)-tartaric acid',
+  species: [
+    { formula: 'H2C4H4O6', charge: 0 },
+    { formula: 'HC4H4O6-', charge: -1 },
+    { formula: 'C4H4O6(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 3.036,
+      dH: 3.19,
+      dCp: -147,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'tartaric acid',
+        checked:
+          'IUPAC Digitized pKa Dataset: 3.03 (approximate); reproduces pH(S) 3.557 of saturated KH tartrate to 0.002',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 4.366,
+      dH: 0.93,
+      dCp: -218,
+      source: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'IUPAC Digitized pKa Dataset: 4.46 (approximate)',
+      },
+    },
+  ],
+});
+
+/** Maleic acid (cis-butenedioic) and the maleates. */
+export const maleic = /*#__PURE__*/ defineProtolyte({
+  id: 'maleic',
+  name: 'maleic acid',
+  species: [
+    { formula: 'H2C4H2O4', charge: 0 },
+    { formula: 'HC4H2O4-', charge: -1 },
+    { formula: 'C4H2O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 1.92,
+      dH: 1.1,
+      dCp: -21,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 6.27,
+      dH: -3.6,
+      dCp: -31,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+  alternatives: [
+    {
+      step: 2,
+      pKa: 6.23,
+      source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+    },
+  ],
+  notes: ['Goldberg et al. give the dCp values as approximate.'],
+});
+
+/** Fumaric acid (trans-butenedioic) and the fumarates. */
+export const fumaric = /*#__PURE__*/ defineProtolyte({
+  id: 'fumaric',
+  name: 'fumaric acid',
+  species: [
+    { formula: 'H2C4H2O4', charge: 0 },
+    { formula: 'HC4H2O4-', charge: -1 },
+    { formula: 'C4H2O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 3.095,
+      source: {
+        kind: 'published',
+        work: 'dahlgren-long-1960',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 3.095)',
+      },
+    },
+    {
+      pKa: 4.602,
+      source: {
+        kind: 'published',
+        work: 'dahlgren-long-1960',
+        where: 'value at 25 °C',
+        checked: 'IUPAC Digitized pKa Dataset (reliable, 4.602)',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 3.02,
+      source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+      note: '18 °C',
+    },
+    {
+      step: 2,
+      pKa: 4.38,
+      source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+      note: '18 °C',
+    },
+    {
+      step: 1,
+      pKa: 3.053,
+      source: { kind: 'fromMemory', work: 'martell-smith-1974', note: 'not checked against the page' },
+    },
+    {
+      step: 2,
+      pKa: 4.494,
+      source: { kind: 'fromMemory', work: 'martell-smith-1974', note: 'not checked against the page' },
+    },
+  ],
+  notes: ['Handbooks disagree: 3.02 and 4.38 (18 °C) in the CRC Handbook, 3.05 and 4.49 in Martell & Smith.'],
+});
+
+/** Adipic acid and the adipates. */
+export const adipic = /*#__PURE__*/ defineProtolyte({
+  id: 'adipic',
+  name: 'adipic acid',
+  species: [
+    { formula: 'H2C6H8O4', charge: 0 },
+    { formula: 'HC6H8O4-', charge: -1 },
+    { formula: 'C6H8O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 4.42,
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'adipic acid',
+        checked: 'LibreTexts table E5',
+      },
+    },
+    {
+      pKa: 5.42,
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'adipic acid',
+        checked: 'LibreTexts table E5',
+      },
+    },
+  ],
+});
+
+/** Phthalic acid and the phthalates. */
+export const phthalic = /*#__PURE__*/ defineProtolyte({
+  id: 'phthalic',
+  name: 'o-phthalic acid',
+  species: [
+    { formula: 'H2C8H4O4', charge: 0 },
+    { formula: 'HC8H4O4-', charge: -1 },
+    { formula: 'C8H4O4(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 2.95,
+      dH: -2.7,
+      dCp: -91,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'CRC gives 2.89 to 2.943' },
+    },
+    {
+      pKa: 5.408,
+      dH: -2.17,
+      dCp: -295,
+      source: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'reproduces pH(S) 4.005 of 0.05 m KHP to 0.007 together with step 1',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 2.89,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Organic Acids and Bases',
+        checked: 'table of acids at 25 °C (copy of a general chemistry appendix)',
+      },
+    },
+    {
+      step: 2,
+      pKa: 5.51,
+      source: {
+        kind: 'published',
+        work: 'crc-handbook',
+        where: 'Dissociation Constants of Organic Acids and Bases',
+        checked: 'table of acids at 25 °C (copy of a general chemistry appendix)',
+      },
+    },
+  ],
+  notes: [
+    'The widely copied 5.51 for the second step would put the pH of 0.05 mol/kg potassium hydrogen phthalate about 0.02 too high.',
+  ],
+});
+
+/** Citric acid and the citrates. */
+export const citric = /*#__PURE__*/ defineProtolyte({
+  id: 'citric',
+  name: 'citric acid',
+  species: [
+    { formula: 'H3C6H5O7', charge: 0 },
+    { formula: 'H2C6H5O7-', charge: -1 },
+    { formula: 'HC6H5O7(2-)', charge: -2 },
+    { formula: 'C6H5O7(3-)', charge: -3 },
+  ],
+  steps: [
+    {
+      pKa: 3.128,
+      dH: 4.07,
+      dCp: -131,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'citric acid',
+        checked: 'LibreTexts table E1: 3.13',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 4.761,
+      dH: 2.23,
+      dCp: -178,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'citric acid',
+        checked: 'LibreTexts table E1: 4.76',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+    {
+      pKa: 6.396,
+      dH: -3.38,
+      dCp: -254,
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'citric acid',
+        checked: 'LibreTexts table E1: 6.40',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+    },
+  ],
+});

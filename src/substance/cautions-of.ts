@@ -1,0 +1,49 @@
+import { at, Faults } from '../errors.js';
+import { type Reagent, readReagent } from './reagent.js';
+
+/** What cautions are asked of: a reagent, or anything that says what it holds, such as a solution. */
+export type Handled = Reagent | { readonly contents: readonly { readonly reagent: Reagent }[] };
+
+/** The last line of every list of cautions. */
+export const lastCaution =
+  "Wear eye protection. The safety data sheet of each bottle, the local rules and a qualified supervisor's word come before this list.";
+
+/**
+ * The usual cautions for what is handled: each reagent's own, once, and last the line that defers to the safety data sheet,
+ * local rules and a qualified supervisor. A reagent without a caution here is not thereby harmless.
+ *
+ * @param handled - a reagent, a solution, or a list of them
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { cautionsOf, reagents } from 'protolysis';
+ *
+ * const cautions = cautionsOf([reagents.sodiumCarbonate, reagents.sodiumChloride]);
+ * cautions.length; // => 2
+ * cautions[0]; // => 'sodium carbonate: Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.'
+ * ```
+ */
+export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {
+  const faults = new Faults('cautionsOf');
+  const reagents: Reagent[] = [];
+  const read = (value: unknown, path: string): void => {
+    const { contents } = faults.object(value, path, 'a reagent or a solution');
+    if (contents === undefined) {
+      reagents.push(readReagent(value, path, faults));
+      return;
+    }
+    const here = at(path, 'contents');
+    for (const [index, item] of faults.list(contents, here, 'a list of { reagent }').entries()) {
+      const { reagent } = faults.object(item, `${here}[${index}]`, 'a part { reagent }');
+      reagents.push(readReagent(reagent, `${here}[${index}].reagent`, faults));
+    }
+  };
+
+  if (Array.isArray(handled)) for (const [index, one] of handled.entries()) read(one, `handled[${index}]`);
+  else read(handled, '');
+  faults.done();
+  const cautions = reagents.flatMap(({ name, hazard }) =>
+    hazard === undefined ? [] : [`${name}: ${hazard}`],
+  );
+  return [...new Set(cautions), lastCaution];
+}

@@ -1,0 +1,202 @@
+import { at, Faults } from '../errors.js';
+import { noteLength, readSource, type Source } from '../source.js';
+
+/** One form of a protolyte. */
+export interface Species<Formula extends string = string> {
+  /** A label in plain notation, such as `HCO3-` or `CO2(aq)`. */
+  readonly formula: Formula;
+  readonly charge: number;
+}
+
+/** The loss of one proton. */
+export interface Step {
+  /** −log10 of the thermodynamic acidity constant at 25 °C and zero ionic strength (unless `ionicStrength` says otherwise). */
+  readonly pKa: number;
+  /** Standard reaction enthalpy at 25 °C, kJ/mol. */
+  readonly dH?: number;
+  /** Standard reaction heat capacity at 25 °C, J/(mol·K). */
+  readonly dCp?: number;
+  /** Of the pKa. */
+  readonly standardUncertainty?: number;
+  /** mol/L, where the constant is a concentration constant measured in a salt medium. */
+  readonly ionicStrength?: number;
+  readonly source: Source;
+  /** Of dH and dCp, where it differs from `source`. */
+  readonly thermalSource?: Source;
+}
+
+/** Another evaluation of a step, kept beside the one in use. */
+export interface Alternative {
+  /** Which step, from 1. */
+  readonly step: number;
+  readonly pKa: number;
+  readonly source: Source;
+  readonly note?: string;
+}
+
+/** One acid with all its conjugate bases. */
+export interface Protolyte<Formula extends string = string> {
+  /** Known by this in every calculation. */
+  readonly id: string;
+  readonly name: string;
+  /** From most to least protonated; charges fall by one. */
+  readonly species: readonly Species<Formula>[];
+  /** One fewer than the species. */
+  readonly steps: readonly Step[];
+  readonly alternatives?: readonly Alternative[];
+  readonly notes?: readonly string[];
+}
+
+/** Limits of what a protolyte can be; the solver's scaling rests on them (equilibrium/family.ts). */
+export const protolyteLimits = { pKa: [-10, 20], steps: 16, charge: 20 } as const;
+
+/**
+ * Defines a protolyte: one acid with all its conjugate bases.
+ *
+ * Steps whose pKa falls from one to the next are accepted, with a note: the species between them never prevails.
+ *
+ * Formulas are labels: any text will do, but `printFormula` sets plain notation in print, with one charge bare at the
+ * end and several in brackets: `HCO3-`, `CO3(2-)`.
+ *
+ * @param protolyte - species from most to least protonated, charges falling by one; pKa from −10 to 20, at most 16 steps
+ * @returns the same data, plain and as good after a trip through JSON, with a note if the steps are out of order
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { defineProtolyte } from 'protolysis';
+ *
+ * const sulfamic = defineProtolyte({
+ *   id: 'sulfamic',
+ *   name: 'sulfamic acid',
+ *   species: [
+ *     { formula: 'H3NSO3', charge: 0 },
+ *     { formula: 'H2NSO3-', charge: -1 },
+ *   ],
+ *   steps: [{ pKa: 0.99, source: { kind: 'fromMemory', note: 'the usual handbook value' } }],
+ * });
+ * sulfamic.steps.length; // => 1
+ * ```
+ */
+export function defineProtolyte<const Formula extends string>(
+  protolyte: Protolyte<Formula>,
+): Protolyte<Formula> {
+  const faults = new Faults('defineProtolyte');
+  readProtolyte(protolyte, '', faults);
+  faults.done();
+  const notes = [...new Set([...(protolyte.notes ?? []), ...notesOnOrder(protolyte)])];
+  return notes.length > 0 ? { ...protolyte, notes } : protolyte;
+}
+
+const keys = {
+  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'notes'],
+  species: ['formula', 'charge'],
+  step: ['pKa', 'dH', 'dCp', 'standardUncertainty', 'ionicStrength', 'source', 'thermalSource'],
+  alternative: ['step', 'pKa', 'source', 'note'],
+} as const;
+
+/** Reads a protolyte from a caller's value, noting every fault. @internal */
+export function readProtolyte(value: unknown, path: string, faults: Faults): Protolyte {
+  const unread = faults.object(value, path, 'a protolyte as defineProtolyte returns it', keys.protolyte);
+  const { steps: mostSteps } = protolyteLimits;
+  faults.text(unread.id, at(path, 'id'), 'an id');
+  faults.text(unread.name, at(path, 'name'), 'a name');
+
+  const species = faults.list(unread.species, at(path, 'species'), 'a list of species', 2, mostSteps + 1);
+  readSpecies(species, at(path, 'species'), faults);
+  const steps = faults.list(unread.steps, at(path, 'steps'), 'a list of steps', 1, mostSteps);
+  if (species.length > 0 && steps.length > 0 && species.length !== steps.length + 1)
+    faults.add('conflict', at(path, 'steps'), `one step fewer than the ${species.length} species`, steps);
+  for (const [index, item] of steps.entries()) readStep(item, `${at(path, 'steps')}[${index}]`, faults);
+
+  if (unread.alternatives !== undefined) {
+    const here = at(path, 'alternatives');
+    const alternatives = faults.list(unread.alternatives, here, 'a list of { step, pKa, source }', 0, 100);
+    for (const [index, item] of alternatives.entries())
+      readAlternative(item, `${here}[${index}]`, steps.length, faults);
+  }
+  if (unread.notes !== undefined)
+    for (const [index, note] of faults
+      .list(unread.notes, at(path, 'notes'), 'a list of notes', 0, 100)
+      .entries())
+      faults.text(note, `${at(path, 'notes')}[${index}]`, 'a note', noteLength);
+  return value as Protolyte;
+}
+
+function readSpecies(species: readonly unknown[], path: string, faults: Faults): void {
+  const formulas = new Set<unknown>();
+  let before: unknown;
+  for (const [index, item] of species.entries()) {
+    const { formula, charge } = faults.object(
+      item,
+      `${path}[${index}]`,
+      'a species { formula, charge }',
+      keys.species,
+    );
+    faults.text(formula, `${path}[${index}].formula`, 'a formula');
+    if (formulas.has(formula) && formula !== undefined)
+      faults.add('conflict', `${path}[${index}].formula`, 'a formula that no other species has', formula);
+    formulas.add(formula);
+
+    const { charge: limit } = protolyteLimits;
+    faults.number(charge, `${path}[${index}].charge`, 'a charge', { from: -limit, to: limit, integer: true });
+    if (Number.isInteger(before) && Number.isInteger(charge) && charge !== Number(before) - 1)
+      faults.add(
+        'conflict',
+        `${path}[${index}].charge`,
+        `${Number(before) - 1}, one below the species before it`,
+        charge,
+      );
+    before = charge;
+  }
+}
+
+function readStep(item: unknown, path: string, faults: Faults): void {
+  const step = faults.object(item, path, 'a step { pKa, source }', keys.step);
+  readPKa(step.pKa, path, faults);
+  if (step.dH !== undefined)
+    faults.number(step.dH, `${path}.dH`, 'an enthalpy in kJ/mol', { from: -1000, to: 1000 });
+  if (step.dCp !== undefined)
+    faults.number(step.dCp, `${path}.dCp`, 'a heat capacity in J/(mol K)', { from: -1e4, to: 1e4 });
+  if (step.standardUncertainty !== undefined)
+    faults.number(step.standardUncertainty, `${path}.standardUncertainty`, 'an uncertainty', {
+      from: 0,
+      to: 10,
+    });
+  if (step.ionicStrength !== undefined)
+    faults.number(step.ionicStrength, `${path}.ionicStrength`, 'an ionic strength in mol/L', {
+      from: 0,
+      to: 100,
+    });
+  readSource(step.source, `${path}.source`, faults);
+  if (step.thermalSource !== undefined) readSource(step.thermalSource, `${path}.thermalSource`, faults);
+}
+
+function readAlternative(item: unknown, path: string, steps: number, faults: Faults): void {
+  const { step, pKa, source, note } = faults.object(
+    item,
+    path,
+    'an alternative { step, pKa, source }',
+    keys.alternative,
+  );
+  faults.number(step, `${path}.step`, 'the number of a step', {
+    from: 1,
+    to: Math.max(1, steps),
+    integer: true,
+  });
+  readPKa(pKa, path, faults);
+  readSource(source, `${path}.source`, faults);
+  if (note !== undefined) faults.text(note, `${path}.note`, 'a note', noteLength);
+}
+
+function readPKa(pKa: unknown, path: string, faults: Faults): void {
+  const [from, to] = protolyteLimits.pKa;
+  faults.number(pKa, `${path}.pKa`, 'a pKa', { from, to });
+}
+
+function notesOnOrder({ name, steps }: Protolyte): string[] {
+  return steps.flatMap(({ pKa }, index) => {
+    const before = steps[index - 1];
+    if (before === undefined || !(pKa < before.pKa)) return [];
+    return [`${name}: pKa ${index + 1} is below pKa ${index}, so the species between them never prevails.`];
+  });
+}

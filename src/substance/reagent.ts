@@ -1,0 +1,101 @@
+import { at, Faults } from '../errors.js';
+import { noteLength, readSource, type Source } from '../source.js';
+import { readMolarMass } from './molar-mass.js';
+import { type Protolyte, protolyteLimits, readProtolyte } from './protolyte.js';
+
+/** An ion that takes no part in any proton transfer: its charge is fixed. */
+export interface Ion {
+  /** A label in plain notation, such as `Na+` or `SO4(2-)`. */
+  readonly formula: string;
+  readonly charge: number;
+}
+
+/** What one weighs or pours, and what it gives to a solution. */
+export interface Reagent {
+  readonly id: string;
+  readonly name: string;
+  /** As sold, with its hydrate water: `Na2CO3·10H2O`. */
+  readonly formula?: string;
+  /** g/mol; left out, it comes from the formula. */
+  readonly molarMass?: number;
+  /** Per formula unit. */
+  readonly protolytes: readonly { readonly protolyte: Protolyte; readonly count: number }[];
+  /** Per formula unit: they say in which form the protolytes come. */
+  readonly ions: readonly { readonly ion: Ion; readonly count: number }[];
+  /** The usual cautions, in plain words; the safety data sheet of the bottle comes first. */
+  readonly hazard?: string;
+  readonly source?: Source;
+}
+
+/**
+ * Defines a reagent: what one weighs or pours.
+ *
+ * The ions say in which form a protolyte comes: acetic acid without an ion is the acid itself, with Na⁺ its sodium salt.
+ * Strong acids and bases are ions alone (HCl is Cl⁻, NaOH is Na⁺): protons and hydroxide follow from the charge balance.
+ *
+ * @returns the same data, with `molarMass` (g/mol) filled in from the formula where it was left out
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { acids, defineReagent } from 'protolysis';
+ *
+ * const sodiumPropanoate = defineReagent({
+ *   id: 'sodium-propanoate',
+ *   name: 'sodium propanoate',
+ *   formula: 'C2H5COONa',
+ *   protolytes: [{ protolyte: acids.propanoic, count: 1 }],
+ *   ions: [{ ion: { formula: 'Na+', charge: 1 }, count: 1 }],
+ * });
+ * sodiumPropanoate.molarMass; // => 96.0608
+ * ```
+ */
+export function defineReagent(reagent: Reagent): Reagent {
+  const faults = new Faults('defineReagent');
+  const checked = readReagent(reagent, '', faults);
+  faults.done();
+  return checked;
+}
+
+const keys = ['id', 'name', 'formula', 'molarMass', 'protolytes', 'ions', 'hazard', 'source'];
+
+/** Reads a reagent from a caller's value, noting every fault, and fills in the molar mass. @internal */
+export function readReagent(value: unknown, path: string, faults: Faults): Reagent {
+  const unread = faults.object(value, path, 'a reagent as defineReagent returns it', keys);
+  faults.text(unread.id, at(path, 'id'), 'an id');
+  faults.text(unread.name, at(path, 'name'), 'a name');
+
+  const what = 'a list of { protolyte, count }';
+  const protolytes = faults.list(unread.protolytes, at(path, 'protolytes'), what, 0, 100);
+  for (const [index, item] of protolytes.entries()) {
+    const here = `${at(path, 'protolytes')}[${index}]`;
+    const part = faults.object(item, here, 'a part { protolyte, count }', ['protolyte', 'count']);
+    readProtolyte(part.protolyte, `${here}.protolyte`, faults);
+    faults.number(part.count, `${here}.count`, 'a count per formula unit', countLimits);
+  }
+
+  const ions = faults.list(unread.ions, at(path, 'ions'), 'a list of { ion, count }', 0, 100);
+  for (const [index, item] of ions.entries()) {
+    const here = `${at(path, 'ions')}[${index}]`;
+    const part = faults.object(item, here, 'a part { ion, count }', ['ion', 'count']);
+    const ion = faults.object(part.ion, `${here}.ion`, 'an ion { formula, charge }', ['formula', 'charge']);
+    faults.text(ion.formula, `${here}.ion.formula`, 'a formula');
+    const { charge } = protolyteLimits;
+    faults.number(ion.charge, `${here}.ion.charge`, 'a charge', { from: -charge, to: charge, integer: true });
+    faults.number(part.count, `${here}.count`, 'a count per formula unit', countLimits);
+  }
+
+  if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
+  if (unread.source !== undefined) readSource(unread.source, at(path, 'source'), faults);
+
+  const reagent = value as Reagent;
+  if (unread.molarMass !== undefined) {
+    faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { above: 0, to: 1e6 });
+    if (unread.formula !== undefined) faults.text(unread.formula, at(path, 'formula'), 'a formula');
+    return reagent;
+  }
+  if (unread.formula === undefined) return reagent;
+  return { ...reagent, molarMass: readMolarMass(unread.formula, at(path, 'formula'), faults) };
+}
+
+/** Whole or not: an analysed composition may give a fraction. */
+const countLimits = { above: 0, to: 1000 };

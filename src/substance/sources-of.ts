@@ -1,0 +1,101 @@
+import { Faults } from '../errors.js';
+import type { Source } from '../source.js';
+import { works } from '../works.js';
+import { atomicWeightsSource } from './atomic-weights.js';
+
+/** A source, and what was taken from it. */
+export interface SourceUse {
+  readonly source: Source;
+  /** What rests on it, such as `carbonic acid: step 1`. */
+  readonly for: readonly string[];
+  /** The source in words, with the work spelled out. */
+  readonly citation: string;
+}
+
+/**
+ * The sources of everything that a value holds: of a protolyte, a reagent, a solution, the setup of a titration, …
+ *
+ * Walks plain data and lists every source that stands there, each once, with what it is for. Alternatives beside the values
+ * in use are left out.
+ *
+ * @param holder - an object or a list; cycles in it do no harm
+ * @throws InputError if it is neither
+ * @example
+ * ```ts
+ * import { acids, sourcesOf } from 'protolysis';
+ *
+ * const [first] = sourcesOf(acids.phenol);
+ * first?.for; // => ['phenol: step 1']
+ * first?.citation; // => 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959), value at 25 °C; checked: IUPAC Digitized pKa Dataset (reliable, 9.994)'
+ * ```
+ */
+export function sourcesOf(holder: object): readonly SourceUse[] {
+  const faults = new Faults('sourcesOf');
+  if (typeof holder !== 'object' || holder === null)
+    faults.add('wrong-type', 'holder', 'an object or a list that holds data with sources', holder);
+  faults.done();
+
+  const uses = new Map<string, { source: Source; for: Set<string> }>();
+  const note = (source: Source, ...use: string[]): void => {
+    const citation = citationOf(source);
+    const known = uses.get(citation) ?? { source, for: new Set() };
+    uses.set(citation, known);
+    known.for.add(use.filter((part) => part !== '').join(': '));
+  };
+
+  const seen = new Set<object>();
+  const left: Place[] = [{ value: holder, owner: '', part: '' }];
+  for (let place = left.pop(); place !== undefined; place = left.pop()) {
+    const { value } = place;
+    if (seen.has(value)) continue;
+    seen.add(value);
+    const name = own(value, 'name');
+    const { owner, part } = typeof name === 'string' ? { owner: name, part: '' } : place;
+    if (typeof own(value, 'formula') === 'string' && typeof own(value, 'molarMass') === 'number')
+      note(atomicWeightsSource, owner, 'molar mass');
+
+    const inside: Place[] = [];
+    for (const key of Object.keys(value)) {
+      const item = own(value, key);
+      if (isSource(item)) note(item, owner, key === 'thermalSource' ? `${part}, dH and dCp` : part);
+      else if (typeof item === 'object' && item !== null && key !== 'alternatives')
+        inside.push({ value: item, owner, part: Array.isArray(value) ? numbered(part, key) : key });
+    }
+    left.push(...inside.reverse());
+  }
+  return [...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation }));
+}
+
+/** An object still to look into, the nearest thing with a name around it, and which part of that it is. */
+interface Place {
+  readonly value: object;
+  readonly owner: string;
+  readonly part: string;
+}
+
+/** The first of `steps` is `step 1`. */
+const numbered = (list: string, index: string): string => `${list.replace(/s$/, '')} ${Number(index) + 1}`;
+
+/** A plain property. Getters are not called: they may compute, or throw. */
+const own = (value: object, key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
+
+function isSource(value: unknown): value is Source {
+  if (typeof value !== 'object' || value === null) return false;
+  const kind = own(value, 'kind');
+  const texts = kind === 'published' ? ['work', 'where'] : ['note'];
+  return (
+    (kind === 'published' || kind === 'commonPractice' || kind === 'fromMemory') &&
+    texts.every((key) => typeof own(value, key) === 'string')
+  );
+}
+
+function citationOf(source: Source): string {
+  if (source.kind === 'commonPractice') return `common practice: ${source.note}`;
+  const { work = '' } = source;
+  const title = Object.hasOwn(works, work) ? works[work as keyof typeof works] : String(work);
+  if (source.kind === 'published') {
+    const checked = source.checked === undefined ? '' : `; checked: ${source.checked}`;
+    return `${title}, ${source.where}${checked}`;
+  }
+  return `from memory${title === '' ? '' : ` of ${title}`}: ${source.note}`;
+}

@@ -1,0 +1,43 @@
+/** The books, papers and web pages that data come from: authors, title, year, DOI, each held once. */
+export const works = {
+  'bolton-hall-1967': 'P. D. Bolton, F. M. Hall, Aust. J. Chem. 20, 1797 (1967)',
+  'busey-mesmer-1977': 'R. H. Busey, R. E. Mesmer, Inorg. Chem. 16, 2444 (1977)',
+  'clp-2008':
+    'Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures, Annex VI, table 3',
+  'crc-handbook': 'CRC Handbook of Chemistry and Physics, CRC Press',
+  'dahlgren-long-1960': 'G. Dahlgren, F. A. Long, J. Am. Chem. Soc. 82, 1303 (1960)',
+  'das-ives-1961':
+    'S. N. Das, D. J. G. Ives, Proc. Chem. Soc. 1961, 373; D. J. G. Ives, D. Prasad, J. Chem. Soc. B 1970, 1649',
+  'eden-bates-1959': 'M. Eden, R. G. Bates, J. Res. Natl. Bur. Stand. 62, 161 (1959)',
+  'ernst-menashi-1963': 'Z. L. Ernst, J. Menashi, Trans. Faraday Soc. 59, 230 (1963)',
+  'everett-pinsent-1952': 'D. H. Everett, B. R. W. Pinsent, Proc. R. Soc. London A 215, 416 (1952)',
+  'fernandez-hepler-1959': 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959)',
+  'goldberg-2002':
+    'R. N. Goldberg, N. Kishore, R. M. Lennen, Thermodynamic Quantities for the Ionization Reactions of Buffers, J. Phys. Chem. Ref. Data 31, 231–370 (2002), doi:10.1063/1.1416902',
+  'harned-embree-1934': 'H. S. Harned, N. D. Embree, J. Am. Chem. Soc. 56, 1042 and 1050 (1934)',
+  'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
+  'kurz-farrar-1969': 'J. L. Kurz, J. M. Farrar, J. Am. Chem. Soc. 91, 6057 (1969)',
+  'martell-smith-1974': 'A. E. Martell, R. M. Smith, Critical Stability Constants, vols. 1–6, Plenum (1974–1989)',
+  'merck-index': 'The Merck Index',
+  'morris-1966': 'J. C. Morris, J. Phys. Chem. 70, 3798 (1966)',
+  'nist-srd-46':
+    'A. E. Martell, R. M. Smith, R. J. Motekaitis, NIST Critically Selected Stability Constants of Metal Complexes, NIST SRD 46',
+  'openstax-chemistry-2e': 'P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e, OpenStax',
+  'perrin-1965':
+    'D. D. Perrin, Dissociation Constants of Organic Bases in Aqueous Solution, Butterworths (1965), and Supplement (1972), digitised by IUPAC, doi:10.5281/zenodo.7236452',
+  'plummer-busenberg-1982':
+    'L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1011–1040 (1982), doi:10.1016/0016-7037(82)90056-4',
+  'prohaska-2022':
+    'T. Prohaska et al., Standard atomic weights of the elements 2021 (IUPAC Technical Report), Pure Appl. Chem. 94, 573–600 (2022)',
+  'serjeant-dempsey-1979':
+    'E. P. Serjeant, B. Dempsey, Ionisation Constants of Organic Acids in Aqueous Solution, Pergamon (1979), digitised by IUPAC, doi:10.5281/zenodo.7236452',
+  'smith-1937': 'P. K. Smith, A. C. Taylor, E. R. B. Smith, J. Biol. Chem. 122, 109 (1937)',
+  'smolyakov-primanchuk-1966': 'B. S. Smolyakov, M. P. Primanchuk, Russ. J. Phys. Chem. 40, 463 (1966)',
+  'sydney-data-sheet':
+    'University of Sydney, School of Chemistry, first-year data sheet Ionisation Constants of Acids in Water Solution at 298 K',
+  'wagman-1982':
+    'D. D. Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2 (1982)',
+} as const;
+
+/** The key of a work in `works`, or a user's own. */
+export type Work = keyof typeof works | (string & {});
