@@ -34,7 +34,7 @@ export type IssueCode =
  * } catch (error) {
  *   message = (error as Error).message;
  * }
- * message; // => 'makeSolution: mL is -20; give a volume in mL, above 0 and at most 1e9.'
+ * message; // => 'makeSolution: mL is -20; give a volume in mL, above 0 and at most 1000000000.'
  * ```
  */
 export class InputError extends RangeError {

@@ -7,7 +7,7 @@
 
 // What is in the bottle?
 export * as acids from './substance/acids.js';
-// export * as reagents from './substance/reagents.js';
+export * as reagents from './substance/reagents.js';
 export {
   type Alternative,
   defineProtolyte,
@@ -19,9 +19,15 @@ export {
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
+export { cautionsOf, type Handled, lastCaution } from './substance/cautions-of.js';
 
 // What is in the beaker?
-export { type Ingredient, makeSolution, type SolutionRecipe, solutionDefaults } from './solution/make-solution.js';
+export {
+  type Ingredient,
+  makeSolution,
+  type SolutionRecipe,
+  solutionDefaults,
+} from './solution/make-solution.js';
 export { type Content, type Solution, solutionLimits } from './solution/solution.js';
 export { mix } from './solution/mix.js';
 export { aliquot } from './solution/aliquot.js';
@@ -42,7 +48,11 @@ export type { EquivalencePoint } from './titration/equivalence-points.js';
 export type { InflectionPoint } from './titration/inflection-points.js';
 export { titrationLimits } from './titration/limits.js';
 
+// How is it shown?
+export { type ColumnFormat, tabulate } from './output/tabulate.js';
+
 // Where does it come from, and what was wrong with what I gave?
+export { type SourceUse, sourcesOf } from './substance/sources-of.js';
 export type { CommonPractice, FromMemory, PublishedSource, Source } from './source.js';
 export { type Work, works } from './works.js';
 export { InputError, type Issue, type IssueCode } from './errors.js';

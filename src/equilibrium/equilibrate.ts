@@ -56,7 +56,7 @@ export interface Equilibrium {
  *
  * const sample = makeSolution({ contents: [{ reagent: reagents.sodiumHydrogenCarbonate, molar: 0.1 }] });
  * const equilibrium = equilibrate(sample);
- * equilibrium.pH; // => 8.3386
+ * equilibrium.pH; // => 8.340
  * molarOf(equilibrium, acids.carbonic, 'CO3(2-)'); // => 0.00100
  * ```
  */

@@ -15,7 +15,7 @@ import { settingOf } from './setting.js';
  * ```ts
  * import { makeSolution, pHOf, reagents } from 'protolysis';
  *
- * pHOf(makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] })); // => 2.8807
+ * pHOf(makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] })); // => 2.8809
  * ```
  */
 export function pHOf(solution: Solution, conditions?: Conditions): PH {

@@ -35,7 +35,7 @@ export const solutionDefaults = { mL: 1000, purity: 1 } as const;
  * import { makeSolution, reagents } from 'protolysis';
  *
  * const sample = makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumCarbonate, grams: 0.2, purity: 0.95 }] });
- * sample.contents[0]?.mmol; // => 1.79267
+ * sample.contents[0]?.mmol; // => 1.79266
  * ```
  */
 export function makeSolution(recipe: SolutionRecipe): Solution {
