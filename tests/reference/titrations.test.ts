@@ -1,13 +1,5 @@
-import { makeSolution, type Solution, type Titration, titrate } from 'protolysis';
 import { describe, expect, test } from 'vitest';
-import {
-  casesOf,
-  familyReagent,
-  ionReagent,
-  relativeTolerance,
-  type TitrationInput,
-  tolerance,
-} from './vectors.js';
+import { casesOf, relativeTolerance, type TitrationInput, titrationOf, tolerance } from './vectors.js';
 
 interface Case {
   readonly id: string;
@@ -37,22 +29,6 @@ interface Inverse {
   readonly input: TitrationInput & { readonly target_pH: string };
   readonly answer: { readonly V: string };
   readonly condition: string;
-}
-
-function titrationOf({ pKw, V0, families, strong_ions }: TitrationInput): Titration {
-  const side = (mL: number, key: 'C_sample' | 'C_titrant'): Solution =>
-    makeSolution({
-      mL,
-      contents: [
-        ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: Number(family[key]) })),
-        ...strong_ions.map((ion) => ({ reagent: ionReagent(ion.name, ion.z), molar: Number(ion[key]) })),
-      ],
-    });
-  return titrate({
-    analyte: side(Number(V0), 'C_sample'),
-    titrant: side(1000, 'C_titrant'),
-    conditions: { pKw: Number(pKw) },
-  });
 }
 
 /** Group B, all 21 curves with 1293 points: vectors/titrations.json; tolerances as vectors/README.md derives them. */

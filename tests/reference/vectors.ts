@@ -1,5 +1,16 @@
 import { readFileSync } from 'node:fs';
-import { defineProtolyte, defineReagent, type Protolyte, type Reagent, type Source } from 'protolysis';
+import {
+  defineProtolyte,
+  defineReagent,
+  makeSolution,
+  type Protolyte,
+  pHOf,
+  type Reagent,
+  type Solution,
+  type Source,
+  type Titration,
+  titrate,
+} from 'protolysis';
 
 /** The files of vectors/ as its README describes them; every number is decimal text. */
 export interface FamilyInput {
@@ -69,3 +80,57 @@ export const relativeTolerance = (
   Math.LN10 *
   (Math.max(1, protons) * (Number(condition) + 2.3e-16 * Math.max(1, Math.abs(pH))) +
     2.3e-16 * pKa.reduce((sum, text) => sum + Math.abs(Number(text)), 0));
+
+/** A system as a solution of one litre. */
+export const solutionOf = ({ families, strong_ions }: SystemInput): Solution =>
+  makeSolution({
+    contents: [
+      ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: Number(family.C) })),
+      ...strong_ions.map(({ name, z, C }) => ({ reagent: ionReagent(name, z), molar: Number(C) })),
+    ],
+  });
+
+/** A titration of V0 mL of sample. */
+export function titrationOf({ pKw, V0, families, strong_ions }: TitrationInput): Titration {
+  const side = (mL: number, key: 'C_sample' | 'C_titrant'): Solution =>
+    makeSolution({
+      mL,
+      contents: [
+        ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: Number(family[key]) })),
+        ...strong_ions.map((ion) => ({ reagent: ionReagent(ion.name, ion.z), molar: Number(ion[key]) })),
+      ],
+    });
+  return titrate({
+    analyte: side(Number(V0), 'C_sample'),
+    titrant: side(1000, 'C_titrant'),
+    conditions: { pKw: Number(pKw) },
+  });
+}
+
+/** The error of every pH of group A or B, in units of its tolerance. */
+export function pHErrors(file: 'ideal.json' | 'titrations.json'): { id: string; ratio: number }[] {
+  const ratio = (pH: number, reference: string, condition: string) =>
+    Math.abs(pH - Number(reference)) / tolerance(condition, Number(reference));
+  if (file === 'ideal.json')
+    return casesOf<{ id: string; input: SystemInput; answer: { pH: string }; condition: string }>(file).map(
+      (one) => ({
+        id: one.id,
+        ratio: ratio(
+          pHOf(solutionOf(one.input), { pKw: Number(one.input.pKw) }),
+          one.answer.pH,
+          one.condition,
+        ),
+      }),
+    );
+  return casesOf<{
+    id: string;
+    input: TitrationInput;
+    points: { V: string; pH: string; condition: string }[];
+  }>(file).flatMap(({ id, input, points }) => {
+    const titration = titrationOf(input);
+    return points.map(({ V, pH, condition }) => ({
+      id: `${id} at ${V} mL`,
+      ratio: ratio(titration.pHAt(Number(V)), pH, condition),
+    }));
+  });
+}
