@@ -67,6 +67,9 @@ export interface Limits {
   readonly integer?: boolean;
 }
 
+/** The reading of a call ends with this many faults: a bad list of a million items is not worth a million lines. */
+const mostIssues = 100;
+
 /**
  * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
  * that the reading can go on and find the other faults; `done()` then throws once, with all of them.
@@ -91,6 +94,7 @@ export class Faults {
 
   add(code: IssueCode, path: string, expected: string, value: unknown): void {
     this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
+    if (this.#issues.length === mostIssues) this.done();
   }
 
   /** Throws if there was any fault. */

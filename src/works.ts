@@ -17,7 +17,8 @@ export const works = {
   'harned-embree-1934': 'H. S. Harned, N. D. Embree, J. Am. Chem. Soc. 56, 1042 and 1050 (1934)',
   'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
   'kurz-farrar-1969': 'J. L. Kurz, J. M. Farrar, J. Am. Chem. Soc. 91, 6057 (1969)',
-  'martell-smith-1974': 'A. E. Martell, R. M. Smith, Critical Stability Constants, vols. 1–6, Plenum (1974–1989)',
+  'martell-smith-1974':
+    'A. E. Martell, R. M. Smith, Critical Stability Constants, vols. 1–6, Plenum (1974–1989)',
   'merck-index': 'The Merck Index',
   'morris-1966': 'J. C. Morris, J. Phys. Chem. 70, 3798 (1966)',
   'nist-srd-46':

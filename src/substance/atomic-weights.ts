@@ -50,11 +50,11 @@ export const atomicWeightsSource: Source = {
   kind: 'published',
   work: 'prohaska-2022',
   where: 'standard atomic weights 2021; abridged values for the elements given as an interval',
-  checked: 'CIAAW table of 2021; the abridged values lie inside its intervals, but are from memory',
+  checked: 'CIAAW table of 2021; the abridged values agree with its intervals, but are from memory',
 };
 
 /**
- * Quoted from memory: the abridged values, which lie inside the intervals that were read in that table, and caesium,
+ * Quoted from memory: the abridged values, which agree with the intervals that were read in that table, and caesium,
  * barium, mercury and lead, which were not.
  */
 export const atomicWeightsFromMemory: readonly Element[] = [

@@ -23,7 +23,7 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
       thermalSource: {
         kind: 'fromMemory',
         work: 'goldberg-2002',
-        note: 'with Plummer & Busenberg 1982 K1(T), K2(T) the curve agrees within 0.006 (K1) and 0.013 (K2) over 0 to 50 °C',
+        note: 'not checked against the page; agrees with the equations of Plummer & Busenberg (1982) within 0.006 in pKa 1 and 0.013 in pKa 2 from 0 to 50 °C',
       },
     },
     {
@@ -39,7 +39,7 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
       thermalSource: {
         kind: 'fromMemory',
         work: 'goldberg-2002',
-        note: 'with Plummer & Busenberg 1982 K1(T), K2(T) the curve agrees within 0.006 (K1) and 0.013 (K2) over 0 to 50 °C',
+        note: 'not checked against the page; agrees with the equations of Plummer & Busenberg (1982) within 0.006 in pKa 1 and 0.013 in pKa 2 from 0 to 50 °C',
       },
     },
   ],

@@ -1,0 +1,10 @@
+import { Faults } from '../../src/errors.js';
+import type { Element } from '../../src/substance/atomic-weights.js';
+import { readComposition } from '../../src/substance/formula.js';
+
+/** The composition of a formula, or nothing where it is an abbreviation. */
+export function compositionIn(formula: string): Map<Element, number> | undefined {
+  const faults = new Faults('compositionIn');
+  const composition = new Map(readComposition(formula, 'formula', faults));
+  return faults.any ? undefined : composition;
+}

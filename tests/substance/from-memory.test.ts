@@ -1,0 +1,149 @@
+import { expect, test } from 'vitest';
+import type { Source } from '../../src/source.js';
+import * as acids from '../../src/substance/acids.js';
+import { atomicWeightsFromMemory } from '../../src/substance/atomic-weights.js';
+import type { Protolyte } from '../../src/substance/protolyte.js';
+import * as reagents from '../../src/substance/reagents.js';
+
+// What rests on memory alone. An entry leaves these lists when someone has read its page, none may join them unseen, and
+// the release notes count what is left: 33 pKa, 61 pairs of dH and dCp, 11 alternatives, 15 atomic weights, and the
+// concentration limits in the cautions of 11 reagents.
+
+/** Of each protolyte, the steps whose pKa is from memory. */
+const pKa = {
+  arsenic: [1, 2, 3],
+  ascorbic: [1, 2],
+  bisTris: [1],
+  caps: [1],
+  glutamicAcid: [1, 2, 3],
+  glycolic: [1],
+  hepes: [1],
+  histidine: [1, 2],
+  hydrazinium: [1, 2],
+  maleic: [1, 2],
+  methylammonium: [1],
+  oxalic: [1, 2],
+  phosphoric: [1],
+  phthalic: [1, 2],
+  pipes: [1, 2],
+  silicic: [1, 2],
+  taps: [1],
+  tartaric: [2],
+  tricine: [1, 2],
+  triethanolammonium: [1],
+};
+
+/** Of each protolyte, the steps whose dH and dCp are from memory. */
+const thermal = {
+  acetic: [1],
+  ammonium: [1],
+  arsenic: [1, 2, 3],
+  benzoic: [1],
+  bes: [1],
+  bisTris: [1],
+  boric: [1],
+  caps: [1],
+  carbonic: [1, 2],
+  citric: [1, 2, 3],
+  cysteine: [1, 2, 3],
+  formic: [1],
+  hepes: [1, 2],
+  histidine: [1, 2, 3],
+  hydrazinium: [1, 2],
+  hydrocyanic: [1],
+  hydrofluoric: [1],
+  hydrogenSulfide: [1],
+  hypochlorous: [1],
+  lactic: [1],
+  maleic: [1, 2],
+  mes: [1],
+  methylammonium: [1],
+  mops: [1],
+  mopso: [1],
+  nitrous: [1],
+  oxalic: [1, 2],
+  phenol: [1],
+  phosphoric: [1, 2, 3],
+  phthalic: [1, 2],
+  pipes: [2],
+  pyridinium: [1],
+  silicic: [1],
+  succinic: [1, 2],
+  sulfuric: [1],
+  sulfurous: [1, 2],
+  taps: [1],
+  tartaric: [1, 2],
+  tes: [1],
+  tricine: [1, 2],
+  triethanolammonium: [1],
+};
+
+/** Of each protolyte, the pKa values kept beside those in use that are from memory. */
+const alternatives = {
+  edta: [6.273, 10.948],
+  formic: [3.745],
+  fumaric: [3.02, 4.38, 3.053, 4.494],
+  maleic: [6.23],
+  nitrous: [3.15],
+  silicic: [9.9, 11.8],
+};
+
+const cautions = [
+  'aceticAcid',
+  'ammonia',
+  'formicAcid',
+  'hydrobromicAcid',
+  'hydrochloricAcid',
+  'nitricAcid',
+  'perchloricAcid',
+  'phosphoricAcid',
+  'potassiumHydroxide',
+  'sodiumHydroxide',
+  'sulfuricAcid',
+];
+
+const isFromMemory = (source: Source | undefined): boolean => source?.kind === 'fromMemory';
+
+/** By id, what `find` finds in each protolyte, where it finds anything. */
+function perProtolyte(find: (protolyte: Protolyte) => number[]): Record<string, number[]> {
+  const found = Object.values(acids).map((protolyte: Protolyte) => [protolyte.id, find(protolyte)] as const);
+  return Object.fromEntries(found.filter(([, values]) => values.length > 0));
+}
+
+const count = (found: Readonly<Record<string, readonly number[]>>): number =>
+  Object.values(found).flat().length;
+
+test('the pKa values that rest on memory alone are these 33', () => {
+  const found = perProtolyte(({ steps }) =>
+    steps.flatMap(({ source }, i) => (isFromMemory(source) ? [i + 1] : [])),
+  );
+  expect(found).toEqual(pKa);
+  expect(count(found)).toBe(33);
+});
+
+test('the enthalpies and heat capacities that rest on memory alone are those of these 61 steps', () => {
+  const found = perProtolyte(({ steps }) =>
+    steps.flatMap(({ dH, source, thermalSource = source }, i) =>
+      dH !== undefined && isFromMemory(thermalSource) ? [i + 1] : [],
+    ),
+  );
+  expect(found).toEqual(thermal);
+  expect(count(found)).toBe(61);
+});
+
+test('the alternatives that rest on memory alone are these 11', () => {
+  const found = perProtolyte(({ alternatives: others = [] }) =>
+    others.flatMap(({ source, pKa: value }) => (isFromMemory(source) ? [value] : [])),
+  );
+  expect(found).toEqual(alternatives);
+  expect(count(found)).toBe(11);
+});
+
+test('the atomic weights that rest on memory alone are 15', () => {
+  expect(atomicWeightsFromMemory.length).toBe(15);
+});
+
+test('the cautions whose limits rest on memory alone are these', () => {
+  const found = Object.values(reagents).flatMap(({ id, source }) => (isFromMemory(source) ? [id] : []));
+  expect(found.sort()).toEqual(cautions);
+});
