@@ -79,6 +79,8 @@ const mostIssues = 100;
 export class Faults {
   readonly #call: string;
   readonly #issues: Issue[] = [];
+  /** Where an object should stand and does not: that its keys are missing too goes without saying. */
+  readonly #absent: string[] = [];
 
   constructor(call: string) {
     this.#call = call;
@@ -93,6 +95,8 @@ export class Faults {
   }
 
   add(code: IssueCode, path: string, expected: string, value: unknown): void {
+    if (value === undefined && this.#absent.some((parent) => path !== parent && path.startsWith(parent)))
+      return;
     this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
     if (this.#issues.length === mostIssues) this.done();
   }
@@ -137,6 +141,7 @@ export class Faults {
       }
       return unread;
     }
+    this.#absent.push(at(path, ''));
     return {};
   }
 

@@ -1,7 +1,8 @@
-import { Faults } from '../errors.js';
-import type { Source } from '../source.js';
+import { at, Faults } from '../errors.js';
+import { readSource, type Source } from '../source.js';
 import { works } from '../works.js';
 import { atomicWeightsSource } from './atomic-weights.js';
+import { readMolarMass } from './molar-mass.js';
 
 /** A source, and what was taken from it. */
 export interface SourceUse {
@@ -19,7 +20,7 @@ export interface SourceUse {
  * in use are left out.
  *
  * @param holder - an object or a list; cycles in it do no harm
- * @throws InputError if it is neither
+ * @throws InputError if it is neither, or if a source in it has a wrong or missing part
  * @example
  * ```ts
  * import { acids, sourcesOf } from 'protolysis';
@@ -32,7 +33,7 @@ export interface SourceUse {
 export function sourcesOf(holder: object): readonly SourceUse[] {
   const faults = new Faults('sourcesOf');
   if (typeof holder !== 'object' || holder === null)
-    faults.add('wrong-type', 'holder', 'an object or a list that holds data with sources', holder);
+    faults.add('wrong-type', '', 'an object or a list that holds data with sources', holder);
   faults.done();
 
   const uses = new Map<string, { source: Source; for: Set<string> }>();
@@ -44,55 +45,67 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
   };
 
   const seen = new Set<object>();
-  const left: Place[] = [{ value: holder, owner: '', part: '' }];
+  const left: Place[] = [{ value: holder, path: '', owner: '', part: '' }];
   for (let place = left.pop(); place !== undefined; place = left.pop()) {
-    const { value } = place;
+    const { value, path } = place;
     if (seen.has(value)) continue;
     seen.add(value);
     const name = own(value, 'name');
     const { owner, part } = typeof name === 'string' ? { owner: name, part: '' } : place;
-    if (typeof own(value, 'formula') === 'string' && typeof own(value, 'molarMass') === 'number')
-      note(atomicWeightsSource, owner, 'molar mass');
+    if (hasMolarMassOfFormula(value)) note(atomicWeightsSource, owner, 'molar mass');
 
     const inside: Place[] = [];
     for (const key of Object.keys(value)) {
       const item = own(value, key);
-      if (isSource(item)) note(item, owner, key === 'thermalSource' ? `${part}, dH and dCp` : part);
-      else if (typeof item === 'object' && item !== null && key !== 'alternatives')
-        inside.push({ value: item, owner, part: Array.isArray(value) ? numbered(part, key) : key });
+      if (typeof item !== 'object' || item === null || key === 'alternatives') continue;
+      const here = Array.isArray(value) ? `${path}[${key}]` : at(path, key);
+      if (kinds.includes(own(item, 'kind'))) {
+        readSource(item, here, faults);
+        if (!faults.any) note(item as Source, owner, key === 'thermalSource' ? `${part}, dH and dCp` : part);
+      } else {
+        inside.push({
+          value: item,
+          path: here,
+          owner,
+          part: Array.isArray(value) ? numbered(part, key) : key,
+        });
+      }
     }
-    left.push(...inside.reverse());
+    for (const next of inside.reverse()) left.push(next);
   }
+  faults.done();
   return [...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation }));
 }
 
-/** An object still to look into, the nearest thing with a name around it, and which part of that it is. */
+/** An object still to look into, where it stands, the nearest thing with a name around it, and which part of that it is. */
 interface Place {
   readonly value: object;
+  readonly path: string;
   readonly owner: string;
   readonly part: string;
 }
 
 /** The first of `steps` is `step 1`. */
-const numbered = (list: string, index: string): string => `${list.replace(/s$/, '')} ${Number(index) + 1}`;
+const numbered = (list: string, index: string): string =>
+  `${list.replace(/s$/, '')} ${Number(index) + 1}`.trim();
 
 /** A plain property. Getters are not called: they may compute, or throw. */
 const own = (value: object, key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
 
-function isSource(value: unknown): value is Source {
-  if (typeof value !== 'object' || value === null) return false;
-  const kind = own(value, 'kind');
-  const texts = kind === 'published' ? ['work', 'where'] : ['note'];
+/** Not so where the caller brought the molar mass. */
+function hasMolarMassOfFormula(value: object): boolean {
+  const molarMass = own(value, 'molarMass');
   return (
-    (kind === 'published' || kind === 'commonPractice' || kind === 'fromMemory') &&
-    texts.every((key) => typeof own(value, key) === 'string')
+    molarMass !== undefined && molarMass === readMolarMass(own(value, 'formula'), '', new Faults('sourcesOf'))
   );
 }
+
+const kinds: readonly unknown[] = ['published', 'commonPractice', 'fromMemory'] satisfies Source['kind'][];
 
 function citationOf(source: Source): string {
   if (source.kind === 'commonPractice') return `common practice: ${source.note}`;
   const { work = '' } = source;
-  const title = Object.hasOwn(works, work) ? works[work as keyof typeof works] : String(work);
+  const title = Object.hasOwn(works, work) ? works[work as keyof typeof works] : work;
   if (source.kind === 'published') {
     const checked = source.checked === undefined ? '' : `; checked: ${source.checked}`;
     return `${title}, ${source.where}${checked}`;

@@ -83,13 +83,19 @@ test('all faults of a call are listed together', () => {
       ['unknown-key', 'steps[0].source.page'],
       ['missing', 'steps[0].source.where'],
       ['missing', 'steps[1].source'],
-      ['wrong-type', 'steps[1].source.kind'],
       ['out-of-range', 'alternatives[0].step'],
       ['not-finite', 'alternatives[0].pKa'],
       ['out-of-range', 'notes[0]'],
     ].sort(),
   );
 });
+
+test.each([undefined, null, 5, 'acetic', []])(
+  '%s instead of a protolyte is one fault, not one for each key',
+  (value) => {
+    expect(faultsOf(value)).toEqual([[value === undefined ? 'missing' : 'wrong-type', 'the argument']]);
+  },
+);
 
 test.each([
   ['pKa', -10],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/substance/acids.js';
 import { atomicWeightsSource } from '../../src/substance/atomic-weights.js';
+import { defineReagent } from '../../src/substance/reagent.js';
 import * as reagents from '../../src/substance/reagents.js';
 import { sourcesOf } from '../../src/substance/sources-of.js';
 import { works } from '../../src/works.js';
@@ -60,6 +61,11 @@ test("a user's own work, and one that has the name of a prototype key, are cited
   expect(sourcesOf(own('__proto__'))[0]?.citation).toBe('__proto__, p. 1');
 });
 
+test('a source with a wrong part is a fault, not left out', () => {
+  const slip = { acids: [{ name: 'x', source: { kind: 'published', work: 'Harris 2010', wher: 'p. 1' } }] };
+  expect(() => sourcesOf(slip)).toThrow('acids[0].source.wher');
+});
+
 test('getters are not called', () => {
   const trap = {
     get source(): never {
@@ -70,13 +76,21 @@ test('getters are not called', () => {
   expect(sourcesOf(trap).map(({ citation }) => citation)).toEqual(['common practice: a rule']);
 });
 
-test('rings and depth do no harm', () => {
+test('the atomic weights are no source of a molar mass that the caller brought', () => {
+  const own = defineReagent({ ...reagents.sodiumChloride, molarMass: 58.5 });
+  expect(sourcesOf(reagents.sodiumChloride).map(({ source }) => source)).toEqual([atomicWeightsSource]);
+  expect(sourcesOf(own)).toEqual([]);
+});
+
+test('rings, depth and breadth do no harm', () => {
   const ring: Record<string, unknown> = { acid: acids.phenol };
   ring.self = ring;
   expect(sourcesOf(ring)).toEqual(sourcesOf(acids.phenol));
   let deep: object = acids.phenol;
   for (let level = 0; level < 1e5; level += 1) deep = { deep };
   expect(sourcesOf(deep)).toEqual(sourcesOf(acids.phenol));
+  const broad = Array.from({ length: 3e5 }, () => ({}));
+  expect(sourcesOf([...broad, acids.phenol])).toEqual(sourcesOf(acids.phenol));
 });
 
 test('of anything is a list or an InputError', () => {
@@ -85,5 +99,6 @@ test('of anything is a list or an InputError', () => {
       const uses = answerOrInputError(() => sourcesOf(value as object));
       for (const use of uses ?? []) expect(typeof use.citation).toBe('string');
     }),
+    { numRuns: 500 },
   );
 });
