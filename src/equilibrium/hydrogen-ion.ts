@@ -91,7 +91,7 @@ function bracketOf(
 }
 
 /** The positive root of h − Kw/h + s = 0, without cancellation for either sign of s. */
-export function waterRoot(kw: number, s: number): number {
+function waterRoot(kw: number, s: number): number {
   const root = Math.sqrt(s * s + 4 * kw);
   return s > 0 ? (2 * kw) / (s + root) : (root - s) / 2;
 }

@@ -57,7 +57,7 @@ export function familyReagent({ name, z0, pKa }: FamilyInput): { protolyte: Prot
 }
 
 /** A strong ion as a reagent of its own. */
-export const ionReagent = (formula: string, charge: number): Reagent =>
+const ionReagent = (formula: string, charge: number): Reagent =>
   defineReagent({
     id: `ion ${formula}`,
     name: formula,
