@@ -9,6 +9,7 @@ export interface Issue {
   readonly received: string;
 }
 
+/** The kinds of fault. */
 export type IssueCode =
   | 'wrong-type' //         not a number, not an object, …
   | 'not-finite' //         NaN, Infinity

@@ -11,6 +11,7 @@ export type Ingredient =
   | { readonly reagent: Reagent; readonly mmol: number }
   | { readonly reagent: Reagent; readonly molar: number };
 
+/** What goes into a solution, and up to which volume. */
 export interface SolutionRecipe {
   /** Final volume, mL; 1000 if left out. */
   readonly mL?: number;
