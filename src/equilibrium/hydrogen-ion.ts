@@ -22,7 +22,8 @@ export const emptyRoot = (): Root => ({ h: 1e-7, evaluations: 0, scratch: emptyC
  *
  * One root    F rises strictly with h (charge-balance.ts).
  * Bracket     every protolyte wholly in its least protonated form leaves the charge least, wholly in its most protonated
- *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation.
+ *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation. A gas only
+ *             raises the root; its first term joins Kw, and the others are at most what they are at the lower end.
  * Invariant   F(low) ≤ 0 ≤ F(high); a step that leaves the bracket, or two steps in a row that do not halve the
  *             step before, give way to halving the bracket in ln h.
  * Ends        every other pass at worst halves the bracket, so at most about 2·log2(ln(high/low)/1e-6) passes.
@@ -75,7 +76,7 @@ const settledStep = 1e-6;
  * Widened by a few roundings, so that a root at an end is inside.
  */
 function bracketOf(
-  { kw, families }: Balance,
+  { kw, families, gas = noGas }: Balance,
   { volume, charge, amounts }: Column,
 ): { low: number; high: number } {
   let greatest = charge;
@@ -85,10 +86,18 @@ function bracketOf(
     greatest += (amounts[i] as number) * topCharge;
     least += (amounts[i] as number) * (topCharge - constants.length);
   }
-  const low = waterRoot(kw, greatest / volume);
-  const high = waterRoot(kw, least / volume);
+  const first = kw + (gas[0] ?? 0);
+  const low = waterRoot(first, greatest / volume);
+  let all = first;
+  for (let j = 2, power = 1; j <= gas.length; j += 1) {
+    power /= low;
+    all += j * power * (gas[j - 1] as number);
+  }
+  const high = waterRoot(all, least / volume);
   return { low: low * (1 - 1e-9), high: high * (1 + 1e-9) };
 }
+
+const noGas = new Float64Array(0);
 
 /** The positive root of h − Kw/h + s = 0, without cancellation for either sign of s. */
 function waterRoot(kw: number, s: number): number {
