@@ -15,6 +15,7 @@ export {
   protolyteLimits,
   type Species,
   type Step,
+  type TemperatureFit,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
 export { molarMassOf } from './substance/molar-mass.js';
@@ -35,11 +36,40 @@ export { addWater, makeUpTo } from './solution/dilute.js';
 export { makeStock } from './solution/make-stock.js';
 
 // What will a probe read, and which species are there?
-export { type Conditions, conditionLimits, waterAt25 } from './equilibrium/conditions.js';
+export {
+  type Conditions,
+  conditionDefaults,
+  conditionLimits,
+  waterAt25,
+} from './equilibrium/conditions.js';
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
 export { pHOf } from './equilibrium/ph-of.js';
 export { molarOf } from './equilibrium/molar-of.js';
 export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
+
+// How far is the real beaker from the ideal one?
+export type { ActivityModel } from './equilibrium/activity/activity-model.js';
+export { activityLimits } from './equilibrium/activity/coefficients.js';
+export {
+  debyeHuckelExtended,
+  debyeHuckelExtendedOf,
+  type IonSizes,
+  sizeOtherwise,
+} from './equilibrium/activity/debye-huckel-extended.js';
+export { kiellandSizes, kiellandSource } from './equilibrium/activity/kielland-sizes.js';
+export {
+  batesGuggenheim,
+  davies,
+  daviesOf,
+  debyeHuckelLimiting,
+  guntelberg,
+  ideal,
+} from './equilibrium/activity/laws.js';
+export { air, type CarbonDioxide, henryFit } from './equilibrium/carbon-dioxide.js';
+export { type DebyeHuckelParameters, debyeHuckelAt } from './equilibrium/temperature/debye-huckel-at.js';
+export { pKaAt } from './equilibrium/temperature/pka-at.js';
+export { pKHAt } from './equilibrium/temperature/pkh-at.js';
+export { pKwAt } from './equilibrium/temperature/pkw-at.js';
 
 // What will the titration look like?
 export { type Titration, type TitrationSetup, titrate, titrationDefaults } from './titration/titrate.js';

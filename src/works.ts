@@ -1,6 +1,10 @@
 /** The books, papers and web pages that data come from: authors, title, year, DOI, each held once. */
 export const works = {
+  'bates-1973': 'R. G. Bates, Determination of pH: Theory and Practice, 2nd ed., Wiley (1973)',
+  'bates-guggenheim-1960': 'R. G. Bates, E. A. Guggenheim, Pure Appl. Chem. 1, 163 (1960)',
   'bolton-hall-1967': 'P. D. Bolton, F. M. Hall, Aust. J. Chem. 20, 1797 (1967)',
+  'buck-2002':
+    'R. P. Buck et al., Measurement of pH. Definition, Standards, and Procedures (IUPAC Recommendations 2002), Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169',
   'busey-mesmer-1977': 'R. H. Busey, R. E. Mesmer, Inorg. Chem. 16, 2444 (1977)',
   'clp-2008':
     'Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures, Annex VI, table 3',
@@ -8,15 +12,24 @@ export const works = {
   'dahlgren-long-1960': 'G. Dahlgren, F. A. Long, J. Am. Chem. Soc. 82, 1303 (1960)',
   'das-ives-1961':
     'S. N. Das, D. J. G. Ives, Proc. Chem. Soc. 1961, 373; D. J. G. Ives, D. Prasad, J. Chem. Soc. B 1970, 1649',
+  'davies-1938': 'C. W. Davies, J. Chem. Soc. 1938, 2093–2098, doi:10.1039/JR9380002093',
+  'davies-1962': 'C. W. Davies, Ion Association, Butterworths (1962)',
+  'debye-huckel-1923': 'P. Debye, E. Hückel, Phys. Z. 24, 185–206 (1923)',
   'eden-bates-1959': 'M. Eden, R. G. Bates, J. Res. Natl. Bur. Stand. 62, 161 (1959)',
   'ernst-menashi-1963': 'Z. L. Ernst, J. Menashi, Trans. Faraday Soc. 59, 230 (1963)',
   'everett-pinsent-1952': 'D. H. Everett, B. R. W. Pinsent, Proc. R. Soc. London A 215, 416 (1952)',
   'fernandez-hepler-1959': 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959)',
   'goldberg-2002':
     'R. N. Goldberg, N. Kishore, R. M. Lennen, Thermodynamic Quantities for the Ionization Reactions of Buffers, J. Phys. Chem. Ref. Data 31, 231–370 (2002), doi:10.1063/1.1416902',
+  'guntelberg-1926': 'E. Güntelberg, Z. Phys. Chem. 123, 199–247 (1926)',
   'harned-embree-1934': 'H. S. Harned, N. D. Embree, J. Am. Chem. Soc. 56, 1042 and 1050 (1934)',
+  'iapws-r11-07':
+    'IAPWS R11-07(2019), Revised Release on the Ionization Constant of H2O, after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006), doi:10.1063/1.1928231',
   'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
+  'kell-1975': 'G. S. Kell, J. Chem. Eng. Data 20, 97–105 (1975), doi:10.1021/je60064a005',
+  'kielland-1937': 'J. Kielland, J. Am. Chem. Soc. 59, 1675–1678 (1937), doi:10.1021/ja01288a032',
   'kurz-farrar-1969': 'J. L. Kurz, J. M. Farrar, J. Am. Chem. Soc. 91, 6057 (1969)',
+  'malmberg-maryott-1956': 'C. G. Malmberg, A. A. Maryott, J. Res. Natl. Bur. Stand. 56, 1–8 (1956)',
   'martell-smith-1974':
     'A. E. Martell, R. M. Smith, Critical Stability Constants, vols. 1–6, Plenum (1974–1989)',
   'merck-index': 'The Merck Index',
@@ -38,6 +51,7 @@ export const works = {
     'University of Sydney, School of Chemistry, first-year data sheet Ionisation Constants of Acids in Water Solution at 298 K',
   'wagman-1982':
     'D. D. Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2 (1982)',
+  'wmo-2025': 'WMO Greenhouse Gas Bulletin No. 21, World Meteorological Organization (October 2025)',
 } as const;
 
 /** The key of a work in `works`, or a user's own. */

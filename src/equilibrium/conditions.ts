@@ -1,15 +1,40 @@
 import type { Faults } from '../errors.js';
+import type { Solution } from '../solution/solution.js';
+import { readTotals } from '../solution/totals.js';
 import type { Source } from '../source.js';
+import { type ActivityModel, readActivityModel } from './activity/activity-model.js';
+import { ideal } from './activity/laws.js';
+import { type CarbonDioxide, henryFit, readCarbonDioxide } from './carbon-dioxide.js';
+import { ionProductAt } from './temperature/pkw-at.js';
+import { celsiusLimits, readCelsius } from './temperature/read-celsius.js';
 
 /** Under which conditions an equilibrium is set up. */
 export interface Conditions {
-  /** −log10 of the ion product of water; the value at 25 °C by default. */
+  /** Temperature, °C; 25 by default. */
+  readonly celsius?: number;
+  /** How activities fall behind concentrations; `ideal` by default. */
+  readonly activity?: ActivityModel;
+  /** Exchange of carbon dioxide with the air; none by default. */
+  readonly carbonDioxide?: CarbonDioxide;
+  /**
+   * −log10 of the ion product of water; left out, 13.995 at 25 °C, and away from there it moves as `pKwAt` does (which itself
+   * gives 13.9945 at 25 °C).
+   */
   readonly pKw?: number;
 }
 
+/** Conditions that have been read, with every default filled in. */
+export interface Settled {
+  /** As they stand in results: what was given, and the temperature and pKw in use. */
+  readonly conditions: Conditions;
+  readonly celsius: number;
+  readonly pKw: number;
+  readonly activity: ActivityModel;
+  readonly carbonDioxide: CarbonDioxide | null;
+}
+
 /** The ion product of water at 25 °C and 0.1 MPa. */
-export const waterAt25: { readonly name: string; readonly pKw: number; readonly source: Source } = {
-  name: 'ion product of water',
+export const waterAt25: { readonly pKw: number; readonly source: Source } = {
   pKw: 13.995,
   source: {
     kind: 'published',
@@ -18,14 +43,65 @@ export const waterAt25: { readonly name: string; readonly pKw: number; readonly 
   },
 };
 
-/** pKw from 10 to 20: the range over which the solver's brackets are tested. */
-export const conditionLimits = { pKw: [10, 20] } as const;
+/** Temperature, °C, of liquid water; pKw from 10 to 20: the range over which the solver's brackets are tested. */
+export const conditionLimits = { celsius: celsiusLimits, pKw: [10, 20] } as const;
+
+/** What conditions are by default. */
+export const conditionDefaults = { celsius: 25, activity: ideal } as const;
+
+const keys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
 
 /** Reads conditions from a caller's value, noting every fault. @internal */
-export function readConditions(value: unknown, path: string, faults: Faults): Required<Conditions> {
-  if (value === undefined) return { pKw: waterAt25.pKw };
-  const unread = faults.object(value, path, 'conditions { pKw }', ['pKw']);
-  if (unread.pKw === undefined) return { pKw: waterAt25.pKw };
+export function readConditions(value: unknown, path: string, faults: Faults): Settled {
+  const what = 'conditions { celsius, activity, carbonDioxide, pKw }';
+  const unread = value === undefined ? {} : faults.object(value, path, what, keys);
+  const celsius =
+    unread.celsius === undefined
+      ? conditionDefaults.celsius
+      : readCelsius(unread.celsius, `${path}.celsius`, faults);
+  const activity =
+    unread.activity === undefined
+      ? conditionDefaults.activity
+      : readActivityModel(unread.activity, `${path}.activity`, celsius, faults);
+  const carbonDioxide =
+    unread.carbonDioxide === undefined
+      ? null
+      : readCarbonDioxide(unread.carbonDioxide, `${path}.carbonDioxide`, faults);
   const [from, to] = conditionLimits.pKw;
-  return { pKw: faults.number(unread.pKw, `${path}.pKw`, 'a pKw', { from, to }) };
+  const pKw =
+    unread.pKw === undefined
+      ? waterAt25.pKw + (ionProductAt(celsius) - ionProductAt(conditionDefaults.celsius))
+      : faults.number(unread.pKw, `${path}.pKw`, 'a pKw', { from, to });
+  return {
+    conditions: {
+      celsius,
+      ...(unread.activity === undefined ? {} : { activity }),
+      ...(carbonDioxide ? { carbonDioxide } : {}),
+      pKw,
+    },
+    celsius,
+    pKw,
+    activity,
+    carbonDioxide,
+  };
+}
+
+/** What is uncertain about conditions, whatever the solution. @internal */
+export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[] {
+  const [from, to] = henryFit.celsius;
+  if (!carbonDioxide || carbonDioxide.pKH !== undefined || (celsius >= from && celsius <= to)) return [];
+  return [`Carbon dioxide: ${celsius} °C is outside the range of Henry's constant, ${from} to ${to} °C.`];
+}
+
+/** Notes a fault where the gas of conditions and a protolyte of the solutions share an id but not their constants. @internal */
+export function readGas(
+  solutions: readonly Solution[],
+  { carbonDioxide }: Settled,
+  path: string,
+  faults: Faults,
+): void {
+  const protolyte = carbonDioxide?.protolyte;
+  if (!protolyte) return;
+  const reagent = { id: protolyte.id, name: protolyte.name, protolytes: [{ protolyte, count: 1 }], ions: [] };
+  readTotals([...solutions, { mL: 1, contents: [{ reagent, mmol: 0 }] }], path, faults);
 }

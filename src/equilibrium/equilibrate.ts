@@ -3,12 +3,15 @@ import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
-import { type Column, chargeAt, emptyCharge } from './charge-balance.js';
-import { type Conditions, readConditions } from './conditions.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import type { Ion } from '../substance/reagent.js';
+import { notesOnStrength } from './activity/notes-on-strength.js';
+import type { IonColumn } from './activity/real-system.js';
+import { type Conditions, readConditions, readGas } from './conditions.js';
 import { type Family, fractionsOf } from './family.js';
-import { emptyRoot, hydrogenIon } from './hydrogen-ion.js';
+import { afterEscape, gasForms, pointOf } from './point.js';
 import type { PcH, PH } from './quantities.js';
-import { settingOf } from './setting.js';
+import { type Setting, settingOf } from './setting.js';
 
 /** One species at equilibrium. */
 export interface SpeciesAt {
@@ -24,7 +27,7 @@ export interface SpeciesAt {
   readonly fraction: number | null;
 }
 
-/** A solution at equilibrium: plain data. */
+/** A solution at equilibrium: plain data, but for a model of activity that was given. */
 export interface Equilibrium {
   readonly solution: Solution;
   readonly conditions: Conditions;
@@ -34,7 +37,10 @@ export interface Equilibrium {
   readonly pcH: PcH;
   /** ½ Σ c·z² over every ion, mol/L. */
   readonly ionicStrength: number;
-  /** β = dC_base/dpH, mol/L per unit of pH, water's own share included. */
+  /**
+   * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does to γ.
+   * A gas stays at its pressure; what has escaped has escaped.
+   */
   readonly bufferCapacity: number;
   readonly species: readonly SpeciesAt[];
   /** What is left of Σ z·c, mol/L: rounding. */
@@ -47,17 +53,20 @@ export interface Equilibrium {
  *
  *   [H+] − Kw/[H+] + Σ z·c(strong ions) + Σᵢ Cᵢ·z̄ᵢ([H+]) = 0
  *
- * Assumes an ideal solution at 25 °C, closed to the air; see {@link Conditions}.
+ * By default an ideal solution at 25 °C, closed to the air; see {@link Conditions}. With a model of activity the constants
+ * between concentrations depend on the ionic strength, which is found together with the pH.
  *
  * @throws InputError that lists every fault
  * @example
  * ```ts
- * import { acids, equilibrate, makeSolution, molarOf, reagents } from 'protolysis';
+ * import { acids, davies, equilibrate, makeSolution, molarOf, reagents } from 'protolysis';
  *
  * const sample = makeSolution({ contents: [{ reagent: reagents.sodiumHydrogenCarbonate, molar: 0.1 }] });
  * const equilibrium = equilibrate(sample);
- * equilibrium.pH; // => 8.340
+ * equilibrium.pH; // => 8.3386
  * molarOf(equilibrium, acids.carbonic, 'CO3(2-)'); // => 0.00100
+ *
+ * equilibrate(sample, { activity: davies }).pH; // => 8.1258
  * ```
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {
@@ -65,43 +74,106 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
   faults.done();
+  readGas([read], settled, 'conditions.carbonDioxide.protolyte', faults);
+  faults.done();
 
-  const { balance, protolytes, totals, columns } = settingOf([read], settled);
-  const column = columns[0] as Column;
-  const { ions } = totals[0] as Totals;
-  const { h } = hydrogenIon(balance, column, 0, emptyRoot());
-  const { slope } = chargeAt(balance, column, h, emptyCharge());
+  const setting = settingOf([read], settled);
+  const { ions } = setting.totals[0] as Totals;
+  return equilibriumOf(setting, afterEscape(setting, setting.columns[0] as IonColumn), ions, read);
+}
 
-  const species: SpeciesAt[] = [ion('H+', 1, h), ion('OH-', -1, balance.kw / h)];
-  for (const [index, protolyte] of protolytes.entries()) {
+/**
+ * The equilibrium of a column of a setting whose ions are these.
+ *
+ * @param column - what is in the solution now, after any escape of CO2
+ * @internal
+ */
+export function equilibriumOf(
+  setting: Setting,
+  column: IonColumn,
+  ions: Totals['ions'],
+  solution: Solution,
+): Equilibrium {
+  const point = pointOf(setting, column);
+  const { h, balance, system } = point;
+  const gammas = system?.coefficients.gamma;
+  const species: SpeciesAt[] = [
+    ion('H+', 1, h, gammas?.[system?.hydrogen ?? 0]),
+    ion('OH-', -1, balance.kw / h, gammas?.[system?.hydroxide ?? 0]),
+  ];
+  for (const [index, protolyte] of setting.protolytes.entries()) {
     const total = (column.amounts[index] as number) / column.volume;
-    for (const [lost, fraction] of fractionsOf(balance.families[index] as Family, h).entries()) {
-      const { formula, charge } = protolyte.species[lost] as (typeof protolyte.species)[number];
-      const molar = total * fraction;
-      species.push({ formula, charge, protolyteId: protolyte.id, molar, activity: molar, fraction });
-    }
+    const fractions = fractionsOf(balance.families[index] as Family, h);
+    species.push(
+      ...formsOf(
+        protolyte,
+        fractions.map((fraction) => fraction * total),
+        fractions,
+        (lost) => gammas?.[system?.kinds[index]?.[lost] ?? 0],
+      ),
+    );
   }
-  for (const { ion: own, mmol } of ions) species.push(ion(own.formula, own.charge, mmol / column.volume));
+  if (setting.gas) {
+    const forms = gasForms(setting, point, h);
+    const all = sum(forms);
+    species.push(
+      ...formsOf(
+        setting.gas.protolyte,
+        forms,
+        forms.map((one) => (all > 0 ? one / all : 0)),
+        (lost) => gammas?.[system?.gasKinds[lost] ?? 0],
+      ),
+    );
+  }
+  const held = Math.min(system?.coefficients.ionicStrength ?? 0, system?.coefficients.ceiling ?? 0);
+  for (const { ion: own, mmol } of ions)
+    species.push(ion(own.formula, own.charge, mmol / column.volume, gammaOf(setting, held, own)));
 
-  const pH = -Math.log10(h);
+  const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;
   return {
-    solution: read,
-    conditions: settled,
-    pH,
-    pcH: pH,
-    ionicStrength: sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2,
-    bufferCapacity: (Math.LN10 * slope) / column.volume,
+    solution,
+    conditions: setting.settled.conditions,
+    pH: -Math.log10(point.activity),
+    pcH: -Math.log10(h),
+    ionicStrength,
+    bufferCapacity: point.capacity,
     species,
     chargeImbalance: sum(species.map(({ charge, molar }) => charge * molar)),
-    notes: protolytes.flatMap(({ notes = [] }) => notes),
+    notes: [
+      ...setting.notes,
+      ...notesOnStrength(setting.settled, ionicStrength, system?.coefficients.ceiling),
+    ],
   };
 }
 
-const ion = (formula: string, charge: number, molar: number): SpeciesAt => ({
+const ion = (formula: string, charge: number, molar: number, gamma = 1): SpeciesAt => ({
   formula,
   charge,
   protolyteId: null,
   molar,
-  activity: molar,
+  activity: gamma * molar,
   fraction: null,
 });
+
+function formsOf(
+  { id, species }: Protolyte,
+  molar: readonly number[],
+  fractions: readonly number[],
+  gammaOf: (lost: number) => number | undefined,
+): SpeciesAt[] {
+  return species.map(({ formula, charge }, lost) => ({
+    formula,
+    charge,
+    protolyteId: id,
+    molar: molar[lost] as number,
+    activity: (gammaOf(lost) ?? 1) * (molar[lost] as number),
+    fraction: fractions[lost] as number,
+  }));
+}
+
+/** Of a strong ion, which is no kind of its own in the charge balance. */
+function gammaOf({ settled }: Setting, ionicStrength: number, { formula, charge }: Ion): number {
+  return ionicStrength > 0
+    ? 10 ** settled.activity.log10Gamma(charge, ionicStrength, settled.celsius, formula)
+    : 1;
+}

@@ -1,9 +1,9 @@
 import { Faults } from '../errors.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import type { Column } from './charge-balance.js';
-import { type Conditions, readConditions } from './conditions.js';
-import { emptyRoot, hydrogenIon } from './hydrogen-ion.js';
+import type { IonColumn } from './activity/real-system.js';
+import { type Conditions, readConditions, readGas } from './conditions.js';
+import { afterEscape, pointOf } from './point.js';
 import type { PH } from './quantities.js';
 import { settingOf } from './setting.js';
 
@@ -13,9 +13,11 @@ import { settingOf } from './setting.js';
  * @throws InputError that lists every fault
  * @example
  * ```ts
- * import { makeSolution, pHOf, reagents } from 'protolysis';
+ * import { davies, makeSolution, pHOf, reagents } from 'protolysis';
  *
- * pHOf(makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] })); // => 2.8809
+ * const acid = makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] });
+ * pHOf(acid); // => 2.8807
+ * pHOf(acid, { activity: davies, celsius: 40 }); // => 2.8954
  * ```
  */
 export function pHOf(solution: Solution, conditions?: Conditions): PH {
@@ -23,6 +25,9 @@ export function pHOf(solution: Solution, conditions?: Conditions): PH {
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
   faults.done();
-  const { balance, columns } = settingOf([read], settled);
-  return -Math.log10(hydrogenIon(balance, columns[0] as Column, 0, emptyRoot()).h);
+  readGas([read], settled, 'conditions.carbonDioxide.protolyte', faults);
+  faults.done();
+  const setting = settingOf([read], settled);
+  const { activity } = pointOf(setting, afterEscape(setting, setting.columns[0] as IonColumn));
+  return -Math.log10(activity);
 }

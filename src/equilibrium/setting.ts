@@ -1,36 +1,131 @@
 import type { Solution } from '../solution/solution.js';
 import { type Totals, totalsOf } from '../solution/totals.js';
+import { sum } from '../solver/sum.js';
+import { carbonic } from '../substance/acids/inorganic.js';
 import type { Protolyte } from '../substance/protolyte.js';
-import type { Balance, Column } from './charge-balance.js';
-import type { Conditions } from './conditions.js';
+import { ideal } from './activity/laws.js';
+import { type Gas, type IonColumn, type RealSystem, realSystemOf } from './activity/real-system.js';
+import { henryAt } from './carbon-dioxide.js';
+import type { Balance } from './charge-balance.js';
+import { notesOnConditions, type Settled } from './conditions.js';
 import { familyOf } from './family.js';
+import { notesOnTemperature, stepAt } from './temperature/pka-at.js';
 
 /** Several solutions that share one set of protolytes, ready for the charge balance. */
 export interface Setting {
+  readonly settled: Settled;
+  /** Of fixed total: without a gas at fixed pressure. */
   readonly protolytes: readonly Protolyte[];
   readonly balance: Balance;
+  /** The gas at fixed pressure, if there is one. */
+  readonly gas: Gas | null;
+  /** What of it leaves, if it can only leave. */
+  readonly escape: Escape | null;
   readonly totals: readonly Totals[];
   /** One per solution, in mmol and mL. */
-  readonly columns: readonly Column[];
+  readonly columns: readonly IonColumn[];
+  /** What is uncertain about the constants and conditions. */
+  readonly notes: readonly string[];
+}
+
+/** How carbon dioxide leaves: which family it is, and the setting in which it has left as far as it can. */
+export interface Escape {
+  readonly family: number;
+  readonly share: number;
+  readonly open: Setting;
 }
 
 /** @internal */
-export function settingOf(solutions: readonly Solution[], { pKw }: Required<Conditions>): Setting {
+export function settingOf(solutions: readonly Solution[], settled: Settled): Setting {
   const totals = solutions.map(totalsOf);
-  const protolytes = new Map<string, Protolyte>();
-  for (const { protolytes: present } of totals)
-    for (const { protolyte } of present)
-      if (!protolytes.has(protolyte.id)) protolytes.set(protolyte.id, protolyte);
+  const present = new Map<string, Protolyte>();
+  for (const { protolytes } of totals)
+    for (const { protolyte } of protolytes)
+      if (!present.has(protolyte.id)) present.set(protolyte.id, protolyte);
 
+  const { celsius, carbonDioxide } = settled;
+  const dissolving = carbonDioxide && (carbonDioxide.protolyte ?? present.get(carbonic.id) ?? carbonic);
+  const open = carbonDioxide?.escape === undefined ? dissolving : null;
+  const protolytes = [...present.values()].filter(({ id }) => id !== open?.id);
   const columns = solutions.map(({ mL }, index) => {
-    const { protolytes: present, charge } = totals[index] as Totals;
-    const mmol = new Map(present.map((entry) => [entry.protolyte.id, entry.mmol]));
-    return { volume: mL, charge, amounts: Float64Array.from(protolytes.keys(), (id) => mmol.get(id) ?? 0) };
+    const { protolytes: own, ions, charge } = totals[index] as Totals;
+    const mmol = new Map(own.map((entry) => [entry.protolyte.id, entry.mmol]));
+    return {
+      volume: mL,
+      charge,
+      amounts: Float64Array.from(protolytes, ({ id }) => mmol.get(id) ?? 0),
+      squares: sum(ions.map(({ ion, mmol: amount }) => ion.charge * ion.charge * amount)),
+    };
   });
+
+  const families = protolytes.map((protolyte) => familyOf(movedTo(protolyte, celsius)));
+  const pKH = carbonDioxide?.pKH ?? henryAt(celsius);
+  const gas = open && { protolyte: open, dissolved: (carbonDioxide?.atm ?? 0) * 10 ** -pKH };
+  const leaving = carbonDioxide?.escape !== undefined && present.get(dissolving?.id ?? '');
   return {
-    protolytes: [...protolytes.values()],
-    balance: { kw: 10 ** -pKw, families: Array.from(protolytes.values(), familyOf) },
+    settled,
+    protolytes,
+    balance: {
+      kw: 10 ** -settled.pKw,
+      families,
+      ...(open ? { gas: levelsOf(movedTo(open, celsius), pKH, carbonDioxide?.atm ?? 0) } : {}),
+    },
+    gas,
+    escape: leaving
+      ? {
+          family: protolytes.indexOf(leaving),
+          share: carbonDioxide?.escape ?? 0,
+          open: settingOf(solutions, { ...settled, carbonDioxide: withoutEscape(settled) }),
+        }
+      : null,
     totals,
     columns,
+    notes: [
+      ...protolytes.flatMap(({ notes = [] }) => notes),
+      ...[...protolytes, ...(open ? [open] : [])].flatMap((one) => notesOnTemperature(one, celsius)),
+      ...notesOnMedium(protolytes, settled),
+      ...notesOnConditions(settled),
+    ],
   };
+}
+
+/** The same gas, free to come and go. @internal */
+export function withoutEscape({ carbonDioxide }: Settled): Settled['carbonDioxide'] {
+  if (!carbonDioxide) return null;
+  const { escape: _, ...rest } = carbonDioxide;
+  return rest;
+}
+
+function movedTo(protolyte: Protolyte, celsius: number): Protolyte {
+  return { ...protolyte, steps: protolyte.steps.map((step) => ({ ...step, pKa: stepAt(step, celsius) })) };
+}
+
+/** c₀·β_j for j = 1, 2, …, each rounded once. */
+function levelsOf({ steps }: Protolyte, pKH: number, atm: number): Float64Array {
+  let exponent = pKH;
+  return Float64Array.from(steps, ({ pKa }) => {
+    exponent += pKa;
+    return atm * 10 ** -exponent;
+  });
+}
+
+function notesOnMedium(protolytes: readonly Protolyte[], { activity }: Settled): string[] {
+  if (activity.name === ideal.name) return [];
+  return protolytes.flatMap(({ name, steps }) => {
+    const medium = steps.find(({ ionicStrength = 0 }) => ionicStrength > 0)?.ionicStrength;
+    return medium === undefined
+      ? []
+      : [
+          `${name}: the constants were measured at ionic strength ${medium} mol/L and are used as if at zero.`,
+        ];
+  });
+}
+
+/** Whether γ = 1 throughout, so that the ideal charge balance is all there is. @internal */
+export const isIdeal = ({ settled }: Setting): boolean => settled.activity === ideal;
+
+/** The charge balance with constants that depend on ionic strength. @internal */
+export function realOf({ balance, protolytes, gas, totals, settled }: Setting): RealSystem {
+  const spectators = totals.flatMap(({ ions }) => ions.map(({ ion }) => ion));
+  return realSystemOf(balance, protolytes, gas, spectators, settled);
 }

@@ -62,6 +62,6 @@ export function readTotals(solutions: readonly Solution[], path: string, faults:
 function constantsOf({ species, steps }: Protolyte): string {
   return JSON.stringify([
     species.map(({ formula, charge }) => [formula, charge]),
-    steps.map(({ pKa, dH = null, dCp = null }) => [pKa, dH, dCp]),
+    steps.map(({ pKa, dH = null, dCp = null, log10K }) => [pKa, dH, dCp, log10K?.coefficients ?? null]),
   ]);
 }

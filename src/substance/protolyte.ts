@@ -18,11 +18,27 @@ export interface Step {
   readonly dCp?: number;
   /** Of the pKa. */
   readonly standardUncertainty?: number;
+  /** The constant over a range of temperatures, where someone fitted it: goes before dH and dCp. */
+  readonly log10K?: TemperatureFit;
   /** mol/L, where the constant is a concentration constant measured in a salt medium. */
   readonly ionicStrength?: number;
   readonly source: Source;
   /** Of dH and dCp, where it differs from `source`. */
   readonly thermalSource?: Source;
+}
+
+/** A fitted constant: log10 K = a + b·T + c/T + d·log10 T + e/T², T in K. */
+export interface TemperatureFit {
+  readonly coefficients: readonly [a: number, b: number, c: number, d: number, e: number];
+  /** From which to which temperature it holds, °C. */
+  readonly celsius: readonly [from: number, to: number];
+  readonly source: Source;
+}
+
+/** @internal */
+export function log10KAt({ coefficients: [a, b, c, d, e] }: TemperatureFit, celsius: number): number {
+  const T = celsius + 273.15;
+  return a + b * T + c / T + d * Math.log10(T) + e / (T * T);
 }
 
 /** Another evaluation of a step, kept beside the one in use. */
@@ -90,7 +106,8 @@ export function defineProtolyte<const Formula extends string>(
 const keys = {
   protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'notes'],
   species: ['formula', 'charge'],
-  step: ['pKa', 'dH', 'dCp', 'standardUncertainty', 'ionicStrength', 'source', 'thermalSource'],
+  step: ['pKa', 'dH', 'dCp', 'standardUncertainty', 'log10K', 'ionicStrength', 'source', 'thermalSource'],
+  fit: ['coefficients', 'celsius', 'source'],
   alternative: ['step', 'pKa', 'source', 'note'],
 } as const;
 
@@ -167,8 +184,20 @@ function readStep(item: unknown, path: string, faults: Faults): void {
       from: 0,
       to: 100,
     });
+  if (step.log10K !== undefined) readFit(step.log10K, `${path}.log10K`, faults);
   readSource(step.source, `${path}.source`, faults);
   if (step.thermalSource !== undefined) readSource(step.thermalSource, `${path}.thermalSource`, faults);
+}
+
+function readFit(item: unknown, path: string, faults: Faults): void {
+  const fit = faults.object(item, path, 'a fit { coefficients, celsius, source }', keys.fit);
+  const coefficients = faults.list(fit.coefficients, `${path}.coefficients`, 'the coefficients a to e', 5, 5);
+  for (const [index, one] of coefficients.entries())
+    faults.number(one, `${path}.coefficients[${index}]`, 'a coefficient', { from: -1e9, to: 1e9 });
+  const range = faults.list(fit.celsius, `${path}.celsius`, 'two temperatures in °C', 2, 2);
+  for (const [index, one] of range.entries())
+    faults.number(one, `${path}.celsius[${index}]`, 'a temperature in °C', { from: -100, to: 400 });
+  readSource(fit.source, `${path}.source`, faults);
 }
 
 function readAlternative(item: unknown, path: string, steps: number, faults: Faults): void {

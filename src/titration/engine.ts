@@ -1,3 +1,4 @@
+import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import { type Charge, type Column, chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { Setting } from '../equilibrium/setting.js';
@@ -13,14 +14,14 @@ import type { Setting } from '../equilibrium/setting.js';
  */
 export interface Engine {
   readonly setting: Setting;
-  readonly analyte: Column;
+  readonly analyte: IonColumn;
   /** Of one mL. */
-  readonly titrant: Column;
+  readonly titrant: IonColumn;
 }
 
 /** @internal */
 export function engineOf(setting: Setting): Engine {
-  const [analyte, titrant] = setting.columns as [Column, Column];
+  const [analyte, titrant] = setting.columns as readonly [IonColumn, IonColumn];
   const { volume } = titrant;
   return {
     setting,
@@ -28,6 +29,7 @@ export function engineOf(setting: Setting): Engine {
     titrant: {
       volume: 1,
       charge: titrant.charge / volume,
+      squares: titrant.squares / volume,
       amounts: Float64Array.from(titrant.amounts, (n) => n / volume),
     },
   };

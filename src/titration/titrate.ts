@@ -95,13 +95,14 @@ export function titrate(setup: TitrationSetup): Titration {
   ]);
   const analyte = readSolution(unread.analyte, 'analyte', faults);
   const titrant = readSolution(unread.titrant, 'titrant', faults);
-  const conditions = readConditions(unread.conditions, 'conditions', faults);
+  const settled = readConditions(unread.conditions, 'conditions', faults);
   faults.done();
   readTotals([analyte, titrant], 'titrant', faults);
   merged([...analyte.contents, ...titrant.contents], 'titrant', faults);
   faults.done();
 
-  const engine = engineOf(settingOf([analyte, titrant], conditions));
+  const engine = engineOf(settingOf([analyte, titrant], settled));
+  const { conditions } = settled;
   const points = once(() => pointsOf(engine));
   return {
     setup: { analyte, titrant, conditions },

@@ -14,6 +14,15 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
       pKa: 6.351,
       dH: 9.15,
       dCp: -371,
+      log10K: {
+        coefficients: [-356.3094, -0.06091964, 21834.37, 126.8339, -1684915],
+        celsius: [0, 90],
+        source: {
+          kind: 'fromMemory',
+          work: 'plummer-busenberg-1982',
+          note: 'the coefficients of the equation for K1; they give the printed −6.35 at 25 °C',
+        },
+      },
       source: {
         kind: 'published',
         work: 'goldberg-2002',
@@ -30,6 +39,15 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
       pKa: 10.329,
       dH: 14.7,
       dCp: -249,
+      log10K: {
+        coefficients: [-107.8871, -0.03252849, 5151.79, 38.92561, -563713.9],
+        celsius: [0, 90],
+        source: {
+          kind: 'fromMemory',
+          work: 'plummer-busenberg-1982',
+          note: 'the coefficients of the equation for K2; they give the printed −10.33 at 25 °C',
+        },
+      },
       source: {
         kind: 'published',
         work: 'goldberg-2002',
@@ -67,7 +85,7 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
   ],
   notes: [
     'The first step is that of CO2(aq) and H2CO3 together, written CO2(aq).',
-    'dH and dCp serve near 25 °C; over 0 to 90 °C the equations of Plummer & Busenberg (1982) are better.',
+    'Away from 25 °C the constants move as the equations of Plummer & Busenberg (1982) do; dH and dCp stand beside them.',
   ],
 });
 

@@ -1,0 +1,89 @@
+import type { Faults } from '../../errors.js';
+import { readSource, type Source } from '../../source.js';
+
+/**
+ * How the activity of an ion falls behind its concentration, a = γ·c.
+ *
+ * Bring your own as a plain object: `name`, `log10Gamma` and `source` are enough.
+ *
+ * @example
+ * ```ts
+ * import { type ActivityModel, davies, makeSolution, pHOf, reagents } from 'protolysis';
+ *
+ * const halfDavies: ActivityModel = {
+ *   name: 'half of Davies',
+ *   log10Gamma: (charge, ionicStrength, celsius) => davies.log10Gamma(charge, ionicStrength, celsius) / 2,
+ *   source: { kind: 'commonPractice', note: 'an invented model, to show the shape' },
+ * };
+ * const acid = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+ * pHOf(acid, { activity: halfDavies }); // => 1.0535
+ * ```
+ */
+export interface ActivityModel {
+  readonly name: string;
+  /** log10 γ of an ion of this charge at an ionic strength, mol/L, and a temperature, °C. */
+  log10Gamma(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
+  /** Its derivative with respect to the ionic strength, L/mol; left out, it is taken numerically. */
+  dLog10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
+  /** The second derivative, L²/mol²; only inflection points need it. Left out, it is taken numerically. */
+  d2Log10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
+  /** Whether ions of one charge differ, so that the formula matters: `HCO3-`, `Na+`. */
+  readonly individual?: boolean;
+  /** The ionic strength, mol/L, up to which its authors recommend it; beyond, results carry a note. */
+  readonly upTo?: number;
+  readonly source: Source;
+}
+
+const keys = ['name', 'log10Gamma', 'dLog10Gamma', 'd2Log10Gamma', 'individual', 'upTo', 'source'];
+
+/** Reads an activity model from a caller's value, and tries it once. @internal */
+export function readActivityModel(
+  value: unknown,
+  path: string,
+  celsius: number,
+  faults: Faults,
+): ActivityModel {
+  const what = 'an activity model { name, log10Gamma, source }, such as davies';
+  const before = faults.count;
+  const unread = faults.object(value, path, what, keys);
+  faults.text(unread.name, `${path}.name`, 'a name');
+  readSource(unread.source, `${path}.source`, faults);
+  if (unread.individual !== undefined && typeof unread.individual !== 'boolean')
+    faults.add('wrong-type', `${path}.individual`, 'true or false', unread.individual);
+  if (unread.upTo !== undefined)
+    faults.number(unread.upTo, `${path}.upTo`, 'an ionic strength in mol/L', { above: 0, to: 1e9 });
+  for (const key of ['log10Gamma', 'dLog10Gamma', 'd2Log10Gamma'] as const) {
+    const own = unread[key];
+    if (own === undefined && key !== 'log10Gamma') continue;
+    if (typeof own !== 'function')
+      faults.add(own === undefined ? 'missing' : 'wrong-type', `${path}.${key}`, 'a function', own);
+  }
+  if (faults.count > before) return nothingKnown;
+  const model = value as ActivityModel;
+  try {
+    for (const charge of [1, -1, 0]) {
+      faults.number(
+        model.log10Gamma(charge, 0.1, celsius, 'H+'),
+        `${path}.log10Gamma(${charge}, 0.1)`,
+        'a log10 γ',
+        {
+          from: -largestLog10Gamma,
+          to: largestLog10Gamma,
+        },
+      );
+    }
+  } catch {
+    faults.add('wrong-type', `${path}.log10Gamma`, 'a function that does not throw', model.log10Gamma);
+  }
+  return model;
+}
+
+/** Beyond it products of coefficients leave the range of doubles. @internal */
+export const largestLog10Gamma = 90;
+
+/** Stands in while faults are gathered. */
+const nothingKnown: ActivityModel = {
+  name: '?',
+  log10Gamma: () => 0,
+  source: { kind: 'commonPractice', note: '?' },
+};

@@ -1,0 +1,89 @@
+import { at, Faults } from '../../errors.js';
+import type { ActivityModel } from './activity-model.js';
+import { kiellandSizes, kiellandSource } from './kielland-sizes.js';
+import { remembered } from './laws.js';
+
+/** Sizes of ions, Å, by formula; `otherwise` is that of every ion not listed. */
+export interface IonSizes {
+  readonly sizes: Readonly<Record<string, number>>;
+  readonly otherwise?: number;
+}
+
+/** The size of an ion that no table lists, Å: common practice, the middle of Kielland's range for ions of charge 1 and 2. */
+export const sizeOtherwise = 4.5;
+
+/**
+ * The extended law of Debye and Hückel with sizes of your own, log10 γ = −A·z²·√I/(1 + B·a·√I).
+ *
+ * @param given - `sizes`: Å by formula, as the species and ions of the solution write it; `otherwise`: of all others,
+ * 4.5 Å if left out
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { debyeHuckelExtendedOf, kiellandSizes } from 'protolysis';
+ *
+ * const model = debyeHuckelExtendedOf({ sizes: { ...kiellandSizes, 'H2C6H5O7-': 3.5 } });
+ * 10 ** model.log10Gamma(1, 0.1, 25, 'H+'); // => 0.825
+ * ```
+ */
+export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
+  const faults = new Faults('debyeHuckelExtendedOf');
+  const unread = faults.object(given, 'given', 'sizes { sizes, otherwise }', ['sizes', 'otherwise']);
+  const limits = { above: 0, to: 100 };
+  const sizes = faults.object(unread.sizes, 'sizes', 'sizes in Å by formula');
+  for (const key of Object.keys(sizes)) faults.number(sizes[key], at('sizes', key), 'a size in Å', limits);
+  const otherwise =
+    unread.otherwise === undefined
+      ? sizeOtherwise
+      : faults.number(unread.otherwise, 'otherwise', 'a size in Å', limits);
+  faults.done();
+  return extendedOf(new Map(Object.entries(sizes) as [string, number][]), otherwise);
+}
+
+function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): ActivityModel {
+  const parametersAt = remembered();
+  const sizeOf = (formula: string | undefined) =>
+    formula === undefined ? otherwise : (sizes.get(formula) ?? otherwise);
+  return {
+    name: 'Debye–Hückel extended law',
+    log10Gamma(charge, ionicStrength, celsius, formula) {
+      const { A, B } = parametersAt(celsius);
+      const root = Math.sqrt(ionicStrength);
+      return (-charge * charge * A * root) / (1 + B * sizeOf(formula) * root) || 0;
+    },
+    dLog10Gamma(charge, ionicStrength, celsius, formula) {
+      if (charge === 0) return 0;
+      const { A, B } = parametersAt(celsius);
+      const root = Math.sqrt(ionicStrength);
+      return (-charge * charge * A) / (2 * root * (1 + B * sizeOf(formula) * root) ** 2);
+    },
+    d2Log10Gamma(charge, ionicStrength, celsius, formula) {
+      if (charge === 0) return 0;
+      const { A, B } = parametersAt(celsius);
+      const root = Math.sqrt(ionicStrength);
+      const grown = B * sizeOf(formula) * root;
+      return (charge * charge * A * (1 + 3 * grown)) / (4 * root ** 3 * (1 + grown) ** 3);
+    },
+    individual: true,
+    upTo: 0.1,
+    source: kiellandSource,
+  };
+}
+
+/**
+ * The extended law of Debye and Hückel with Kielland's sizes of ions, log10 γ = −A·z²·√I/(1 + B·a·√I). For I up to 0.1 mol/L.
+ *
+ * Ions that Kielland does not list, or that are spelled otherwise than in `kiellandSizes`, are taken as 4.5 Å.
+ *
+ * @example
+ * ```ts
+ * import { debyeHuckelExtended } from 'protolysis';
+ *
+ * 10 ** debyeHuckelExtended.log10Gamma(1, 0.1, 25, 'H+'); // => 0.825
+ * 10 ** debyeHuckelExtended.log10Gamma(-1, 0.1, 25, 'Cl-'); // => 0.753
+ * ```
+ */
+export const debyeHuckelExtended: ActivityModel = /*#__PURE__*/ extendedOf(
+  /*#__PURE__*/ new Map(/*#__PURE__*/ Object.entries(kiellandSizes)),
+  sizeOtherwise,
+);

@@ -1,0 +1,50 @@
+import type { Source } from '../../source.js';
+
+/** Of `kiellandSizes`. */
+export const kiellandSource: Source = {
+  kind: 'fromMemory',
+  work: 'kielland-1937',
+  note: 'table I; which sizes occur was checked in R. A. Freeze, J. A. Cherry, Groundwater (1979), Appendix IV',
+};
+
+/** Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use. */
+export const kiellandSizes: Readonly<Record<string, number>> = {
+  'H+': 9,
+  'Mg(2+)': 8,
+  'Li+': 6,
+  'Ca(2+)': 6,
+  'Cu(2+)': 6,
+  'Zn(2+)': 6,
+  'C6H5COO-': 6,
+  'HOC6H4COO-': 6,
+  'C6H4(COO)2(2-)': 6,
+  'Sr(2+)': 5,
+  'Ba(2+)': 5,
+  'Na+': 4.5,
+  'HCO3-': 4.5,
+  'CO3(2-)': 4.5,
+  'H2PO4-': 4.5,
+  'HSO3-': 4.5,
+  'SO3(2-)': 4.5,
+  'IO3-': 4.5,
+  'CH3COO-': 4.5,
+  'C2O4(2-)': 4.5,
+  'SO4(2-)': 4,
+  'HPO4(2-)': 4,
+  'PO4(3-)': 4,
+  'S2O3(2-)': 4,
+  'OH-': 3.5,
+  'F-': 3.5,
+  'HS-': 3.5,
+  'ClO4-': 3.5,
+  'HCOO-': 3.5,
+  'CH3NH3+': 3.5,
+  'K+': 3,
+  'Cl-': 3,
+  'Br-': 3,
+  'I-': 3,
+  'CN-': 3,
+  'NO2-': 3,
+  'NO3-': 3,
+  'NH4+': 2.5,
+};

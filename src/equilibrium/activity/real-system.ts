@@ -1,0 +1,111 @@
+import type { Protolyte } from '../../substance/protolyte.js';
+import type { Balance, Column } from '../charge-balance.js';
+import type { Family } from '../family.js';
+import type { ActivityModel } from './activity-model.js';
+import { type Coefficients, coefficientsOf, type Kind, takeCoefficients } from './coefficients.js';
+
+/** A column that knows what its strong ions add to the ionic strength. */
+export interface IonColumn extends Column {
+  /** Σ z²·n over the strong ions. */
+  readonly squares: number;
+}
+
+/** A gas held at a fixed pressure, and its forms in solution. */
+export interface Gas {
+  readonly protolyte: Protolyte;
+  /** Activity of the dissolved gas, mol/L: Henry's constant times the pressure. */
+  readonly dissolved: number;
+}
+
+/** A charge balance whose constants depend on the ionic strength. */
+export interface RealSystem {
+  readonly coefficients: Coefficients;
+  /** With thermodynamic constants. */
+  readonly ideal: Balance;
+  /** With the constants that hold between concentrations where `coefficients` were taken last. */
+  readonly conditional: Balance;
+  /** Which kind each species is: of each family from most to least protonated, and of the gas likewise. */
+  readonly kinds: readonly Int32Array[];
+  readonly gasKinds: Int32Array;
+  readonly hydrogen: number;
+  readonly hydroxide: number;
+}
+
+/** @internal */
+export function realSystemOf(
+  ideal: Balance,
+  protolytes: readonly Protolyte[],
+  gas: Gas | null,
+  spectators: readonly Kind[],
+  { activity, celsius }: { readonly activity: ActivityModel; readonly celsius: number },
+): RealSystem {
+  const kinds: Kind[] = [];
+  const numbers = new Map<string, number>();
+  const kindOf = (formula: string, charge: number): number => {
+    const key = activity.individual ? `${formula} ${charge}` : `${charge}`;
+    const number = numbers.get(key) ?? kinds.length;
+    if (number === kinds.length) kinds.push({ formula, charge });
+    numbers.set(key, number);
+    return number;
+  };
+  const kindsOf = ({ species }: Protolyte) =>
+    Int32Array.from(species, ({ formula, charge }) => kindOf(formula, charge));
+  const hydrogen = kindOf('H+', 1);
+  const hydroxide = kindOf('OH-', -1);
+  const families = protolytes.map(kindsOf);
+  const gasKinds = gas ? kindsOf(gas.protolyte) : new Int32Array(0);
+  return {
+    coefficients: coefficientsOf(activity, celsius, kinds, spectators),
+    ideal,
+    conditional: copyOf(ideal),
+    kinds: families,
+    gasKinds,
+    hydrogen,
+    hydroxide,
+  };
+}
+
+const copyOf = ({ kw, families, gas }: Balance): Balance => ({
+  kw,
+  families: families.map((family) => ({
+    ...family,
+    constants: family.constants.slice(),
+    reciprocals: family.reciprocals.slice(),
+  })),
+  ...(gas ? { gas: gas.slice() } : {}),
+});
+
+type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
+
+/**
+ * Takes the coefficients at an ionic strength and the constants that then hold between concentrations:
+ *
+ *   K′_j = K_j·γ_(j−1)/(γ_j·γ_H),   Kw′ = Kw/(γ_H·γ_OH),   (c₀β_j)′ = c₀β_j/(γ_j·γ_H^j)
+ *
+ * @internal
+ */
+export function takeConstants(system: RealSystem, ionicStrength: number): void {
+  const { coefficients, ideal, conditional, kinds, gasKinds, hydrogen, hydroxide } = system;
+  takeCoefficients(coefficients, ionicStrength);
+  const { gamma } = coefficients;
+  const own = gamma[hydrogen] as number;
+  (conditional as Writable<Balance>).kw = ideal.kw / own / (gamma[hydroxide] as number);
+  for (let i = 0; i < kinds.length; i += 1) {
+    const kind = kinds[i] as Int32Array;
+    const from = ideal.families[i] as Family;
+    const to = conditional.families[i] as Writable<Family>;
+    to.inOrder = true;
+    for (let j = 0; j < from.constants.length; j += 1) {
+      const factor = (gamma[kind[j] as number] as number) / (gamma[kind[j + 1] as number] as number) / own;
+      to.constants[j] = (from.constants[j] as number) * factor;
+      to.reciprocals[j] = (from.reciprocals[j] as number) / factor;
+      if (j > 0 && (to.constants[j] as number) > (to.constants[j - 1] as number)) to.inOrder = false;
+    }
+  }
+  if (ideal.gas && conditional.gas)
+    for (let j = 1, power = 1; j <= ideal.gas.length; j += 1) {
+      power *= own;
+      conditional.gas[j - 1] =
+        (ideal.gas[j - 1] as number) / (gamma[gasKinds[j] as number] as number) / power;
+    }
+}

@@ -1,0 +1,175 @@
+import type { Family } from '../family.js';
+import { emptyRoot, hydrogenIon, type Root } from '../hydrogen-ion.js';
+import { emptyMoments, type Moments, momentsAt } from './moments.js';
+import { type IonColumn, type RealSystem, takeConstants } from './real-system.js';
+
+/** Where charge balance and ionic strength agree. */
+export interface RealState {
+  /** Activity of H+, mol/L. */
+  activity: number;
+  /** Its concentration, mol/L. */
+  h: number;
+  /** mol/L */
+  ionicStrength: number;
+  readonly moments: Moments;
+  readonly root: Root;
+}
+
+/** @internal */
+export const emptyState = (): RealState => ({
+  activity: 1e-7,
+  h: 0,
+  ionicStrength: 0,
+  moments: emptyMoments(),
+  root: emptyRoot(),
+});
+
+/**
+ * pH and ionic strength together.
+ *
+ *   net(a, I) = 0,   strength(a, I) − I·V = 0                                                          (1)
+ *
+ * At a given I the charge balance has one root (charge-balance.ts); J(I) is the ionic strength of the species there, and J(I) = I
+ * is left to solve. With ℓ′ as in moments.ts and R = ⟨z², z²⟩ − ⟨z², z⟩²/⟨z, z⟩ ≥ 0, for a law log10 γ = z²·f(I),
+ *
+ *   dJ/dI = −½·ln10·f′(I)·R                                                                            (2)
+ *
+ * so J rises where γ falls and falls where γ rises.
+ *
+ * There is a root  J is at least what the strong ions alone make it, and bounded, since γ is held above a ceiling
+ *             (coefficients.ts): J − I is positive at the one end and negative at the other.
+ * Which one   the least, where there are several: the state reached when γ is let go from its value at the least
+ *             possible I, and the only one when dJ/dI < 1 throughout, as in any solution within a model's range that was tried.
+ *             Two roots closer together than one step of the ladder below would be passed over.
+ * Fast way    Newton's method on (1) from I = J(least I): both residuals at once, so quadratic. Taken only where it goes
+ *             straight: dJ/dI < 1 on the way and steps that shrink.
+ * Safe way    else I is bracketed on a ladder of doubling steps from the least I, and found by Newton's method inside the
+ *             bracket, halved where a step leaves it or does not halve the one before; h anew at each I.
+ * Good to     the rounding of the charge balance.
+ * Derived here.
+ *
+ * The system and `out.moments` are left at the root, but after `rough` a step of 1e-8 away, where pH alone is good in full.
+ *
+ * @param guess - an h to start from, such as that of the neighbouring point of a curve; 0 for none
+ * @internal
+ */
+export function selfConsistent(
+  system: RealSystem,
+  column: IonColumn,
+  guess: number,
+  out: RealState,
+  rough = false,
+): RealState {
+  const least = leastStrength(system, column);
+  if (straight(system, column, least, guess, out)) {
+    if (!rough) settleAt(system, column, out);
+    return out;
+  }
+  return safely(system, column, least, guess, out);
+}
+
+/** ½ Σ z²·c with every family in its least charged form. */
+function leastStrength({ ideal }: RealSystem, { volume, squares, amounts }: IonColumn): number {
+  let total = squares;
+  for (let i = 0; i < amounts.length; i += 1) {
+    const { topCharge, constants } = ideal.families[i] as Family;
+    const charge = topCharge < 0 ? topCharge : Math.max(topCharge - constants.length, 0);
+    total += (amounts[i] as number) * charge * charge;
+  }
+  return total / (2 * volume);
+}
+
+function settleAt(system: RealSystem, column: IonColumn, out: RealState): void {
+  takeConstants(system, out.ionicStrength);
+  out.h = out.activity / hydrogenGamma(system);
+  momentsAt(system, column, out.h, out.moments);
+}
+
+const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => coefficients.gamma[hydrogen] as number;
+
+/** Whether Newton's method went straight to a root. */
+function straight(
+  system: RealSystem,
+  column: IonColumn,
+  least: number,
+  guess: number,
+  out: RealState,
+): boolean {
+  const { volume } = column;
+  const { moments } = out;
+  takeConstants(system, least);
+  out.h = hydrogenIon(system.conditional, column, guess, out.root).h;
+  momentsAt(system, column, out.h, moments);
+  out.activity = out.h * hydrogenGamma(system);
+  out.ionicStrength = moments.strength / volume;
+  let before = Number.POSITIVE_INFINITY;
+  for (let pass = 0; pass < 12; pass += 1) {
+    settleAt(system, column, out);
+    const { net, strength, zz, zs, zl, sl } = moments;
+    const left = strength - out.ionicStrength * volume;
+    const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
+    const determinant = zz * strengthOfI - (ofI * zs) / 2;
+    const step = -(net * strengthOfI - left * ofI) / determinant;
+    const change = -(zz * left - (net * zs) / 2) / determinant;
+    const size = Math.max(Math.abs(step), Math.abs(change) / out.ionicStrength);
+    if (!(determinant < 0 && size < 1 && size < before)) return false;
+    before = size;
+    out.activity *= Math.exp(step);
+    out.ionicStrength += change;
+    if (size < settledStep) return true;
+  }
+  return false;
+}
+
+/** A relative step after which quadratic convergence leaves less than rounding. */
+const settledStep = 1e-8;
+
+function safely(
+  system: RealSystem,
+  column: IonColumn,
+  least: number,
+  guess: number,
+  out: RealState,
+): RealState {
+  const { moments } = out;
+  out.h = guess;
+  const excessAt = (ionicStrength: number): number => {
+    takeConstants(system, ionicStrength);
+    out.ionicStrength = ionicStrength;
+    out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
+    out.activity = out.h * hydrogenGamma(system);
+    momentsAt(system, column, out.h, moments);
+    return moments.strength / column.volume - ionicStrength;
+  };
+  const fallAt = () => {
+    const { zz, zs, zl, sl } = moments;
+    return 1 - ((Math.LN10 / 2) * ((zs * zl) / zz - sl)) / column.volume;
+  };
+
+  let low = least;
+  let excess = excessAt(low);
+  if (excess <= 0) return out;
+  let rung = Math.max(excess, low * 1e-3);
+  let high = low + rung;
+  for (;;) {
+    excess = excessAt(high);
+    if (!(excess > 0)) break;
+    low = high;
+    rung *= 2;
+    high += rung;
+  }
+  let before = Number.POSITIVE_INFINITY;
+  for (let pass = 0; pass < 200 && high - low > Number.EPSILON * high; pass += 1) {
+    const at = out.ionicStrength;
+    const newton = at + excess / fallAt();
+    const inside = newton > low && newton < high && Math.abs(newton - at) < before / 2;
+    const next = inside ? newton : low + (high - low) / 2;
+    if (next === at || next === low || next === high) break;
+    before = inside ? Math.abs(newton - at) : high - low;
+    excess = excessAt(next);
+    if (excess > 0) low = next;
+    else high = next;
+    if (excess === 0 || (inside && before < 4 * Number.EPSILON * next)) break;
+  }
+  return out;
+}

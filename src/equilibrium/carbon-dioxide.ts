@@ -1,0 +1,83 @@
+import type { Faults } from '../errors.js';
+import type { Source } from '../source.js';
+import { log10KAt, type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
+
+/** What the solution and the air around it do with carbon dioxide. Left out, the solution is closed to the air. */
+export interface CarbonDioxide {
+  /** Partial pressure of CO2, atm. */
+  readonly atm: number;
+  /**
+   * Left out, the solution takes up or gives off CO2 until it is in equilibrium with `atm`. Else it only gives off: this share
+   * (0 none, 1 all) of the CO2 that must leave before the solution is no longer supersaturated at `atm` has left.
+   */
+  readonly escape?: number;
+  /** −log10 of Henry's constant, mol/(L·atm); by `pKHAt` if left out. */
+  readonly pKH?: number;
+  /** The dissolved gas and its ions, most protonated first; that of the solution with the id `carbonic`, or `acids.carbonic`. */
+  readonly protolyte?: Protolyte;
+  /** For which year the pressure holds, and where it comes from. */
+  readonly year?: number;
+  readonly source?: Source;
+}
+
+/**
+ * Outdoor air: 423.9 ppm of CO2 in dry air (global mean of 2024) under 1 atm saturated with water vapour at 25 °C (0.0313 atm).
+ *
+ * Air in a full teaching laboratory commonly holds two to three times as much (common practice).
+ *
+ * @example
+ * ```ts
+ * import { air, makeSolution, pHOf } from 'protolysis';
+ *
+ * pHOf(makeSolution({ contents: [] }), { carbonDioxide: air }); // => 5.603
+ * ```
+ */
+export const air = {
+  atm: 4.106e-4,
+  year: 2024,
+  source: {
+    kind: 'published',
+    work: 'wmo-2025',
+    where:
+      'global annual mean mole fraction of CO2 in 2024, 423.9 ppm; less the vapour pressure of water at 25 °C',
+    checked: 'two news reports of the bulletin quote 423.9 ppm',
+  },
+} as const satisfies CarbonDioxide;
+
+/** Henry's constant of CO2: log10 K in mol/(kg·atm). */
+export const henryFit: TemperatureFit = {
+  coefficients: [108.3865, 0.01985076, -6919.53, -40.45154, 669365],
+  celsius: [0, 90],
+  source: {
+    kind: 'fromMemory',
+    work: 'plummer-busenberg-1982',
+    note: 'the coefficients of the equation for KH; they give the printed −1.47 at 25 °C',
+  },
+};
+
+const keys = ['atm', 'escape', 'pKH', 'protolyte', 'year', 'source'];
+
+/** Reads the carbon dioxide of conditions. @internal */
+export function readCarbonDioxide(value: unknown, path: string, faults: Faults): CarbonDioxide {
+  const unread = faults.object(value, path, 'carbon dioxide { atm } or { escape, atm }', keys);
+  faults.number(unread.atm, `${path}.atm`, 'a partial pressure in atm', { from: 0, to: 100 });
+  if (unread.escape !== undefined)
+    faults.number(unread.escape, `${path}.escape`, 'a share', { from: 0, to: 1 });
+  if (unread.pKH !== undefined)
+    faults.number(unread.pKH, `${path}.pKH`, "a −log10 of Henry's constant", { from: -2, to: 5 });
+  if (unread.protolyte !== undefined) {
+    const before = faults.count;
+    const { species } = readProtolyte(unread.protolyte, `${path}.protolyte`, faults);
+    if (faults.count === before && species[0]?.charge !== 0)
+      faults.add(
+        'out-of-range',
+        `${path}.protolyte.species[0].charge`,
+        'a neutral gas, charge 0',
+        species[0]?.charge,
+      );
+  }
+  return value as CarbonDioxide;
+}
+
+/** −log10 of Henry's constant at a temperature that has been read. @internal */
+export const henryAt = (celsius: number): number => -log10KAt(henryFit, celsius);

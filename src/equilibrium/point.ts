@@ -1,0 +1,88 @@
+import type { IonColumn, RealSystem } from './activity/real-system.js';
+import { emptyState, selfConsistent } from './activity/self-consistent.js';
+import { type Balance, chargeAt, emptyCharge } from './charge-balance.js';
+import { emptyRoot, hydrogenIon } from './hydrogen-ion.js';
+import { isIdeal, realOf, type Setting } from './setting.js';
+
+/** A solution at equilibrium, as far as pH and capacity go. */
+export interface Point {
+  /** Concentration of H+, mol/L. */
+  readonly h: number;
+  /** Its activity, mol/L. */
+  readonly activity: number;
+  /** mol/L per unit of pH. */
+  readonly capacity: number;
+  /** With the constants that hold between concentrations here. */
+  readonly balance: Balance;
+  /** null where γ = 1 throughout. */
+  readonly system: RealSystem | null;
+}
+
+/**
+ * The equilibrium of one column of a setting. CO2 that escapes must have left the column already: see `afterEscape`.
+ *
+ * Capacity: a strong base that adds dC of a cation of charge +1 shifts both equations of self-consistent.ts, the charge
+ * balance by dC and the ionic strength by dC/2, so with the matrix of their derivatives by ln a and I, M,
+ *
+ *   β = dC/dpH = ln10·det M / (M₂₂ − ½·M₁₂)        mol/L per unit of pH; ln10·⟨z, z⟩ where γ = 1         (1)
+ *
+ * @internal
+ */
+export function pointOf(setting: Setting, column: IonColumn): Point {
+  const { balance } = setting;
+  const { volume } = column;
+  if (isIdeal(setting)) {
+    const { h } = hydrogenIon(balance, column, 0, emptyRoot());
+    const { slope } = chargeAt(balance, column, h, emptyCharge());
+    return { h, activity: h, capacity: (Math.LN10 * slope) / volume, balance, system: null };
+  }
+  const system = realOf(setting);
+  const { h, activity, moments } = selfConsistent(system, column, 0, emptyState());
+  const { zz, zs, zl, sl } = moments;
+  const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
+  const determinant = zz * strengthOfI - (ofI * zs) / 2;
+  const capacity = (Math.LN10 * determinant) / (strengthOfI - ofI / 2) / volume;
+  return { h, activity, capacity, balance: system.conditional, system };
+}
+
+/** Concentrations of the gas's forms at h, the dissolved gas first, mol/L. @internal */
+export function gasForms(
+  setting: Setting,
+  { balance, system }: Pick<Point, 'balance' | 'system'>,
+  h: number,
+): number[] {
+  const { gas } = setting;
+  if (!gas) return [];
+  const neutral = system ? (system.coefficients.gamma[system.gasKinds[0] as number] as number) : 1;
+  return [gas.dissolved / neutral, ...Array.from(balance.gas ?? [], (level, j) => level / h ** (j + 1))];
+}
+
+/**
+ * What is left in a column once CO2 has escaped.
+ *
+ *   n = n₀ − e·(n₀ − n_open)   where n₀ > n_open, else n₀                                                (1)
+ *
+ * n₀ what was there, n_open what stays in equilibrium with the given pressure, e the share that has left of what must leave.
+ * Continuous in e, in the pressure and in composition, and a function of the present composition alone.
+ *
+ * @internal
+ */
+export function afterEscape(setting: Setting, column: IonColumn): IonColumn {
+  if (!setting.escape) return column;
+  const { family, share, open } = setting.escape;
+  const before = column.amounts[family] as number;
+  const point = pointOf(open, withoutFamily(column, family));
+  const stays = column.volume * gasForms(open, point, point.h).reduce((total, one) => total + one, 0);
+  if (!(before > stays)) return column;
+  return withFamily(column, family, before - share * (before - stays));
+}
+
+/** A column of the setting in which one family is a gas at fixed pressure. @internal */
+export function withoutFamily(column: IonColumn, family: number): IonColumn {
+  return { ...column, amounts: Array.from(column.amounts).filter((_, i) => i !== family) };
+}
+
+/** A column with another amount of one family. @internal */
+export function withFamily(column: IonColumn, family: number, amount: number): IonColumn {
+  return { ...column, amounts: Array.from(column.amounts, (n, i) => (i === family ? amount : n)) };
+}

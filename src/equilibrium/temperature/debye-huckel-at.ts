@@ -1,0 +1,54 @@
+import { Faults } from '../../errors.js';
+import { zeroCelsius } from './kelvin.js';
+import { readCelsius } from './read-celsius.js';
+import { waterDensityAt } from './water-density.js';
+import { waterPermittivityAt } from './water-permittivity.js';
+
+/** The two parameters of the Debye–Hückel laws. */
+export interface DebyeHuckelParameters {
+  /** (kg/mol)^½, for decimal logarithms. */
+  readonly A: number;
+  /** (kg/mol)^½ per ångström of ion size. */
+  readonly B: number;
+}
+
+/** SI Brochure, 9th edition (2019): exact but for the permittivity of vacuum, which is CODATA 2018. */
+const charge = 1.602176634e-19; //       C
+const avogadro = 6.02214076e23; //       1/mol
+const boltzmann = 1.380649e-23; //       J/K
+const vacuum = 8.8541878128e-12; //      F/m
+
+/**
+ * A and B of the Debye–Hückel laws, from the density and the permittivity of water at a temperature.
+ *
+ *   A = e³·√(2·N_A·ρ) / (8π·ln10·(ε₀·ε·k·T)^(3/2)),   B = √(2·N_A·e²·ρ / (ε₀·ε·k·T))
+ *
+ * with ρ from Kell (1975) and ε from Malmberg & Maryott (1956), on the molal scale: 0.5108 and 0.3286 at 25 °C. With the
+ * permittivity of 1997 it would be 0.5098; older tables have 0.5085. The differences are below the error of any of the laws.
+ *
+ * @param celsius - temperature, °C, from 0 to 100
+ * @throws InputError where the temperature is out of range
+ * @example
+ * ```ts
+ * import { debyeHuckelAt } from 'protolysis';
+ *
+ * debyeHuckelAt(25).A; // => 0.5108
+ * debyeHuckelAt(0).A; // => 0.4918
+ * ```
+ */
+export function debyeHuckelAt(celsius: number): DebyeHuckelParameters {
+  const faults = new Faults('debyeHuckelAt');
+  const t = readCelsius(celsius, 'celsius', faults);
+  faults.done();
+  return parametersAt(t);
+}
+
+/** The same at a temperature that has been read. @internal */
+export function parametersAt(celsius: number): DebyeHuckelParameters {
+  const density = waterDensityAt(celsius);
+  const energy = vacuum * waterPermittivityAt(celsius) * boltzmann * (celsius + zeroCelsius);
+  return {
+    A: (charge ** 3 * Math.sqrt(2 * avogadro * density)) / (8 * Math.PI * Math.LN10 * energy ** 1.5),
+    B: charge * Math.sqrt((2 * avogadro * density) / energy) * 1e-10,
+  };
+}

@@ -1,0 +1,10 @@
+import type { Faults } from '../../errors.js';
+
+/** Water is liquid at atmospheric pressure from 0 to 100 °C. */
+export const celsiusLimits = [0, 100] as const;
+
+/** Reads a temperature from a caller's value. @internal */
+export function readCelsius(value: unknown, path: string, faults: Faults): number {
+  const [from, to] = celsiusLimits;
+  return faults.number(value, path, 'a temperature in °C', { from, to });
+}
