@@ -76,6 +76,7 @@ export { type Titration, type TitrationSetup, titrate, titrationDefaults } from 
 export { type Additions, type Curve, type CurvePoint, rows } from './titration/curve.js';
 export type { EquivalencePoint } from './titration/equivalence-points.js';
 export type { InflectionPoint } from './titration/inflection-points.js';
+export type { BoilOut } from './titration/boil-out.js';
 export { titrationLimits } from './titration/limits.js';
 
 // How is it shown?

@@ -1,5 +1,5 @@
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
-import { type Charge, type Column, chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
+import { type Charge, chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { Setting } from '../equilibrium/setting.js';
 
@@ -36,10 +36,11 @@ export function engineOf(setting: Setting): Engine {
 }
 
 /** What is in the beaker after `mL` of titrant. @internal */
-export function mixtureAt({ analyte, titrant }: Engine, mL: number): Column {
+export function mixtureAt({ analyte, titrant }: Engine, mL: number): IonColumn {
   return {
     volume: analyte.volume + mL,
     charge: analyte.charge + mL * titrant.charge,
+    squares: analyte.squares + mL * titrant.squares,
     amounts: Float64Array.from(analyte.amounts, (n, i) => n + mL * (titrant.amounts[i] as number)),
   };
 }

@@ -1,6 +1,7 @@
 import type { StepAt } from '../equilibrium/steps.js';
+import type { Course } from './course.js';
 import type { CurvePoint } from './curve.js';
-import { type Engine, hAt, slopeAt, titrantCharge } from './engine.js';
+import { type Engine, hAt, titrantCharge } from './engine.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { titrationLimits } from './limits.js';
 import { reactionOf } from './reaction.js';
@@ -17,6 +18,7 @@ export interface EquivalencePoint extends CurvePoint {
 /** @internal */
 export function equivalencePointsOf(
   engine: Engine,
+  course: Course,
   order: readonly StepAt[],
   volumes: readonly StateVolume[],
   inflections: readonly InflectionPoint[],
@@ -27,26 +29,21 @@ export function equivalencePointsOf(
     const from = halfWay(volumes[k - 1], mL, 0);
     const to = halfWay(volumes[k + 1], mL, Number.POSITIVE_INFINITY);
     const inflection = steepestBetween(inflections, from, to);
-    return [{ ...pointAt(engine, mL), reaction: reactionOf(engine, order, states, acid), inflection }];
+    return [{ ...course.pointAt(mL), reaction: reactionOf(engine, order, states, acid), inflection }];
   });
 }
 
 /** Half-way between neighbouring states, the one before it at V ≤ 0 too. @internal */
-export function halfEquivalencePointsOf(engine: Engine, volumes: readonly StateVolume[]): CurvePoint[] {
+export function halfEquivalencePointsOf(course: Course, volumes: readonly StateVolume[]): CurvePoint[] {
   return volumes
     .map(({ mL }, k) => halfWay(volumes[k + 1], mL, Number.NaN))
     .filter(isReached)
-    .map((mL) => pointAt(engine, mL));
+    .map((mL) => course.pointAt(mL));
 }
 
 const isReached = (mL: number) => mL > 0 && mL <= titrationLimits.mL;
 const halfWay = (other: StateVolume | undefined, mL: number, none: number) =>
   other ? (other.mL + mL) / 2 : none;
-
-function pointAt(engine: Engine, mL: number): CurvePoint {
-  const h = hAt(engine, mL);
-  return { mL, pH: -Math.log10(h), slope: slopeAt(engine, mL, h) };
-}
 
 function steepestBetween(
   inflections: readonly InflectionPoint[],

@@ -22,7 +22,7 @@ export function reactionOf(
   const steps = states.map((state) => order[acid ? state : state - 1]).filter((step) => step !== undefined);
   const ofAnalyte = steps.filter(({ family }) => (engine.analyte.amounts[family] as number) > 0);
   const named = ofAnalyte.length > 0 ? ofAnalyte : steps;
-  if (named.length === 0) return `${printFormula('H+')} + ${printFormula('OH-')} → ${printFormula('H2O')}`;
+  if (named.length === 0) return gasReaction(engine, acid) ?? strongReaction;
 
   const partner = partnerOf(engine, order, acid);
   return named
@@ -32,6 +32,15 @@ export function reactionOf(
       return `${own.acid} + ${partner.base} → ${own.base} + ${partner.acid}`;
     })
     .join('; ');
+}
+
+const strongReaction = `${printFormula('H+')} + ${printFormula('OH-')} → ${printFormula('H2O')}`;
+
+/** Open to a gas, a solution holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq)`. */
+function gasReaction({ setting }: Engine, acid: boolean): string | null {
+  const [gas, ion] = (setting.gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
+  if (!gas || !ion) return null;
+  return acid ? `${ion} + ${printFormula('H+')} → ${gas}` : `${gas} + ${printFormula('OH-')} → ${ion}`;
 }
 
 /** A conjugate pair, printed. Free H+ leaves nothing behind. */

@@ -1,15 +1,17 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
-import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
+import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
+import { type Equilibrium, equilibrate, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { settingOf } from '../equilibrium/setting.js';
+import { type Setting, settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
 import { aliquot } from '../solution/aliquot.js';
 import { merged } from '../solution/merged.js';
 import { mix } from '../solution/mix.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
+import { readTotals, totalsOf } from '../solution/totals.js';
+import { printFormula } from '../substance/print-formula.js';
+import { type BoilOut, boiledOut, readBoilOut } from './boil-out.js';
+import type { Course } from './course.js';
 import {
   type Additions,
   type Curve,
@@ -19,11 +21,11 @@ import {
   readVolume,
   readVolumes,
 } from './curve.js';
-import { type Engine, engineOf, hAt, mixtureAt, slopeAt, volumeAt } from './engine.js';
-import { type EquivalencePoint, equivalencePointsOf, halfEquivalencePointsOf } from './equivalence-points.js';
-import { type InflectionPoint, inflectionsOf } from './inflection-points.js';
+import { type Engine, engineOf } from './engine.js';
+import type { EquivalencePoint } from './equivalence-points.js';
+import type { InflectionPoint } from './inflection-points.js';
+import { joined, type Leg, legOf, pointsOf } from './leg.js';
 import { titrationLimits } from './limits.js';
-import { stateVolumes, stepsPresent } from './state-volumes.js';
 
 /** What is titrated with what. */
 export interface TitrationSetup {
@@ -32,6 +34,8 @@ export interface TitrationSetup {
   /** In the burette; its volume sets no limit. */
   readonly titrant: Solution;
   readonly conditions?: Conditions;
+  /** The analyte is boiled after a volume of titrant, and CO2 leaves it: a step in the curve there. */
+  readonly boilOut?: BoilOut;
 }
 
 /** A titration that has been set up: ask it for any volume or pH. Volumes are mL of titrant added in all. */
@@ -55,6 +59,8 @@ export interface Titration {
   readonly halfEquivalencePoints: readonly CurvePoint[];
   /** Every point where the curve changes from bending one way to the other, in order of volume. */
   readonly inflectionPoints: readonly InflectionPoint[];
+  /** What is uncertain, or what a reader of the curve should know. */
+  readonly notes: readonly string[];
   /** pH at many volumes, into `out` where it is given. */
   pHs(volumes: ArrayLike<number>, out?: Float64Array): Float64Array;
   /** The curve as columns. */
@@ -71,7 +77,8 @@ export const titrationDefaults = { within: 0.05 } as const;
  *   V(pH) = −A/T,   dpH/dV = T / (β·(V₀ + V))                                                          (2)
  *
  * with A and T the net charge of the analyte and of one mL of titrant at one pH. pH at a volume is found by
- * iteration, volume at a pH is explicit. Assumes an ideal solution at 25 °C, closed to the air, with additive volumes.
+ * iteration, volume at a pH is explicit: by default the solution is ideal, at 25 °C and closed to the air. With a model of
+ * activity, or with CO2 that escapes, the curve may turn and both are found by iteration. Volumes are additive.
  *
  * @throws InputError that lists every fault, here and from each of the methods
  * @example
@@ -92,42 +99,71 @@ export function titrate(setup: TitrationSetup): Titration {
     'analyte',
     'titrant',
     'conditions',
+    'boilOut',
   ]);
   const analyte = readSolution(unread.analyte, 'analyte', faults);
   const titrant = readSolution(unread.titrant, 'titrant', faults);
   const settled = readConditions(unread.conditions, 'conditions', faults);
+  const boilOut = readBoilOut(unread.boilOut, 'boilOut', faults);
+  if (boilOut && settled.carbonDioxide && settled.carbonDioxide.escape === undefined)
+    faults.add('conflict', 'boilOut', 'no boil-out beside an analyte that is open to the air', setup.boilOut);
   faults.done();
   readTotals([analyte, titrant], 'titrant', faults);
+  readGas([analyte, titrant], settled, 'conditions.carbonDioxide.protolyte', faults);
   merged([...analyte.contents, ...titrant.contents], 'titrant', faults);
   faults.done();
 
-  const engine = engineOf(settingOf([analyte, titrant], settled));
-  const { conditions } = settled;
-  const points = once(() => pointsOf(engine));
-  return {
-    setup: { analyte, titrant, conditions },
-    pHAt: (mL) => -Math.log10(hAt(engine, read('pHAt', mL))),
-    slopeAt: (mL) => slopeAt(engine, read('slopeAt', mL), hAt(engine, mL)),
-    jumpAt: (mL, options) => jumpAt(engine, mL, options),
-    equilibriumAt: (mL) =>
-      equilibrate(
-        read('equilibriumAt', mL) === 0 ? analyte : mix(analyte, aliquot(titrant, { mL })),
-        conditions,
-      ),
-    volumeAt: (pH) => volumesAt(engine, pH, 'volumeAt')[0],
-    volumesAt: (pH) => volumesAt(engine, pH, 'volumesAt'),
+  const setting = settingOf([analyte, titrant], settled);
+  const legs = legsOf(engineOf(setting), [analyte, titrant], boilOut);
+  const course = joined(legs);
+  const points = once(() => legs.map(pointsOf));
+  const equilibriumAt = (mL: number): Equilibrium => {
+    if (mL === 0) return equilibrate(analyte, settled.conditions);
+    const mixed = mix(analyte, aliquot(titrant, { mL }));
+    return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed).ions, mixed);
+  };
+  const titration: Titration = {
+    setup: { analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) },
+    pHAt: (mL) => course.pHAt(read('pHAt', mL)),
+    slopeAt: (mL) => course.pointAt(read('slopeAt', mL)).slope,
+    jumpAt: (mL, options) => jumpAt(course, mL, options),
+    equilibriumAt: (mL) => equilibriumAt(read('equilibriumAt', mL)),
+    volumeAt: (pH) => volumesAt(course, pH, 'volumeAt')[0],
+    volumesAt: (pH) => volumesAt(course, pH, 'volumesAt'),
     get equivalencePoints() {
-      return points().equivalence;
+      return points().flatMap(({ equivalence }) => equivalence);
     },
     get halfEquivalencePoints() {
-      return points().halfEquivalence;
+      return points().flatMap(({ halfEquivalence }) => halfEquivalence);
     },
     get inflectionPoints() {
-      return points().inflections;
+      return points().flatMap(({ inflections }) => inflections);
     },
-    pHs: (volumes, out) => pHs(engine, volumes, out),
-    curve: (additions) => curve(engine, additions),
+    get notes() {
+      const volumes = [0, ...titration.equivalencePoints.map(({ mL }) => mL)];
+      return [...new Set([...volumes.flatMap((mL) => equilibriumAt(mL).notes), ...notesOnGas(setting)])];
+    },
+    pHs: (volumes, out) => pHs(course, volumes, out),
+    curve: (additions) => curve(course, additions),
   };
+  return titration;
+}
+
+function legsOf(engine: Engine, solutions: readonly Solution[], boilOut: Required<BoilOut> | null): Leg[] {
+  const { mL: most } = titrationLimits;
+  if (!boilOut) return [legOf(engine, 0, most)];
+  const first = legOf(engine, 0, boilOut.mL);
+  return [first, legOf(boiledOut(engine, first.course, solutions, boilOut), boilOut.mL, most, [first])];
+}
+
+/** What the exchange of carbon dioxide means for the points of the curve. */
+function notesOnGas({ gas, escape: leaving }: Setting): string[] {
+  const [, ion] = (gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
+  if (ion)
+    return [`Open to ${gas?.protolyte.name} at a fixed pressure: points that rest on ${ion} do not exist.`];
+  return leaving && leaving.share > 0
+    ? ['Equivalence points count the carbon dioxide that has escaped as if it were still there.']
+    : [];
 }
 
 /** Points are worked out when first asked for. */
@@ -139,17 +175,6 @@ function once<T>(make: () => T): () => T {
   };
 }
 
-function pointsOf(engine: Engine) {
-  const order = stepsPresent(engine);
-  const volumes = stateVolumes(engine, order);
-  const inflections = inflectionsOf(engine);
-  return {
-    equivalence: equivalencePointsOf(engine, order, volumes, inflections),
-    halfEquivalence: halfEquivalencePointsOf(engine, volumes),
-    inflections,
-  };
-}
-
 function read(call: string, mL: unknown): number {
   const faults = new Faults(call);
   const checked = readVolume(mL, 'mL', faults);
@@ -157,7 +182,7 @@ function read(call: string, mL: unknown): number {
   return checked;
 }
 
-function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number }): number {
+function jumpAt(course: Course, mL: number, options?: { readonly within?: number }): number {
   const faults = new Faults('jumpAt');
   const middle = readVolume(mL, 'mL', faults);
   const unread =
@@ -175,19 +200,17 @@ function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number
     );
   if (!faults.any) readVolume(middle + within, 'mL + within', faults);
   faults.done();
-  return Math.log10(hAt(engine, middle - within)) - Math.log10(hAt(engine, middle + within));
+  return course.pHAt(middle + within) - course.pHAt(middle - within);
 }
 
-function volumesAt(engine: Engine, pH: PH, call: string): number[] {
+function volumesAt(course: Course, pH: PH, call: string): number[] {
   const faults = new Faults(call);
   const checked = faults.number(pH, 'pH', 'a pH', { from: -5, to: 25 });
   faults.done();
-  if (checked === -Math.log10(hAt(engine, 0))) return [0]; // where A is zero but for rounding
-  const mL = volumeAt(engine, 10 ** -checked);
-  return mL >= 0 && mL <= titrationLimits.mL ? [mL] : [];
+  return course.volumesAt(checked);
 }
 
-function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
+function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
   const faults = new Faults('pHs');
   const list = readVolumes(volumes, 'volumes', faults);
   if (out !== undefined && !(out instanceof Float64Array))
@@ -197,36 +220,20 @@ function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Fl
   faults.done();
 
   const result = out ?? new Float64Array(list.length);
-  const root = emptyRoot();
-  for (let k = 0, guess = 0; k < list.length; k += 1, guess = root.h) {
-    hydrogenIon(engine.setting.balance, mixtureAt(engine, list[k] as number), guess, root);
-    result[k] = -Math.log10(root.h);
-  }
+  course.pHs(list, result);
   return result;
 }
 
-function curve(engine: Engine, additions: Additions): Curve {
+function curve(course: Course, additions: Additions): Curve {
   const faults = new Faults('curve');
   const wanted = readAdditions(additions, faults);
   faults.done();
-  if ('maxStep' in wanted) return adaptiveCurve(engine, wanted.maxStep, wanted.upTo);
-  const mL = 'every' in wanted ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
-  return columnsOf(engine, mL, Array.from(pHs(engine, mL)));
+  const mL = volumesOf(course, wanted);
+  const pH = Array.from(pHs(course, mL));
+  return { mL, pH, slope: mL.map((volume, k) => course.slopeAt(volume, pH[k] as number)) };
 }
 
-/** Levels of pH at equal distances between both ends: V(pH) is explicit and single-valued. */
-function adaptiveCurve(engine: Engine, maxStep: number, upTo: number): Curve {
-  const [from, to] = [-Math.log10(hAt(engine, 0)), -Math.log10(hAt(engine, upTo))];
-  const count = Math.ceil(Math.abs(to - from) / maxStep);
-  const between = Array.from(
-    { length: Math.max(count - 1, 0) },
-    (_, k) => from + ((to - from) * (k + 1)) / count,
-  );
-  const pH = [from, ...between, to];
-  const mL = [0, ...between.map((level) => volumeAt(engine, 10 ** -level)), upTo];
-  return columnsOf(engine, mL, pH);
-}
-
-function columnsOf(engine: Engine, mL: readonly number[], pH: readonly number[]): Curve {
-  return { mL, pH, slope: mL.map((volume, k) => slopeAt(engine, volume, 10 ** -(pH[k] as number))) };
+function volumesOf(course: Course, wanted: Additions): number[] {
+  if ('maxStep' in wanted) return course.volumesUpTo(wanted.upTo, wanted.maxStep);
+  return 'every' in wanted ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
 }

@@ -1,11 +1,11 @@
-import { davies, equilibrate, makeSolution, molarOf, pHOf } from 'protolysis';
+import { davies, equilibrate, molarOf, pHOf } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import {
   casesOf,
   familyReagent,
-  ionReagent,
   relativeTolerance,
   type SystemInput,
+  solutionOf,
   tolerance,
 } from './vectors.js';
 
@@ -26,12 +26,7 @@ interface Case {
 /** Group C, all 60: vectors/davies.json against a solver of its own; tolerances as vectors/README.md derives them. */
 describe.each(casesOf<Case>('davies.json'))('$id $title', ({ input, answer, condition }) => {
   const families = input.families.map((family) => ({ ...family, ...familyReagent(family) }));
-  const solution = makeSolution({
-    contents: [
-      ...families.map(({ reagent, C }) => ({ reagent, molar: Number(C) })),
-      ...input.strong_ions.map(({ name, z, C }) => ({ reagent: ionReagent(name, z), molar: Number(C) })),
-    ],
-  });
+  const solution = solutionOf(input);
   const conditions = { pKw: Number(input.pKw), activity: davies };
   const pH = Number(answer.pH);
   const equilibrium = equilibrate(solution, conditions);

@@ -1,11 +1,11 @@
-import { defineProtolyte, equilibrate, makeSolution, molarOf, type Source } from 'protolysis';
+import { defineProtolyte, equilibrate, molarOf, type Source } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import {
   casesOf,
   familyReagent,
-  ionReagent,
   relativeTolerance,
   type SystemInput,
+  solutionOf,
   tolerance,
 } from './vectors.js';
 
@@ -39,18 +39,10 @@ describe.each(casesOf<Case>('open.json'))('$id $title', ({ input, answer, condit
     steps: input.gas.pKa.map((text) => ({ pKa: Number(text), source })),
   });
   const families = input.families.map((family) => ({ ...family, ...familyReagent(family) }));
-  const equilibrium = equilibrate(
-    makeSolution({
-      contents: [
-        ...families.map(({ reagent, C }) => ({ reagent, molar: Number(C) })),
-        ...input.strong_ions.map(({ name, z, C }) => ({ reagent: ionReagent(name, z), molar: Number(C) })),
-      ],
-    }),
-    {
-      pKw: Number(input.pKw),
-      carbonDioxide: { atm: Number(input.gas.p), pKH: Number(input.gas.pKH), protolyte: gas },
-    },
-  );
+  const equilibrium = equilibrate(solutionOf(input), {
+    pKw: Number(input.pKw),
+    carbonDioxide: { atm: Number(input.gas.p), pKH: Number(input.gas.pKH), protolyte: gas },
+  });
   const pH = Number(answer.pH);
   const all = [...families, input.gas].map(({ pKa }) =>
     pKa.reduce((sum, text) => sum + Math.abs(Number(text)), 0),

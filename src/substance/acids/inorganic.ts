@@ -83,10 +83,7 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
       },
     },
   ],
-  notes: [
-    'The first step is that of CO2(aq) and H2CO3 together, written CO2(aq).',
-    'Away from 25 °C the constants move as the equations of Plummer & Busenberg (1982) do; dH and dCp stand beside them.',
-  ],
+  notes: ['The first step is that of CO2(aq) and H2CO3 together, written CO2(aq).'],
 });
 
 /** Phosphoric acid and the phosphates. */

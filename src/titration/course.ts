@@ -1,0 +1,21 @@
+import type { IonColumn } from '../equilibrium/activity/real-system.js';
+import type { PH } from '../equilibrium/quantities.js';
+import type { CurvePoint } from './curve.js';
+import type { InflectionPoint } from './inflection-points.js';
+
+/** The curve of a titration, however it is worked out. Volumes are mL of titrant, already read. */
+export interface Course {
+  pHAt(mL: number): PH;
+  /** pH at many volumes. */
+  pHs(volumes: ArrayLike<number>, out: Float64Array): void;
+  pointAt(mL: number): CurvePoint;
+  /** dpH/dV where pH is known already. */
+  slopeAt(mL: number, pH: PH): number;
+  /** All volumes at which the curve has a pH, in ascending order. */
+  volumesAt(pH: PH): number[];
+  inflections(): InflectionPoint[];
+  /** Volumes from 0 to `upTo` between which pH changes by at most `maxStep`. */
+  volumesUpTo(upTo: number, maxStep: number): number[];
+  /** What is in the beaker, after any escape of CO2. */
+  columnAt(mL: number): IonColumn;
+}

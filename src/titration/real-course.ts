@@ -1,0 +1,168 @@
+import { bendAlong, type Direction, gasAlong } from '../equilibrium/activity/along.js';
+import { takeBends } from '../equilibrium/activity/coefficients.js';
+import { emptyMoments, type Moments, momentsAt } from '../equilibrium/activity/moments.js';
+import type { IonColumn, RealSystem } from '../equilibrium/activity/real-system.js';
+import { emptyState, type RealState, selfConsistent } from '../equilibrium/activity/self-consistent.js';
+import { withFamily, withoutFamily } from '../equilibrium/point.js';
+import { realOf, type Setting } from '../equilibrium/setting.js';
+import { rootBetween } from '../solver/root-between.js';
+import type { Course } from './course.js';
+import { type Engine, mixtureAt } from './engine.js';
+import { titrationLimits } from './limits.js';
+import { type Bent, realInflections } from './real-inflections.js';
+import { type Skeleton, skeletonOf } from './skeleton.js';
+
+/** What is in the beaker, and its first and second derivative with respect to the volume of titrant, mL. */
+interface Path {
+  readonly column: IonColumn;
+  readonly first: IonColumn;
+  readonly second: IonColumn | null;
+}
+
+/**
+ * The curve with coefficients of activity, or with CO2 that escapes.
+ *
+ * With x = (ln a, I) and G = (net charge, strength − I·V) of the mixture, G(x, V) = 0 (self-consistent.ts). Let T be what
+ * one more mL adds to G at fixed x, M = ∂G/∂x and M_T = ∂T/∂x:
+ *
+ *   x′ = −M⁻¹·T                                                                                      (1)
+ *   x″ = −M⁻¹·(2·M_T·x′ + G_xx[x′, x′] + G_VV),   pH = −x₁/ln 10                                     (2)
+ *
+ * Where CO2 escapes, the amount left depends on an open equilibrium of its own (point.ts), whose derivatives follow in the same
+ * way and enter T and G_VV.
+ *
+ * @internal
+ */
+export function realCourse(engine: Engine): Course {
+  const { setting } = engine;
+  const system = realOf(setting);
+  const open = setting.escape ? { system: realOf(setting.escape.open), state: emptyState() } : null;
+  const state = emptyState();
+  const pathAt = (mL: number, bent = false): Path => {
+    const linear = { column: mixtureAt(engine, mL), first: engine.titrant, second: null };
+    return open ? escaping(setting, linear, open.system, open.state, bent) : linear;
+  };
+  const pHAt = (mL: number) => {
+    const { column } = pathAt(mL);
+    return -Math.log10(selfConsistent(system, column, state.h, state, true).activity);
+  };
+  const pointAt = (mL: number) => {
+    const { column, first } = pathAt(mL);
+    selfConsistent(system, column, state.h, state);
+    const to = directionOf(system, state, column, first);
+    return { mL, pH: -Math.log10(state.activity), slope: -to.activity / Math.LN10 };
+  };
+  const bentAt = (mL: number): Bent => {
+    const path = pathAt(mL, true);
+    selfConsistent(system, path.column, state.h, state);
+    const to = directionOf(system, state, path.column, path.first);
+    const bend = bendOf(system, state, path, to);
+    return {
+      mL,
+      pH: -Math.log10(state.activity),
+      slope: -to.activity / Math.LN10,
+      bend: -bend.activity / Math.LN10,
+    };
+  };
+
+  let made: Skeleton | undefined;
+  const skeleton = () => {
+    made ??= skeletonOf(pointAt, engine.analyte.volume);
+    return made;
+  };
+  return {
+    pHAt,
+    pHs(volumes, out) {
+      for (let k = 0; k < volumes.length; k += 1) out[k] = pHAt(volumes[k] as number);
+    },
+    pointAt,
+    slopeAt: (mL) => pointAt(mL).slope,
+    volumesAt(pH) {
+      const found = skeleton()
+        .bracketsOf(pH)
+        .map(([low, high]) => (low === high ? low : rootBetween((mL) => pHAt(mL) - pH, low, high)));
+      return [...new Set(found)].filter((mL) => mL <= titrationLimits.mL);
+    },
+    inflections: () => realInflections(bentAt, engine.analyte.volume),
+    volumesUpTo: (upTo, maxStep) => skeleton().volumesUpTo(upTo, maxStep),
+    columnAt: (mL) => pathAt(mL).column,
+  };
+}
+
+/** M of (1) applied backwards: the x for which M·x = −right. */
+function solved({ zz, zs, zl, sl }: Moments, volume: number, net: number, strength: number): Direction {
+  const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
+  const determinant = zz * strengthOfI - (ofI * zs) / 2;
+  return {
+    activity: -(net * strengthOfI - strength * ofI) / determinant,
+    strength: -(zz * strength - (net * zs) / 2) / determinant,
+  };
+}
+
+/** x′ of (1), at a state at which the system stands. */
+function directionOf(
+  system: RealSystem,
+  state: RealState,
+  { volume }: IonColumn,
+  first: IonColumn,
+): Direction {
+  const { net, strength } = momentsAt(system, first, state.h, emptyMoments());
+  return solved(state.moments, volume, net, strength - state.ionicStrength * first.volume);
+}
+
+/** x″ of (2). */
+function bendOf(
+  system: RealSystem,
+  state: RealState,
+  { column, first, second }: Path,
+  to: Direction,
+): Direction {
+  takeBends(system.coefficients);
+  const more = momentsAt(system, first, state.h, emptyMoments());
+  const own = bendAlong(system, column, state.h, to);
+  const rest = second ? momentsAt(system, second, state.h, emptyMoments()) : emptyMoments();
+  const mixed = {
+    net: more.zz * to.activity - Math.LN10 * more.zl * to.strength,
+    strength: (more.zs / 2) * to.activity - ((Math.LN10 / 2) * more.sl + first.volume) * to.strength,
+  };
+  return solved(
+    state.moments,
+    column.volume,
+    2 * mixed.net + own.net + rest.net,
+    2 * mixed.strength + own.strength + rest.strength,
+  );
+}
+
+/** The path on which CO2 escapes: the amount left, n = (1 − e)·n₀ + e·V·S with S the open system's concentration. */
+function escaping(setting: Setting, linear: Path, system: RealSystem, state: RealState, bent: boolean): Path {
+  const { escape: leaving } = setting;
+  if (!leaving) return linear;
+  const { family, share, open } = leaving;
+  const column = withoutFamily(linear.column, family);
+  const first = withoutFamily(linear.first, family);
+  selfConsistent(system, column, state.h, state);
+  const to = directionOf(system, state, column, first);
+  const bend = bent
+    ? bendOf(system, state, { column, first, second: null }, to)
+    : { activity: 0, strength: 0 };
+  const gas = gasAlong(system, open.gas?.dissolved ?? 0, state.h, to, bend);
+
+  const stays = column.volume * gas.molar;
+  const before = linear.column.amounts[family] as number;
+  if (!(before > stays)) return linear;
+  const added = linear.first.amounts[family] as number;
+  const staysFirst = first.volume * gas.molar + column.volume * gas.first;
+  const staysSecond = 2 * first.volume * gas.first + column.volume * gas.second;
+  return {
+    column: withFamily(linear.column, family, before - share * (before - stays)),
+    first: withFamily(linear.first, family, added - share * (added - staysFirst)),
+    second: withFamily(nothing(linear.first), family, share * staysSecond),
+  };
+}
+
+const nothing = ({ amounts }: IonColumn): IonColumn => ({
+  volume: 0,
+  charge: 0,
+  squares: 0,
+  amounts: Array.from(amounts, () => 0),
+});
