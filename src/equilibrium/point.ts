@@ -37,7 +37,7 @@ export function pointOf(setting: Setting, column: IonColumn): Point {
     return { h, activity: h, capacity: (Math.LN10 * slope) / volume, balance, system: null };
   }
   const system = realOf(setting);
-  const { h, activity, moments } = selfConsistent(system, column, 0, emptyState());
+  const { h, activity, moments } = selfConsistent(system, column, emptyState());
   const { zz, zs, zl, sl } = moments;
   const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
   const determinant = zz * strengthOfI - (ofI * zs) / 2;

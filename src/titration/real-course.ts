@@ -44,17 +44,17 @@ export function realCourse(engine: Engine): Course {
   };
   const pHAt = (mL: number) => {
     const { column } = pathAt(mL);
-    return -Math.log10(selfConsistent(system, column, state.h, state, true).activity);
+    return -Math.log10(selfConsistent(system, column, state, true).activity);
   };
   const pointAt = (mL: number) => {
     const { column, first } = pathAt(mL);
-    selfConsistent(system, column, state.h, state);
+    selfConsistent(system, column, state);
     const to = directionOf(system, state, column, first);
     return { mL, pH: -Math.log10(state.activity), slope: -to.activity / Math.LN10 };
   };
   const bentAt = (mL: number): Bent => {
     const path = pathAt(mL, true);
-    selfConsistent(system, path.column, state.h, state);
+    selfConsistent(system, path.column, state);
     const to = directionOf(system, state, path.column, path.first);
     const bend = bendOf(system, state, path, to);
     return {
@@ -73,7 +73,14 @@ export function realCourse(engine: Engine): Course {
   return {
     pHAt,
     pHs(volumes, out) {
-      for (let k = 0; k < volumes.length; k += 1) out[k] = pHAt(volumes[k] as number);
+      let [before, strength] = [Number.NaN, Number.NaN];
+      for (let k = 0; k < volumes.length; k += 1) {
+        const [last, own] = [volumes[k - 1] ?? Number.NaN, state.ionicStrength];
+        const ahead = own + ((own - strength) * ((volumes[k] as number) - last)) / (last - before);
+        if (ahead > own / 2 && ahead < own * 2) state.ionicStrength = ahead; // a start, no more
+        out[k] = pHAt(volumes[k] as number);
+        [before, strength] = [last, own];
+      }
     },
     pointAt,
     slopeAt: (mL) => pointAt(mL).slope,
@@ -140,7 +147,7 @@ function escaping(setting: Setting, linear: Path, system: RealSystem, state: Rea
   const { family, share, open } = leaving;
   const column = withoutFamily(linear.column, family);
   const first = withoutFamily(linear.first, family);
-  selfConsistent(system, column, state.h, state);
+  selfConsistent(system, column, state);
   const to = directionOf(system, state, column, first);
   const bend = bent
     ? bendOf(system, state, { column, first, second: null }, to)

@@ -29,12 +29,26 @@ export interface ActivityModel {
   d2Log10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
   /** Whether ions of one charge differ, so that the formula matters: `HCO3-`, `Na+`. */
   readonly individual?: boolean;
+  /**
+   * Whether log10 γ = z²·f(I) with one f for all ions, whose slope shrinks as I grows from zero (or has turned upward). Then one
+   * evaluation serves all ions, and uniqueness of the ionic strength can be proved on the way: curves come faster.
+   */
+  readonly squareLaw?: boolean;
   /** The ionic strength, mol/L, up to which its authors recommend it; beyond, results carry a note. */
   readonly upTo?: number;
   readonly source: Source;
 }
 
-const keys = ['name', 'log10Gamma', 'dLog10Gamma', 'd2Log10Gamma', 'individual', 'upTo', 'source'];
+const keys = [
+  'name',
+  'log10Gamma',
+  'dLog10Gamma',
+  'd2Log10Gamma',
+  'individual',
+  'squareLaw',
+  'upTo',
+  'source',
+];
 
 /** Reads an activity model from a caller's value, and tries it once. @internal */
 export function readActivityModel(
@@ -48,8 +62,9 @@ export function readActivityModel(
   const unread = faults.object(value, path, what, keys);
   faults.text(unread.name, `${path}.name`, 'a name');
   readSource(unread.source, `${path}.source`, faults);
-  if (unread.individual !== undefined && typeof unread.individual !== 'boolean')
-    faults.add('wrong-type', `${path}.individual`, 'true or false', unread.individual);
+  for (const key of ['individual', 'squareLaw'] as const)
+    if (unread[key] !== undefined && typeof unread[key] !== 'boolean')
+      faults.add('wrong-type', `${path}.${key}`, 'true or false', unread[key]);
   if (unread.upTo !== undefined)
     faults.number(unread.upTo, `${path}.upTo`, 'an ionic strength in mol/L', { above: 0, to: 1e9 });
   for (const key of ['log10Gamma', 'dLog10Gamma', 'd2Log10Gamma'] as const) {

@@ -66,6 +66,11 @@ export function takeCoefficients(out: Coefficients, ionicStrength: number): void
   const { model, celsius, kinds, ceiling } = out;
   const held = !(ionicStrength < ceiling);
   const at = held ? ceiling : ionicStrength;
+  out.ionicStrength = ionicStrength;
+  if (model.squareLaw) {
+    takeSquares(out, at, held);
+    return;
+  }
   for (let k = 0; k < kinds.length; k += 1) {
     const { charge, formula } = kinds[k] as Kind;
     const log10 = at === 0 ? 0 : model.log10Gamma(charge, at, celsius, formula);
@@ -74,7 +79,22 @@ export function takeCoefficients(out: Coefficients, ionicStrength: number): void
     out.gamma[k] = 10 ** log10;
     out.slope[k] = held || at === 0 ? 0 : slopeAt(model, charge, at, celsius, formula);
   }
-  out.ionicStrength = ionicStrength;
+}
+
+/** log10 γ = z²·f(I): f once for all. */
+function takeSquares(out: Coefficients, at: number, held: boolean): void {
+  const { model, celsius, kinds } = out;
+  const log10 = at === 0 ? 0 : model.log10Gamma(1, at, celsius, 'H+');
+  const slope = held || at === 0 ? 0 : slopeAt(model, 1, at, celsius, 'H+');
+  if (!(Math.abs(log10) <= largestLog10Gamma)) refuse(out, 1, at, log10);
+  const single = 10 ** log10;
+  for (let k = 0; k < kinds.length; k += 1) {
+    const { charge } = kinds[k] as Kind;
+    const square = charge * charge;
+    out.log10[k] = square * log10;
+    out.gamma[k] = square === 0 ? 1 : square === 1 ? single : single ** square;
+    out.slope[k] = square * slope;
+  }
 }
 
 /** Takes the second derivatives where the coefficients were taken last. @internal */

@@ -33,6 +33,7 @@ function lawOf({ name, A, b, c, upTo, source }: Law): ActivityModel {
         ? 0
         : (charge * charge * A(celsius) * (1 + 3 * b * root)) / (4 * root ** 3 * inner ** 3);
     },
+    squareLaw: true,
     upTo,
     source,
   };
@@ -68,6 +69,7 @@ export const ideal: ActivityModel = {
   log10Gamma: () => 0,
   dLog10Gamma: () => 0,
   d2Log10Gamma: () => 0,
+  squareLaw: true,
   source: { kind: 'commonPractice', note: 'an ideal solution: the limit of infinite dilution' },
 };
 

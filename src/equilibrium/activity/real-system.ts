@@ -29,6 +29,8 @@ export interface RealSystem {
   readonly gasKinds: Int32Array;
   readonly hydrogen: number;
   readonly hydroxide: number;
+  /** Of each family, the greatest variance of z² − z and of z² + z over its forms. */
+  readonly spreads: Float64Array;
 }
 
 /** @internal */
@@ -62,7 +64,17 @@ export function realSystemOf(
     gasKinds,
     hydrogen,
     hydroxide,
+    spreads: Float64Array.from(protolytes, spreadOf),
   };
+}
+
+/** No variance exceeds a quarter of the squared range (T. Popoviciu, Mathematica (Cluj) 9, 129–145 (1935)). */
+function spreadOf({ species }: Protolyte): number {
+  const range = (sign: number) => {
+    const values = species.map(({ charge }) => charge * charge + sign * charge);
+    return Math.max(...values) - Math.min(...values);
+  };
+  return Math.max(range(1), range(-1)) ** 2 / 4;
 }
 
 const copyOf = ({ kw, families, gas }: Balance): Balance => ({

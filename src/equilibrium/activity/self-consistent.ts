@@ -38,35 +38,59 @@ export const emptyState = (): RealState => ({
  *
  * There is a root  J is at least what the strong ions alone make it, and bounded, since γ is held above a ceiling
  *             (coefficients.ts): J − I is positive at the one end and negative at the other.
- * Which one   the least, where there are several: the state reached when γ is let go from its value at the least
- *             possible I, and the only one when dJ/dI < 1 throughout, as in any solution within a model's range that was tried.
- *             Two roots closer together than one step of the ladder below would be passed over.
- * Fast way    Newton's method on (1) from I = J(least I): both residuals at once, so quadratic. Taken only where it goes
- *             straight: dJ/dI < 1 on the way and steps that shrink.
- * Safe way    else I is bracketed on a ladder of doubling steps from the least I, and found by Newton's method inside the
- *             bracket, halved where a step leaves it or does not halve the one before; h anew at each I.
+ * Which one   the least: the state reached when γ is let go from its value at the least possible I. Far beyond its range the
+ *             limiting law has several for a highly charged protolyte; within the range of any model none was found.
+ * Fast way    Newton's method on (1) from J of the least I: both residuals at once, so quadratic. Taken only where it goes
+ *             straight: dJ/dI < 1, steps that shrink, and, unless the root is known to be the only one, none above 10 % in I.
+ * Safe way    else a ladder from the least I, each rung to J of the one below: while J rises, no root lies between. Once I is
+ *             passed, Newton's method inside the bracket, halved where a step leaves it or does not halve the one before; h
+ *             anew at each I. After a hundred rungs they double, and two roots closer than a rung would be passed over.
  * Good to     the rounding of the charge balance.
  * Derived here.
  *
+ * Known to be one   for such a law, taking z² − z or z² + z for z² leaves R as it is, so
+ *
+ *   R ≤ Σ Cᵢ·max var(z² ∓ z) + 4·√Kw′,   dJ/dI ≤ ½·ln10·|f′(least I)|·R                               (3)
+ *
+ * where this is below 1 there is one root, and the search may start at the I of the neighbouring point.
+ *
  * The system and `out.moments` are left at the root, but after `rough` a step of 1e-8 away, where pH alone is good in full.
  *
- * @param guess - an h to start from, such as that of the neighbouring point of a curve; 0 for none
+ * @param out - overwritten; where its `h` is not 0, the search may start from what it holds: the neighbouring point of a curve
  * @internal
  */
 export function selfConsistent(
   system: RealSystem,
   column: IonColumn,
-  guess: number,
   out: RealState,
   rough = false,
 ): RealState {
   const least = leastStrength(system, column);
-  if (straight(system, column, least, guess, out)) {
+  const one = least > 0 && hasOneRoot(system, column, least);
+  const from = one && out.h > 0 ? Math.max(out.ionicStrength, least) : least;
+  if (straight(system, column, from, one ? 1 : cautious, out)) {
     if (!rough) settleAt(system, column, out);
     return out;
   }
-  return safely(system, column, least, guess, out);
+  return safely(system, column, least, out);
 }
+
+/** Relative step in I beyond which Newton's method might pass over a root. */
+const cautious = 0.1;
+
+/** Whether (3) holds. */
+function hasOneRoot({ coefficients, ideal, spreads }: RealSystem, column: IonColumn, least: number): boolean {
+  const { model, celsius } = coefficients;
+  if (!model.squareLaw || !model.dLog10Gamma || ideal.gas) return false;
+  let spread = 0;
+  for (let i = 0; i < spreads.length; i += 1)
+    spread += (column.amounts[i] as number) * (spreads[i] as number);
+  const most = spread / column.volume + waterShare * Math.sqrt(ideal.kw);
+  return (Math.LN10 / 2) * Math.abs(model.dLog10Gamma(1, least, celsius, 'H+')) * most < 1;
+}
+
+/** 4·√Kw′ for any γ above 0.1. */
+const waterShare = 40;
 
 /** ½ Σ z²·c with every family in its least charged form. */
 function leastStrength({ ideal }: RealSystem, { volume, squares, amounts }: IonColumn): number {
@@ -91,14 +115,14 @@ const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => coefficients.g
 function straight(
   system: RealSystem,
   column: IonColumn,
-  least: number,
-  guess: number,
+  from: number,
+  within: number,
   out: RealState,
 ): boolean {
   const { volume } = column;
   const { moments } = out;
-  takeConstants(system, least);
-  out.h = hydrogenIon(system.conditional, column, guess, out.root).h;
+  takeConstants(system, from);
+  out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
   momentsAt(system, column, out.h, moments);
   out.activity = out.h * hydrogenGamma(system);
   out.ionicStrength = moments.strength / volume;
@@ -111,8 +135,9 @@ function straight(
     const determinant = zz * strengthOfI - (ofI * zs) / 2;
     const step = -(net * strengthOfI - left * ofI) / determinant;
     const change = -(zz * left - (net * zs) / 2) / determinant;
-    const size = Math.max(Math.abs(step), Math.abs(change) / out.ionicStrength);
-    if (!(determinant < 0 && size < 1 && size < before)) return false;
+    const moved = Math.abs(change) / out.ionicStrength;
+    const size = Math.max(Math.abs(step), moved);
+    if (!(determinant < 0 && size < 1 && moved < within && size < before)) return false;
     before = size;
     out.activity *= Math.exp(step);
     out.ionicStrength += change;
@@ -124,15 +149,12 @@ function straight(
 /** A relative step after which quadratic convergence leaves less than rounding. */
 const settledStep = 1e-8;
 
-function safely(
-  system: RealSystem,
-  column: IonColumn,
-  least: number,
-  guess: number,
-  out: RealState,
-): RealState {
+/** Rungs of the ladder before it starts to double. */
+const patience = 100;
+
+function safely(system: RealSystem, column: IonColumn, least: number, out: RealState): RealState {
   const { moments } = out;
-  out.h = guess;
+  out.h = 0;
   const excessAt = (ionicStrength: number): number => {
     takeConstants(system, ionicStrength);
     out.ionicStrength = ionicStrength;
@@ -149,14 +171,15 @@ function safely(
   let low = least;
   let excess = excessAt(low);
   if (excess <= 0) return out;
-  let rung = Math.max(excess, low * 1e-3);
-  let high = low + rung;
-  for (;;) {
+  let high = low;
+  for (let climbed = 0, rung = 0; ; climbed += 1) {
+    const fall = fallAt();
+    const close = excess < 1e-3 * low && fall > 0;
+    rung = climbed < patience ? (close ? (2 * excess) / fall : excess) : Math.max(2 * rung, excess);
+    high = low + rung;
     excess = excessAt(high);
     if (!(excess > 0)) break;
     low = high;
-    rung *= 2;
-    high += rung;
   }
   let before = Number.POSITIVE_INFINITY;
   for (let pass = 0; pass < 200 && high - low > Number.EPSILON * high; pass += 1) {
