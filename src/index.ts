@@ -18,6 +18,8 @@ export {
   type TemperatureFit,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
+export * as phStandards from './substance/ph-standards.js';
+export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
 export { cautionsOf, type Handled, lastCaution } from './substance/cautions-of.js';
@@ -34,6 +36,9 @@ export { mix } from './solution/mix.js';
 export { aliquot } from './solution/aliquot.js';
 export { addWater, makeUpTo } from './solution/dilute.js';
 export { makeStock } from './solution/make-stock.js';
+export * as waters from './solution/waters.js';
+export type { Water } from './solution/water.js';
+export { absorbCarbonDioxide } from './solution/absorb-carbon-dioxide.js';
 
 // What will a probe read, and which species are there?
 export {
@@ -76,6 +81,13 @@ export { type Titration, type TitrationSetup, titrate, titrationDefaults } from 
 export { type Additions, type Curve, type CurvePoint, rows } from './titration/curve.js';
 export type { EquivalencePoint } from './titration/equivalence-points.js';
 export type { InflectionPoint } from './titration/inflection-points.js';
+export { compareModels, type ModelComparison } from './titration/compare-models.js';
+export {
+  compareWater,
+  type Shift,
+  type WaterComparison,
+  type WaterInUse,
+} from './titration/compare-water.js';
 export type { BoilOut } from './titration/boil-out.js';
 export { titrationLimits } from './titration/limits.js';
 

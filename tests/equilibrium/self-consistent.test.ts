@@ -17,10 +17,10 @@ import {
   type Source,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
+import { emptyMoments, momentsAt } from '../../src/equilibrium/activity/moments.js';
 import type { IonColumn } from '../../src/equilibrium/activity/real-system.js';
 import { takeConstants } from '../../src/equilibrium/activity/real-system.js';
 import { emptyState, selfConsistent } from '../../src/equilibrium/activity/self-consistent.js';
-import { momentsAt, emptyMoments } from '../../src/equilibrium/activity/moments.js';
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
 import { realOf, settingOf } from '../../src/equilibrium/setting.js';

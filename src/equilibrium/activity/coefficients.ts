@@ -44,7 +44,7 @@ export function coefficientsOf(
   const fits = () =>
     [...kinds, ...spectators].every(
       ({ charge, formula }) =>
-        Math.abs(model.log10Gamma(charge, ceiling, celsius, formula)) <= largestLog10Gamma,
+        !(Math.abs(model.log10Gamma(charge, ceiling, celsius, formula)) > largestLog10Gamma),
     );
   for (let halved = 0; halved < 60 && !fits(); halved += 1) ceiling /= 2;
   const room = () => new Float64Array(kinds.length);

@@ -1,0 +1,124 @@
+import type { PH } from '../equilibrium/quantities.js';
+import { Faults } from '../errors.js';
+import { aliquot } from '../solution/aliquot.js';
+import { addWater } from '../solution/dilute.js';
+import { mix } from '../solution/mix.js';
+import { readSolution } from '../solution/read-solution.js';
+import { type Solution, solutionLimits } from '../solution/solution.js';
+import { type Titration, type TitrationSetup, titrate } from './titrate.js';
+
+/** How a volume moves from a titration with good water to one with the water and titrant given. */
+export interface Shift {
+  /** mL with good water; null where there is no such point. */
+  readonly good: number | null;
+  /** mL with what was given; null where there is no such point. */
+  readonly given: number | null;
+  /** `given` less `good`, mL, and in percent of `good`; null where either is missing. */
+  readonly mL: number | null;
+  readonly percent: number | null;
+}
+
+/** What bad water or a titrant that has aged does to a titration. */
+export interface WaterComparison {
+  readonly good: Titration;
+  readonly given: Titration;
+  /** By reaction. */
+  readonly equivalencePoints: readonly (Shift & { readonly reaction: string })[];
+  /** Of the pH values asked for. */
+  readonly endpoints: readonly (Shift & { readonly pH: PH })[];
+}
+
+/** What to compare with. */
+export interface WaterInUse {
+  /** The quality of the water that dilutes the analyte and rinses it down, such as `waters.tapLike`. */
+  readonly water: Solution;
+  /** How much of it gets into the beaker in all, mL. */
+  readonly mL: number;
+  /** The titrant in use, where that is not what it should be: see `absorbCarbonDioxide`. */
+  readonly titrant?: Solution;
+  /** The pH values at which the titration is stopped. */
+  readonly endpoints?: readonly PH[];
+}
+
+/**
+ * A titration with good water beside the same with the water, or the titrant, in use: by how much each equivalence point and each
+ * endpoint moves.
+ *
+ * Good water adds nothing but its volume, which moves no equivalence point. An endpoint is where the curve first has its pH.
+ *
+ * @param setup - the analyte before any water is added
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { compareWater, makeSolution, reagents, waters } from 'protolysis';
+ *
+ * const { endpoints } = compareWater(
+ *   {
+ *     analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+ *     titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
+ *   },
+ *   { water: waters.tapLike, mL: 50, endpoints: [8.3] },
+ * );
+ * endpoints[0]?.mL; // => 0.0988
+ * endpoints[0]?.percent; // => 0.494
+ * ```
+ */
+export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterComparison {
+  const faults = new Faults('compareWater');
+  const { analyte, titrant } = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
+    'analyte',
+    'titrant',
+    'conditions',
+    'boilOut',
+  ]);
+  readSolution(analyte, 'analyte', faults);
+  readSolution(titrant, 'titrant', faults);
+  const unread = faults.object(use, 'use', 'water in use { water, mL }', [
+    'water',
+    'mL',
+    'titrant',
+    'endpoints',
+  ]);
+  const water = readSolution(unread.water, 'water', faults);
+  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { from: 0, to: solutionLimits.mL / 2 });
+  const other =
+    unread.titrant === undefined ? setup?.titrant : readSolution(unread.titrant, 'titrant', faults);
+  const endpoints =
+    unread.endpoints === undefined
+      ? []
+      : faults.list(unread.endpoints, 'endpoints', 'a list of pH values', 0, 100);
+  for (const [index, pH] of endpoints.entries())
+    faults.number(pH, `endpoints[${index}]`, 'a pH', { from: -5, to: 25 });
+  faults.done();
+
+  const good = titrate({ ...setup, analyte: addWater(setup.analyte, { mL }) });
+  const added = mL === 0 ? setup.analyte : mix(setup.analyte, aliquot(water, { mL }));
+  const given = titrate({ ...setup, analyte: added, titrant: other });
+  return {
+    good,
+    given,
+    equivalencePoints: reactionsOf(good, given).map((reaction) => ({
+      reaction,
+      ...shiftOf(volumeOf(good, reaction), volumeOf(given, reaction)),
+    })),
+    endpoints: (endpoints as readonly PH[]).map((pH) => ({
+      pH,
+      ...shiftOf(good.volumeAt(pH), given.volumeAt(pH)),
+    })),
+  };
+}
+
+const reactionsOf = (...titrations: readonly Titration[]): string[] => [
+  ...new Set(
+    titrations.flatMap(({ equivalencePoints }) => equivalencePoints.map(({ reaction }) => reaction)),
+  ),
+];
+
+const volumeOf = ({ equivalencePoints }: Titration, reaction: string): number | undefined =>
+  equivalencePoints.find((point) => point.reaction === reaction)?.mL;
+
+function shiftOf(good: number | undefined, given: number | undefined): Shift {
+  if (good === undefined || given === undefined)
+    return { good: good ?? null, given: given ?? null, mL: null, percent: null };
+  return { good, given, mL: given - good, percent: good > 0 ? (100 * (given - good)) / good : null };
+}
