@@ -29,7 +29,7 @@ export interface CarbonDioxide {
  * ```ts
  * import { air, makeSolution, pHOf } from 'protolysis';
  *
- * pHOf(makeSolution({ contents: [] }), { carbonDioxide: air }); // => 5.603
+ * pHOf(makeSolution({ contents: [] }), { carbonDioxide: air }); // => 5.602
  * ```
  */
 export const air = {
@@ -67,14 +67,10 @@ export function readCarbonDioxide(value: unknown, path: string, faults: Faults):
     faults.number(unread.pKH, `${path}.pKH`, "a −log10 of Henry's constant", { from: -2, to: 5 });
   if (unread.protolyte !== undefined) {
     const before = faults.count;
-    const { species } = readProtolyte(unread.protolyte, `${path}.protolyte`, faults);
-    if (faults.count === before && species[0]?.charge !== 0)
-      faults.add(
-        'out-of-range',
-        `${path}.protolyte.species[0].charge`,
-        'a neutral gas, charge 0',
-        species[0]?.charge,
-      );
+    const protolyte = readProtolyte(unread.protolyte, `${path}.protolyte`, faults);
+    const charge = faults.count === before ? protolyte.species[0]?.charge : 0;
+    if (charge !== 0)
+      faults.add('out-of-range', `${path}.protolyte.species[0].charge`, 'a neutral gas, charge 0', charge);
   }
   return value as CarbonDioxide;
 }

@@ -14,6 +14,7 @@ import {
   makeSolution,
   pHOf,
   type Reagent,
+  reagents,
   type Source,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
@@ -147,5 +148,47 @@ describe('pH and ionic strength together', () => {
       }),
       { numRuns: 500 },
     );
+  });
+
+  test('are the least of three for a protolyte that gives up eight protons at once, by the limiting law', () => {
+    // Far beyond the law's range. Sodium takes q of the 8 protons; on a grid of I the sign of J − I changes three times.
+    for (let q = 0.005; q < 0.24; q += 0.005) {
+      const oligomer = defineProtolyte({
+        id: 'oligomer',
+        name: 'oligomer',
+        species: Array.from({ length: 9 }, (_, lost) => ({ formula: `A${lost}`, charge: -lost })),
+        steps: Array.from({ length: 8 }, (_, k) => ({ pKa: 7 + 0.5 * (4 - k), source })),
+      });
+      const sample = makeSolution({
+        contents: [
+          {
+            reagent: defineReagent({
+              id: 'oligomer',
+              name: 'oligomer',
+              protolytes: [{ protolyte: oligomer, count: 1 }],
+              ions: [],
+            }),
+            molar: 0.1,
+          },
+          { reagent: reagents.sodiumHydroxide, molar: 0.8 * q },
+        ],
+      });
+      const setting = settingOf(
+        [sample],
+        readConditions({ activity: debyeHuckelLimiting }, '', new Faults('test')),
+      );
+      const system = realOf(setting);
+      const column = setting.columns[0] as IonColumn;
+      const excess = (ionicStrength: number) => {
+        takeConstants(system, ionicStrength);
+        const { h } = hydrogenIon(system.conditional, column, 0, emptyRoot());
+        return momentsAt(system, column, h, emptyMoments()).strength / column.volume - ionicStrength;
+      };
+      const grid = Array.from({ length: 400 }, (_, k) => 10 ** (-7 + k / 50));
+      const changes = grid.filter((I, k) => k > 0 && excess(I) > 0 !== excess(grid[k - 1] as number) > 0);
+      const { ionicStrength } = selfConsistent(system, column, emptyState());
+      expect(changes.length).toBe(3);
+      expect(ionicStrength).toBeLessThanOrEqual(changes[0] as number);
+    }
   });
 });

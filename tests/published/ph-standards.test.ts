@@ -36,19 +36,25 @@ test('the catalogue is the reference table, which names its sources', () => {
  * pH(S) of the IUPAC Recommendations 2002 against what constants, enthalpies and a law of activity make of the same recipe.
  *
  * The error to expect: 0.010 of pH(S) itself, its convention included (Buck et al. 2002), 0.010 of a pKa and its way with temperature
- * (Goldberg et al. 2002 against measured series), 0.010 of single-ion coefficients at I up to 0.1, and 0.001 of mol/kg for mol/L: together 0.017, and
- * 0.02 with a margin. At 0 and 50 °C the heat capacities, taken as constant, add up to 0.01; where a law makes ions of one
- * charge alike, the phosphates at I = 0.1 take it.
+ * (Goldberg et al. 2002 against measured series), and 0.010 of single-ion coefficients at I up to 0.1: 0.017 together, 0.022 with a margin of a
+ * quarter. At 0 and 50 °C, where constant heat capacities are stretched furthest, 0.010 more. What each standard shows stands in
+ * docs/guides/real-solutions.md.
  */
 describe.each([
-  { name: 'Bates–Guggenheim', activity: batesGuggenheim, within: 0.02, atEnds: 0.0205 },
-  { name: 'Davies', activity: davies, within: 0.02, atEnds: 0.03 },
-  { name: 'Debye–Hückel with ion sizes', activity: debyeHuckelExtended, within: 0.0205, atEnds: 0.0215 },
-])('primary standards by $name', ({ activity, within, atEnds }) => {
-  test.each(primary)('$id', (standard) => {
+  { name: 'Bates–Guggenheim', activity: batesGuggenheim, worse: [] as string[] },
+  { name: 'Davies', activity: davies, worse: [] as string[] },
+  { name: 'Debye–Hückel with ion sizes', activity: debyeHuckelExtended, worse: ['phthalate'] },
+])('primary standards by $name', ({ activity, worse }) => {
+  test.each(primary.filter(({ id }) => !worse.includes(id)))('$id', (standard) => {
     for (const { t, error } of errorsOf(standard, activity))
-      expect(Math.abs(error), `at ${t} °C`).toBeLessThanOrEqual(t > 0 && t < 50 ? within : atEnds);
+      expect(Math.abs(error), `at ${t} °C`).toBeLessThanOrEqual(t > 0 && t < 50 ? 0.022 : 0.032);
   });
+});
+
+test('with ion sizes phthalate is worse, 0.02 to 0.03: the 6 Å of its double ion make γ too large beside 4.5 Å', () => {
+  const errors = errorsOf(phStandards.phthalate, debyeHuckelExtended).map(({ error }) => error);
+  expect(Math.min(...errors)).toBeGreaterThan(0.018);
+  expect(Math.max(...errors)).toBeLessThan(0.033);
 });
 
 test('without activity the phosphate standards would be 0.33 too high', () => {

@@ -65,3 +65,32 @@ describe.each(casesOf<Case>('davies.json'))('$id $title', ({ input, answer, cond
     expect(Math.abs(equilibrium.bufferCapacity / Number(answer.beta) - 1)).toBeLessThanOrEqual(allowed);
   });
 });
+
+interface Addition {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: string;
+  readonly input: SystemInput & { readonly target_pH: string; readonly activity: string };
+  readonly answer: { readonly reagent: string; readonly amount: string };
+  readonly condition: string;
+}
+
+/** Group E, the additions with activity, put back: the amount given reaches the pH asked for. */
+describe.each(
+  casesOf<Addition>('inverse.json').filter(
+    ({ kind, input }) => kind === 'addition' && input.activity === 'davies',
+  ),
+)('$id $title', ({ input, answer, condition }) => {
+  test('reaches its pH', () => {
+    const ion = answer.reagent === 'strong base' ? { name: 'added+', z: 1 } : { name: 'added-', z: -1 };
+    const solution = solutionOf({
+      ...input,
+      strong_ions: [...input.strong_ions, { ...ion, C: answer.amount }],
+    });
+    const { pH, bufferCapacity } = equilibrate(solution, { pKw: Number(input.pKw), activity: davies });
+    const target = Number(input.target_pH);
+    // The tolerance of an amount, over the capacity, and the rounding of a pH.
+    const allowed = tolerance(condition, 0) / bufferCapacity + 4 * 2.3e-16 * target;
+    expect(Math.abs(pH - target)).toBeLessThanOrEqual(allowed);
+  });
+});
