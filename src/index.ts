@@ -75,6 +75,7 @@ export { type DebyeHuckelParameters, debyeHuckelAt } from './equilibrium/tempera
 export { pKaAt } from './equilibrium/temperature/pka-at.js';
 export { pKHAt } from './equilibrium/temperature/pkh-at.js';
 export { pKwAt } from './equilibrium/temperature/pkw-at.js';
+export { waterSources } from './equilibrium/temperature/water-sources.js';
 
 // What will the titration look like?
 export { type Titration, type TitrationSetup, titrate, titrationDefaults } from './titration/titrate.js';

@@ -45,7 +45,8 @@ export const air = {
 } as const satisfies CarbonDioxide;
 
 /** Henry's constant of CO2: log10 K in mol/(kg·atm). */
-export const henryFit: TemperatureFit = {
+export const henryFit: TemperatureFit & { readonly name: string } = {
+  name: 'Henry’s constant of carbon dioxide',
   coefficients: [108.3865, 0.01985076, -6919.53, -40.45154, 669365],
   celsius: [0, 90],
   source: {

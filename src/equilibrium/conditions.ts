@@ -34,7 +34,8 @@ export interface Settled {
 }
 
 /** The ion product of water at 25 °C and 0.1 MPa. */
-export const waterAt25: { readonly pKw: number; readonly source: Source } = {
+export const waterAt25: { readonly name: string; readonly pKw: number; readonly source: Source } = {
+  name: 'ion product of water',
   pKw: 13.995,
   source: {
     kind: 'published',

@@ -63,10 +63,10 @@ export interface Equilibrium {
  *
  * const sample = makeSolution({ contents: [{ reagent: reagents.sodiumHydrogenCarbonate, molar: 0.1 }] });
  * const equilibrium = equilibrate(sample);
- * equilibrium.pH; // => 8.3386
+ * equilibrium.pH; // => 8.340
  * molarOf(equilibrium, acids.carbonic, 'CO3(2-)'); // => 0.00100
  *
- * equilibrate(sample, { activity: davies }).pH; // => 8.1258
+ * equilibrate(sample, { activity: davies }).pH; // => 8.125
  * ```
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {

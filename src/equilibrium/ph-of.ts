@@ -16,8 +16,8 @@ import { settingOf } from './setting.js';
  * import { davies, makeSolution, pHOf, reagents } from 'protolysis';
  *
  * const acid = makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] });
- * pHOf(acid); // => 2.8807
- * pHOf(acid, { activity: davies, celsius: 40 }); // => 2.8954
+ * pHOf(acid); // => 2.8809
+ * pHOf(acid, { activity: davies, celsius: 40 }); // => 2.8871
  * ```
  */
 export function pHOf(solution: Solution, conditions?: Conditions): PH {

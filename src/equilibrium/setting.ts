@@ -29,7 +29,7 @@ export interface Setting {
 }
 
 /** How carbon dioxide leaves: which family it is, and the setting in which it has left as far as it can. */
-export interface Escape {
+interface Escape {
   readonly family: number;
   readonly share: number;
   readonly open: Setting;
@@ -89,8 +89,8 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
   };
 }
 
-/** The same gas, free to come and go. @internal */
-export function withoutEscape({ carbonDioxide }: Settled): Settled['carbonDioxide'] {
+/** The same gas, free to come and go. */
+function withoutEscape({ carbonDioxide }: Settled): Settled['carbonDioxide'] {
   if (!carbonDioxide) return null;
   const { escape: _, ...rest } = carbonDioxide;
   return rest;

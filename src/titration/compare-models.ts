@@ -32,8 +32,8 @@ export interface ModelComparison {
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
  * const [real] = compareModels(titration, [{ activity: davies }]);
- * real?.largest.pH; // => -0.325
- * real?.largest.mL; // => 7.17
+ * real?.largest.pH; // => -0.327
+ * real?.largest.mL; // => 2.593
  * ```
  */
 export function compareModels(

@@ -59,8 +59,8 @@ export interface WaterInUse {
  *   },
  *   { water: waters.tapLike, mL: 50, endpoints: [8.3] },
  * );
- * endpoints[0]?.mL; // => 0.0988
- * endpoints[0]?.percent; // => 0.494
+ * endpoints[0]?.mL; // => 0.0980
+ * endpoints[0]?.percent; // => 0.490
  * ```
  */
 export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterComparison {

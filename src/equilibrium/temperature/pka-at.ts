@@ -27,7 +27,7 @@ const thermalRange = [0, 50] as const;
  * import { acids, pKaAt } from 'protolysis';
  *
  * pKaAt(acids.tris, 25); // => [8.072]
- * pKaAt(acids.tris, 37); // => [7.746]
+ * pKaAt(acids.tris, 37); // => [7.753]
  * ```
  */
 export function pKaAt(protolyte: Protolyte, celsius: number): number[] {

@@ -1,18 +1,9 @@
-import type { Source } from '../../source.js';
-
-/** Of `waterDensityAt`: good from 0 to 150 °C at 101.325 kPa. */
-export const waterDensitySource: Source = {
-  kind: 'published',
-  work: 'kell-1975',
-  where: 'equation 16',
-  checked:
-    'F. E. Jones, G. L. Harris, J. Res. Natl. Inst. Stand. Technol. 97, 335 (1992), equation 1, whose denominator has two digits transposed',
-};
-
 /**
  * The density of air-free water at 101.325 kPa, kg/m³.
  *
  *   ρ = (c₀ + c₁t + … + c₅t⁵) / (1 + d·t)        t in °C
+ *
+ * Source: G. S. Kell 1975 (`waterSources`), good from 0 to 150 °C.
  *
  * @internal
  */
