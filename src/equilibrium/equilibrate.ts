@@ -65,8 +65,12 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
   faults.done();
+  return equilibriumOf(read, settled);
+}
 
-  const { balance, protolytes, totals, columns } = settingOf([read], settled);
+/** The equilibrium of a solution that has been read. @internal */
+export function equilibriumOf(solution: Solution, settled: Required<Conditions>): Equilibrium {
+  const { balance, protolytes, totals, columns } = settingOf([solution], settled);
   const column = columns[0] as Column;
   const { ions } = totals[0] as Totals;
   const { h } = hydrogenIon(balance, column, 0, emptyRoot());
@@ -85,7 +89,7 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
 
   const pH = -Math.log10(h);
   return {
-    solution: read,
+    solution,
     conditions: settled,
     pH,
     pcH: pH,

@@ -1,5 +1,5 @@
 import type { PH } from '../equilibrium/quantities.js';
-import type { Faults } from '../errors.js';
+import { Faults } from '../errors.js';
 import { titrationLimits } from './limits.js';
 
 /** One point of a titration curve. */
@@ -27,8 +27,23 @@ export type Additions =
   /** As many as it takes for neighbours to differ by at most `maxStep` in pH, from 0 to `upTo`. */
   | { readonly maxStep: number; readonly upTo: number };
 
-/** Row by row what a curve holds column by column. */
-export function rows({ mL, pH, slope }: Curve): CurvePoint[] {
+/**
+ * Row by row what a curve holds column by column.
+ *
+ * @throws InputError that lists every fault
+ */
+export function rows(curve: Curve): CurvePoint[] {
+  const faults = new Faults('rows');
+  const unread = faults.object(curve, '', 'a curve { mL, pH, slope }', ['mL', 'pH', 'slope']);
+  const [mL, pH, slope] = (['mL', 'pH', 'slope'] as const).map((key) =>
+    faults
+      .list(unread[key], key, 'a column of numbers', 0, titrationLimits.points)
+      .map((value, k) => faults.number(value, `${key}[${k}]`, 'a number')),
+  ) as [number[], number[], number[]];
+  for (const [key, column] of Object.entries({ pH, slope }))
+    if (!faults.any && column.length !== mL.length)
+      faults.add('conflict', key, `a column of ${mL.length}, as many as there are volumes`, column);
+  faults.done();
   return mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number }));
 }
 
@@ -93,5 +108,5 @@ export function readVolume(value: unknown, path: string, faults: Faults): number
 /** Equal additions as the running totals that one would write down: 0.3, not 0.30000000000000004. @internal */
 export function equalAdditions(every: number, upTo: number): number[] {
   const count = Math.floor((upTo / every) * (1 + 1e-12));
-  return Array.from({ length: count + 1 }, (_, k) => Number((k * every).toPrecision(15)));
+  return Array.from({ length: count + 1 }, (_, k) => Math.min(upTo, Number((k * every).toPrecision(15))));
 }

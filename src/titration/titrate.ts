@@ -1,15 +1,13 @@
 import { type Conditions, readConditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
-import { aliquot } from '../solution/aliquot.js';
-import { merged } from '../solution/merged.js';
-import { mix } from '../solution/mix.js';
-import { readSolution } from '../solution/read-solution.js';
+import { partOf } from '../solution/aliquot.js';
+import { mixtureOf } from '../solution/mix.js';
+import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
 import {
   type Additions,
   type Curve,
@@ -88,17 +86,19 @@ export const titrationDefaults = { within: 0.05 } as const;
  */
 export function titrate(setup: TitrationSetup): Titration {
   const faults = new Faults('titrate');
-  const unread = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
+  const unread = faults.object(setup, '', 'a setup { analyte, titrant }', [
     'analyte',
     'titrant',
     'conditions',
   ]);
-  const analyte = readSolution(unread.analyte, 'analyte', faults);
-  const titrant = readSolution(unread.titrant, 'titrant', faults);
+  const [analyte, titrant] = readSolutions(
+    [
+      { value: unread.analyte, path: 'analyte' },
+      { value: unread.titrant, path: 'titrant' },
+    ],
+    faults,
+  ) as [Solution, Solution];
   const conditions = readConditions(unread.conditions, 'conditions', faults);
-  faults.done();
-  readTotals([analyte, titrant], 'titrant', faults);
-  merged([...analyte.contents, ...titrant.contents], 'titrant', faults);
   faults.done();
 
   const engine = engineOf(settingOf([analyte, titrant], conditions));
@@ -108,11 +108,7 @@ export function titrate(setup: TitrationSetup): Titration {
     pHAt: (mL) => -Math.log10(hAt(engine, read('pHAt', mL))),
     slopeAt: (mL) => slopeAt(engine, read('slopeAt', mL), hAt(engine, mL)),
     jumpAt: (mL, options) => jumpAt(engine, mL, options),
-    equilibriumAt: (mL) =>
-      equilibrate(
-        read('equilibriumAt', mL) === 0 ? analyte : mix(analyte, aliquot(titrant, { mL })),
-        conditions,
-      ),
+    equilibriumAt: (mL) => equilibriumOf(solutionAt(analyte, titrant, read('equilibriumAt', mL)), conditions),
     volumeAt: (pH) => volumesAt(engine, pH, 'volumeAt')[0],
     volumesAt: (pH) => volumesAt(engine, pH, 'volumesAt'),
     get equivalencePoints() {
@@ -128,6 +124,10 @@ export function titrate(setup: TitrationSetup): Titration {
     curve: (additions) => curve(engine, additions),
   };
 }
+
+/** What is in the beaker after `mL` of titrant. */
+const solutionAt = (analyte: Solution, titrant: Solution, mL: number): Solution =>
+  mixtureOf(mL > 0 ? [analyte, partOf(titrant, mL)] : [analyte]);
 
 /** Points are worked out when first asked for. */
 function once<T>(make: () => T): () => T {
@@ -164,7 +164,10 @@ function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number
   const within =
     unread.within === undefined
       ? titrationDefaults.within
-      : faults.number(unread.within, 'within', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+      : faults.number(unread.within, 'options.within', 'a volume in mL', {
+          above: 0,
+          to: titrationLimits.mL,
+        });
   if (!faults.any && middle - within < 0)
     faults.add(
       'out-of-range',
@@ -179,7 +182,7 @@ function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number
 
 function volumesAt(engine: Engine, pH: PH, call: string): number[] {
   const faults = new Faults(call);
-  const checked = faults.number(pH, 'pH', 'a pH', { from: -5, to: 25 });
+  const checked = faults.number(pH, 'pH', 'a pH', titrationLimits.pH);
   faults.done();
   if (checked === -Math.log10(hAt(engine, 0))) return [0]; // where A is zero but for rounding
   const mL = volumeAt(engine, 10 ** -checked);
@@ -189,7 +192,7 @@ function volumesAt(engine: Engine, pH: PH, call: string): number[] {
 function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
   const faults = new Faults('pHs');
   const list = readVolumes(volumes, 'volumes', faults);
-  if (out !== undefined && !(out instanceof Float64Array))
+  if (out !== undefined && !(ArrayBuffer.isView(out) && out instanceof Float64Array))
     faults.add('wrong-type', 'out', 'a Float64Array', out);
   else if (out !== undefined && out.length < list.length)
     faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out.length);
