@@ -172,6 +172,9 @@ function fieldsOf(value: unknown): Unread | undefined {
   return undefined;
 }
 
+/** Whether a value is an array: unlike `Array.isArray`, never throws. @internal */
+export const isList = (value: unknown): boolean => lengthOf(value) !== undefined;
+
 /** The length of an array; undefined for anything else. */
 function lengthOf(value: unknown): number | undefined {
   try {
