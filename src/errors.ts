@@ -100,8 +100,7 @@ export class Faults {
   }
 
   add(code: IssueCode, path: string, expected: string, value: unknown): void {
-    if (value === undefined && this.#absent.some((parent) => path !== parent && path.startsWith(parent)))
-      return;
+    if (value === undefined && this.#absent.some((parent) => `${path}.`.startsWith(parent))) return;
     this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
     if (this.#issues.length === mostIssues) this.done();
   }
