@@ -40,8 +40,9 @@ export function rows(curve: Curve): CurvePoint[] {
       .list(unread[key], key, 'a column of numbers', 0, titrationLimits.points)
       .map((value, k) => faults.number(value, `${key}[${k}]`, 'a number')),
   ) as [number[], number[], number[]];
+  const sound = !faults.any;
   for (const [key, column] of Object.entries({ pH, slope }))
-    if (!faults.any && column.length !== mL.length)
+    if (sound && column.length !== mL.length)
       faults.add('conflict', key, `a column of ${mL.length}, as many as there are volumes`, column);
   faults.done();
   return mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number }));
@@ -64,6 +65,7 @@ export function readAdditions(value: unknown, faults: Faults): Additions {
       faults.add('conflict', 'additions.upTo', 'no upTo beside volumes', unread.upTo);
     return { volumes: readVolumes(unread.volumes, 'additions.volumes', faults) };
   }
+  const before = faults.count;
   const upTo = faults.number(unread.upTo, 'additions.upTo', 'a volume in mL', {
     above: 0,
     to: titrationLimits.mL,
@@ -79,7 +81,7 @@ export function readAdditions(value: unknown, faults: Faults): Additions {
     above: 0,
     to: titrationLimits.mL,
   });
-  if (upTo / every > titrationLimits.points)
+  if (faults.count === before && upTo / every > titrationLimits.points)
     faults.add(
       'out-of-range',
       'additions.every',

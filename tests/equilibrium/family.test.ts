@@ -16,8 +16,8 @@ describe('the shares of the forms of an acid', () => {
     // pKa −10 and 20 at h = 1e-5: both end forms are 1e-15 and less of the middle one
     const [a0 = 0, a1 = 0, a2 = 0] = fractionsOf(family([-10, 20]), 1e-5);
     expect(Math.abs(a1 - (1 - 2e-15))).toBeLessThanOrEqual(2 ** -52);
-    expect(Math.abs(a0 / 1e-15 - 1)).toBeLessThanOrEqual(4 * 2 ** -52);
-    expect(Math.abs(a2 / 1e-15 - 1)).toBeLessThanOrEqual(4 * 2 ** -52);
+    expect(Math.abs(a0 / a1 / 1e-15 - 1)).toBeLessThanOrEqual(4 * 2 ** -52);
+    expect(Math.abs(a2 / a1 / 1e-15 - 1)).toBeLessThanOrEqual(4 * 2 ** -52);
   });
 
   test('of sixteen equal steps are all alike at h = K', () => {
