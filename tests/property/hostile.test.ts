@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import * as protolysis from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
-import { answerOrInputError, hostileArguments, pathsOf, spoiled } from './hostile.js';
+import { badNumberIn, everythingOf } from './answers.js';
+import { answerOrInputError, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
 
 const { acids, reagents } = protolysis;
 
@@ -117,49 +118,20 @@ const calls = [
   })),
 ];
 
-/** A number in an answer that no answer may hold. */
-function badNumberIn(answer: unknown): unknown {
-  if (typeof answer === 'number') return Number.isFinite(answer) ? undefined : answer;
-  if (typeof answer !== 'object' || answer === null) return undefined;
-  return pathsOf(answer)
-    .map((path) => path.reduce((holder, key) => (holder as Record<string, unknown>)[key], answer as unknown))
-    .find((value) => typeof value === 'number' && !Number.isFinite(value));
-}
-
-/** A titration is asked for all it has; what it cannot do at a volume it says in an InputError. */
-function askAll(answer: unknown): unknown[] {
-  if (typeof answer !== 'object' || answer === null || !('pHAt' in answer)) return [answer];
-  const asked = answer as protolysis.Titration;
-  return [
-    asked.setup,
-    asked.equivalencePoints,
-    asked.halfEquivalencePoints,
-    asked.inflectionPoints,
-    ...[0, 1e-9, 20, 1e9].flatMap((mL) => [
-      asked.pHAt(mL),
-      asked.slopeAt(mL),
-      asked.equilibriumAt(mL),
-      asked.volumesAt(asked.pHAt(mL)),
-    ]),
-    asked.curve({ maxStep: 1, upTo: 40 }),
-  ];
-}
-
+/** A titration is asked for all it has. */
 function expectSound(answer: unknown): void {
-  for (const part of askAll(answer)) expect(badNumberIn(part)).toBeUndefined();
+  const isTitration = typeof answer === 'object' && answer !== null && 'pHAt' in answer;
+  for (const part of isTitration ? everythingOf(answer as protolysis.Titration) : [answer])
+    expect(badNumberIn(part)).toBeUndefined();
 }
 
 const numbersIn = (values: readonly unknown[]) =>
-  pathsOf(values).filter(
-    (path) =>
-      typeof path.reduce((holder, key) => (holder as Record<string, unknown>)[key], values as unknown) ===
-      'number',
-  );
+  pathsOf(values).filter((path) => typeof valueAt(values, path) === 'number');
 
 function withNaN(values: readonly unknown[], ...paths: readonly string[][]): readonly unknown[] {
   const copy = structuredClone(values) as unknown as Record<string, unknown>;
   for (const path of paths) {
-    const holder = path.slice(0, -1).reduce((at, key) => at[key] as Record<string, unknown>, copy);
+    const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
     holder[path.at(-1) ?? ''] = Number.NaN;
   }
   return copy as unknown as readonly unknown[];

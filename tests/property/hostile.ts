@@ -119,8 +119,7 @@ export function spoiled<Data extends object>(data: Data): fc.Arbitrary<Data> {
     })
     .map(({ path, make, how }) => {
       const copy = structuredClone(data);
-      let holder = copy as Record<string, unknown>;
-      for (const key of path.slice(0, -1)) holder = holder[key] as Record<string, unknown>;
+      const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
       const isArgument = path.length === 1 && (how === 'getter' || how === 'drop' || how === 'rename'); // a list of them is ours
       spoil(holder, path.at(-1) ?? '', isArgument ? 'replace' : how, make);
       return copy;
@@ -147,6 +146,9 @@ export function pathsOf(value: object, path: readonly string[] = []): string[][]
       : []),
   ]);
 }
+
+export const valueAt = (value: unknown, path: readonly string[]): unknown =>
+  path.reduce((holder, key) => (holder as Record<string, unknown>)[key], value);
 
 interface Fault {
   readonly code: string;
