@@ -6,10 +6,11 @@ import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
 
 /** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
-export type Ingredient =
-  | { readonly reagent: Reagent; readonly grams: number; readonly purity?: number }
-  | { readonly reagent: Reagent; readonly mmol: number }
-  | { readonly reagent: Reagent; readonly molar: number };
+export type Ingredient = { readonly reagent: Reagent } & (
+  | { readonly grams: number; readonly purity?: number; readonly mmol?: never; readonly molar?: never }
+  | { readonly mmol: number; readonly grams?: never; readonly purity?: never; readonly molar?: never }
+  | { readonly molar: number; readonly grams?: never; readonly purity?: never; readonly mmol?: never }
+);
 
 /** What goes into a solution, and up to which volume. */
 export interface SolutionRecipe {

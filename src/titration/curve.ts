@@ -21,11 +21,16 @@ export interface Curve {
 /** At which volumes a curve is wanted, all in mL of titrant added in all. */
 export type Additions =
   /** Equal additions, from 0 to no more than `upTo`. */
-  | { readonly every: number; readonly upTo: number }
+  | { readonly every: number; readonly upTo: number; readonly volumes?: never; readonly maxStep?: never }
   /** Running totals, in any order. */
-  | { readonly volumes: ArrayLike<number> }
+  | {
+      readonly volumes: ArrayLike<number>;
+      readonly every?: never;
+      readonly maxStep?: never;
+      readonly upTo?: never;
+    }
   /** As many as it takes for neighbours to differ by at most `maxStep` in pH, from 0 to `upTo`. */
-  | { readonly maxStep: number; readonly upTo: number };
+  | { readonly maxStep: number; readonly upTo: number; readonly every?: never; readonly volumes?: never };
 
 /**
  * Row by row what a curve holds column by column.

@@ -211,8 +211,9 @@ function curve(engine: Engine, additions: Additions): Curve {
   const faults = new Faults('curve');
   const wanted = readAdditions(additions, faults);
   faults.done();
-  if ('maxStep' in wanted) return adaptiveCurve(engine, wanted.maxStep, wanted.upTo);
-  const mL = 'every' in wanted ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
+  if (wanted.maxStep !== undefined) return adaptiveCurve(engine, wanted.maxStep, wanted.upTo);
+  const mL =
+    wanted.every !== undefined ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
   return columnsOf(engine, mL, Array.from(pHs(engine, mL)));
 }
 
