@@ -21,8 +21,8 @@ import { readIndicators, readScoreOptions, type ScoreOptions } from './score-opt
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
  * const ranking = rankIndicators(titration, [indicators.phenolphthalein, indicators.methylRed]);
- * ranking.map(({ indicator, verdict }) => `${indicator.name}: ${verdict}`);
- * // => ['methyl red: well suited', 'phenolphthalein: unsuitable']
+ * ranking.map(({ indicator }) => indicator.name); // => ['methyl red', 'phenolphthalein']
+ * ranking[1]?.verdict; // => 'unsuitable'
  * ```
  */
 export function rankIndicators(
@@ -60,8 +60,8 @@ export interface IndicatorChoice {
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
  * const set = chooseIndicators(titration, [indicators.methylOrange, indicators.phenolphthalein]);
- * set.map(({ at, ranking }) => `${at.mL} mL: ${ranking[0]?.indicator.name}`);
- * // => ['25 mL: phenolphthalein', '50 mL: methyl orange']
+ * set.map(({ at }) => at.mL); // => [25, 50]
+ * set.map(({ ranking }) => ranking[0]?.indicator.name); // => ['phenolphthalein', 'methyl orange']
  * ```
  */
 export function chooseIndicators(

@@ -28,10 +28,10 @@ import { verdictOf } from './verdict.js';
  *   analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] }),
  *   titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
  * });
- * const { score, verdict } = scoreIndicator(titration, indicators.phenolphthalein);
+ * const { verdict } = scoreIndicator(titration, indicators.phenolphthalein);
  * verdict; // => 'well suited'
- * scoreIndicator(titration, indicators.methylOrange).reason;
- * // => 'complete 17 mL before the equivalence point: it would read 85 % low'
+ * const { reason } = scoreIndicator(titration, indicators.methylOrange);
+ * reason; // => 'complete 17 mL before the equivalence point: it would read 85 % low'
  * ```
  */
 export function scoreIndicator(
