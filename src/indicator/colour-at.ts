@@ -123,7 +123,7 @@ function bandsOf(colour: string, path: string, faults: Faults): readonly Band[] 
     return [];
   }
   const nm = (known as number[]).reduce((sum, one) => sum + one, 0) / known.length;
-  return [{ nm, width: 95, absorbance: 1.2 }];
+  return [{ nm, width: 110, absorbance: 1.3 }];
 }
 
 /**
@@ -134,7 +134,7 @@ const complements: Readonly<Record<string, number>> = {
   yellow: 435,
   orange: 475,
   brown: 460,
-  red: 505,
+  red: 495,
   pink: 545,
   purple: 560,
   violet: 575,

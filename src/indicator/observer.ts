@@ -83,7 +83,8 @@ function weighted(weight: (pH: PH) => unknown, at: PH, within: number, faults: F
   };
   const breaks = [at - within, at, at + within];
   if (faults.any) return { at, breaks, density: checked };
-  const { value: area } = integral(checked, breaks, 1e-12);
+  const { value: roughly } = integral(checked, breaks, Number.POSITIVE_INFINITY);
+  const { value: area } = integral(checked, breaks, 1e-9 * roughly);
   if (!(area > 0 && area < Number.POSITIVE_INFINITY))
     faults.add('out-of-range', 'observer.weight', 'weights with a finite sum above 0', area);
   return { at, breaks, density: (pH) => checked(pH) / area };

@@ -2,15 +2,16 @@ import type { IndicatorScore } from './indicator-score.js';
 import type { ReadOptions } from './score-options.js';
 
 /** What is known of an indicator before it is put into words. */
-type Judged = Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 'endpoint' | 'titrationError' | 'drops'>;
+interface Judged extends Pick<IndicatorScore, 'at' | 'change' | 'titrationError' | 'drops'> {
+  /** Whether the analyte itself is already past the whole range. */
+  readonly over: boolean;
+}
 
 /** Why the score is what it is, in one plain sentence. @internal */
 export function reasonFor(judged: Judged, { tolerance, dropSize }: ReadOptions): string {
-  const { at, change, titrationError, drops } = judged;
-  if (change.from === null)
-    return change.to === null && titrationError === null
-      ? 'the curve never comes into its range, so its colour does not change'
-      : 'its change is over before the first drop of titrant';
+  const { at, change, titrationError, drops, over } = judged;
+  if (over) return 'its change is over before the first drop of titrant';
+  if (change.from === null) return 'the curve never comes into its range, so its colour does not change';
   if (titrationError === null)
     return change.from === 0
       ? 'past its end point before the first drop of titrant'

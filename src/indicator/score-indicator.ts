@@ -56,26 +56,24 @@ export function scoreOf(titration: Titration, indicator: Indicator, options: Rea
   const { at, value, error } = merits.reduce((best, one) => (one.value > best.value ? one : best));
 
   const shift = options.observer ? 0 : shiftOf(indicator, options.indicatorDrops);
-  const endpointMl = titration.volumeAt(calls.at);
-  const found = {
-    indicator,
-    at,
-    change: changeOf(titration, indicator, at, shift),
-    endpoint: endpointMl === undefined || !(endpointMl > 0) ? null : { mL: endpointMl, pH: calls.at },
-  };
-  const { change, endpoint } = found;
-  const judged = {
-    ...found,
-    titrationError: endpoint && errorOf(endpoint.mL, at.mL),
-    drops: change.from === null || change.to === null ? null : (change.to - change.from) / options.dropSize,
-  };
+  const { over, ...change } = changeOf(titration, indicator, at, shift);
+  const mL = titration.volumeAt(calls.at);
+  const endpoint = mL === undefined || !(mL > 0) ? null : { mL, pH: calls.at };
+  const titrationError = endpoint && errorOf(endpoint.mL, at.mL);
+  const drops =
+    change.from === null || change.to === null ? null : (change.to - change.from) / options.dropSize;
   const score = Math.min(Math.max(value, 0), 1);
   return {
-    ...judged,
+    indicator,
     score,
     scoreError: error,
+    at,
+    change,
+    endpoint,
+    titrationError,
+    drops,
     verdict: verdictOf(score),
-    reason: reasonFor(judged, options),
+    reason: reasonFor({ at, change, titrationError, drops, over }, options),
   };
 }
 
@@ -91,8 +89,9 @@ function changeOf(titration: Titration, { transition }: Indicator, at: Equivalen
   const [first, last] = (rising ? edges : edges.reverse()) as [number, number];
   const start = titration.pHAt(0);
   const past = (pH: number) => (rising ? start >= pH : start <= pH);
-  if (past(last)) return { from: null, to: null };
+  if (past(last)) return { over: true, from: null, to: null };
   return {
+    over: false,
     from: past(first) ? 0 : (titration.volumeAt(first) ?? null),
     to: titration.volumeAt(last) ?? null,
   };

@@ -135,7 +135,7 @@ export function rankBySight(
       ? sightDefaults.noticeable
       : faults.number(read.unread.noticeable, 'noticeable', 'a colour difference', { from: 0.01, to: 100 });
   const list = faults.list(indicators, 'indicators', 'a list of indicators', 1, 1000);
-  const dyes = list.map((one, k) => readDye(one, `indicators[${k}]`, faults));
+  const dyes = Array.from(list, (one, k) => readDye(one, `indicators[${k}]`, faults));
   faults.done();
 
   return dyes

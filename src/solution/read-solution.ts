@@ -5,10 +5,10 @@ import { readTotals } from './totals.js';
 
 /** Reads a solution from a caller's value, noting every fault. @internal */
 export function readSolution(value: unknown, path: string, faults: Faults): Solution {
+  const before = faults.count;
   const unread = faults.object(value, path, 'a solution as makeSolution returns it');
   const mL = faults.number(unread.mL, `${path}.mL`, 'a volume in mL', { above: 0, to: solutionLimits.mL });
   const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
-  const before = faults.count;
   for (const [index, item] of items.entries()) {
     const here = `${path}.contents[${index}]`;
     const content = faults.object(item, here, 'a content { reagent, mmol }');
@@ -16,7 +16,7 @@ export function readSolution(value: unknown, path: string, faults: Faults): Solu
     readAmount(content.mmol, `${here}.mmol`, mL, faults);
   }
   const solution = unread as unknown as Solution;
-  if (faults.count === before) readTotals([solution], path, faults);
+  if (faults.count === before && Array.isArray(unread.contents)) readTotals([solution], path, faults);
   return solution;
 }
 

@@ -190,7 +190,7 @@ function readTransition(
   const unread = faults.object(value, path, 'a transition { from, to }', allowed);
   const from = readPH(unread.from, `${path}.from`, 'a pH', faults);
   const to = readPH(unread.to, `${path}.to`, 'a pH', faults);
-  if (faults.count > before) return undefined;
+  if (faults.count > before || unread.from === undefined || unread.to === undefined) return undefined;
   if (!(to - from >= narrowest))
     faults.add('conflict', `${path}.to`, `a pH at least ${narrowest} above \`from\``, to);
   return { from, to };
@@ -264,13 +264,11 @@ function readParts(value: unknown, path: string, faults: Faults, levels: number)
 
 function readAlternatives(value: unknown, path: string, faults: Faults): void {
   const unread = faults.object(value, path, 'alternatives { transitions, pKIns }', ['transitions', 'pKIns']);
-  const list = (key: string): [unknown, string][] =>
-    unread[key] === undefined
-      ? []
-      : faults
-          .list(unread[key], `${path}.${key}`, 'a list', 0, 100)
-          .map((item, k) => [item, `${path}.${key}[${k}]`]);
-
+  const list = (key: string): [unknown, string][] => {
+    if (unread[key] === undefined) return [];
+    const items = faults.list(unread[key], `${path}.${key}`, 'a list', 0, 100);
+    return Array.from(items, (item, k) => [item, `${path}.${key}[${k}]`]);
+  };
   for (const [item, here] of list('transitions')) {
     readTransition(item, here, [...keys.transition, 'source'], faults);
     readSource((item as { source?: unknown } | null | undefined)?.source, `${here}.source`, faults);
