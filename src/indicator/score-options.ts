@@ -9,7 +9,7 @@ import { readTitration } from './read-titration.js';
 /** How an indicator is judged. */
 export interface ScoreOptions {
   /** The point to be found; by default the one that the indicator serves best. */
-  readonly at?: EquivalencePoint;
+  readonly at?: EquivalencePoint | undefined;
   /** mL off that would cost half the score; one drop by default. */
   readonly tolerance?: number;
   /** Volume of a drop of titrant, mL. */

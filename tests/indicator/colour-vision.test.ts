@@ -73,11 +73,11 @@ describe('rankBySight', () => {
 
   test('multiplies the score by how surely the change is seen', () => {
     for (const one of rankBySight(titration, some, {
-      ...(at ? { at } : {}),
+      at,
       vision: 'protanopia',
       noticeable: 3,
     })) {
-      const { score } = scoreIndicator(titration, one.indicator, at ? { at } : {});
+      const { score } = scoreIndicator(titration, one.indicator, { at });
       expect(one.score).toBe(score);
       expect(one.seen).toBeCloseTo(1 - 2 ** (-one.difference / 3), 12);
       expect(one.worth).toBe(one.score * one.seen);
@@ -86,7 +86,7 @@ describe('rankBySight', () => {
 
   test('sorts by worth, which depends on the eyes', () => {
     const order = (vision: (typeof visions)[number]) =>
-      rankBySight(titration, some, { ...(at ? { at } : {}), vision });
+      rankBySight(titration, some, { at, vision });
     for (const vision of visions) {
       const worths = order(vision).map(({ worth }) => worth);
       expect(worths).toEqual([...worths].sort((a, b) => b - a));

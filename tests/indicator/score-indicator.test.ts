@@ -72,12 +72,12 @@ function scoreOverVolume(
   const kinks = triangle
     .flatMap((pH) => titration.volumesAt(pH))
     .map((volume) => Math.atan((volume - mL) / delta));
-  const even = Array.from({ length: 65 }, (_, k) => start + ((Math.PI / 2 - start) * k) / 64);
-  // steep curves: panels that shrink towards the equivalence point by halves
-  const graded = Array.from({ length: 50 }, (_, k) => 2 ** -k).flatMap((x) => [-x, x]);
+  const even = Array.from({ length: 513 }, (_, k) => start + ((Math.PI / 2 - start) * k) / 512);
+  // steep curves, and long tails: panels that shrink towards the equivalence point and towards endless volume by halves
+  const graded = Array.from({ length: 50 }, (_, k) => 2 ** -k).flatMap((x) => [-x, x, Math.PI / 2 - x]);
   const edges = [...even, ...kinks, 0, ...graded]
     .filter((x) => x >= start && x <= Math.PI / 2)
-    .sort((a, b) => a - b);
+    .sort((one, other) => one - other);
   let total = 0;
   for (let k = 1; k < edges.length; k += 1) {
     const [a, b] = [edges[k - 1] as number, Math.min(edges[k] as number, Math.PI / 2 - 1e-12)];
@@ -118,7 +118,7 @@ describe('the score', () => {
         expect(Math.abs(found.score - other)).toBeLessThan(1e-6);
         expect(found.scoreError).toBeLessThanOrEqual(1e-7);
       }),
-      { numRuns: 60 },
+      { numRuns: 200 },
     ));
 
   test('agrees with it where the curve is so flat that the merit is a needle', () => {
