@@ -54,7 +54,6 @@ export {
   type Band,
   type Bands,
   colourless,
-  defineIndicator,
   type Indicator,
   type IndicatorAlternatives,
   indicatorLimits,
@@ -62,6 +61,7 @@ export {
   type TitrationExponent,
   type Transition,
 } from './substance/indicator.js';
+export { defineIndicator } from './substance/define-indicator.js';
 export { chooseTransition } from './substance/choose-transition.js';
 export { scoreIndicator } from './indicator/score-indicator.js';
 export type { IndicatorScore } from './indicator/indicator-score.js';

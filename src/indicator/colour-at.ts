@@ -1,6 +1,8 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { type Band, colourless, type Indicator, readIndicator } from '../substance/indicator.js';
+import type { Band, Indicator } from '../substance/indicator.js';
+import { readIndicator } from '../substance/read-indicator.js';
+import { bandsOfName } from './bands-of-name.js';
 import { type Channels, hexOf, transmitted } from './colour-channels.js';
 import { colourName } from './colour-name.js';
 import { indicatorDefaults, readDrops } from './score-options.js';
@@ -95,8 +97,8 @@ function partOf(indicator: Indicator, amount: number, path: string, faults: Faul
     acidColour,
     baseColour,
   } = indicator;
-  const acid = bands?.acid ?? bandsOf(acidColour, `${path}.acidColour`, faults);
-  const base = bands?.base ?? bandsOf(baseColour, `${path}.baseColour`, faults);
+  const acid = bands?.acid ?? bandsOfName(acidColour, `${path}.acidColour`, faults);
+  const base = bands?.base ?? bandsOfName(baseColour, `${path}.baseColour`, faults);
   return { pKIn, acid: absorbancesOf(acid, amount), base: absorbancesOf(base, amount) };
 }
 
@@ -105,38 +107,3 @@ function absorbancesOf(bands: readonly Band[], amount: number): Channels {
   const light = transmitted(bands);
   return mapChannels((channel) => amount * -Math.log10(Math.min(Math.max(light[channel], 0.01), 1)));
 }
-
-/** The band that a colour of this name has taken out of white light; of two names, such as blue-violet, midway. */
-function bandsOf(colour: string, path: string, faults: Faults): readonly Band[] {
-  if (colour === colourless) return [];
-  const known = colour
-    .split('-')
-    .map((word) => (Object.hasOwn(complements, word) ? complements[word] : undefined));
-  if (known.includes(undefined)) {
-    const names = Object.keys(complements).join(', ');
-    faults.add(
-      'missing',
-      path,
-      `bands, or a colour among colourless, ${names}, or two of them with a hyphen`,
-      colour,
-    );
-    return [];
-  }
-  const nm = (known as number[]).reduce((sum, one) => sum + one, 0) / known.length;
-  return [{ nm, width: 110, absorbance: 1.3 }];
-}
-
-/**
- * Which wavelength (nm) a colour absorbs: the middle of its complement's part of the spectrum, by the colour wheel of
- * textbooks (P. Flowers et al., Chemistry 2e, OpenStax, section 19.3), from memory.
- */
-const complements: Readonly<Record<string, number>> = {
-  yellow: 435,
-  orange: 475,
-  brown: 460,
-  red: 495,
-  pink: 545,
-  purple: 560,
-  violet: 575,
-  blue: 605,
-};

@@ -1,5 +1,6 @@
 import { Faults } from '../errors.js';
-import { type Indicator, readIndicator } from '../substance/indicator.js';
+import type { Indicator } from '../substance/indicator.js';
+import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import type { Titration } from '../titration/titrate.js';
 import type { IndicatorScore } from './indicator-score.js';

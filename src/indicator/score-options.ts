@@ -1,5 +1,6 @@
 import type { Faults } from '../errors.js';
-import { colourlessForm, type Indicator, readIndicator } from '../substance/indicator.js';
+import { colourlessForm, type Indicator } from '../substance/indicator.js';
+import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { titrationLimits } from '../titration/limits.js';
 import type { Titration } from '../titration/titrate.js';

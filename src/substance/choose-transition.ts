@@ -1,6 +1,7 @@
 import { Faults } from '../errors.js';
 import type { Work } from '../works.js';
-import { type Indicator, readIndicator } from './indicator.js';
+import type { Indicator } from './indicator.js';
+import { readIndicator } from './read-indicator.js';
 
 /**
  * The same indicator with the transition range that one work prints; handbooks differ by up to a unit.

@@ -85,8 +85,7 @@ describe('rankBySight', () => {
   });
 
   test('sorts by worth, which depends on the eyes', () => {
-    const order = (vision: (typeof visions)[number]) =>
-      rankBySight(titration, some, { at, vision });
+    const order = (vision: (typeof visions)[number]) => rankBySight(titration, some, { at, vision });
     for (const vision of visions) {
       const worths = order(vision).map(({ worth }) => worth);
       expect(worths).toEqual([...worths].sort((a, b) => b - a));

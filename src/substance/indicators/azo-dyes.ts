@@ -1,5 +1,17 @@
-import { defineIndicator } from '../indicator.js';
+import { defineIndicator } from '../define-indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
+import {
+  bishop,
+  crc,
+  crcDirections,
+  harris,
+  juniorOlympiad,
+  kolthoff,
+  skoog,
+  sydney,
+  wikipedia2004,
+  wikipedia2007,
+} from './handbooks.js';
 
 /** Methyl yellow (dimethyl yellow), red to yellow. */
 export const methylYellow = /*#__PURE__*/ defineIndicator({
@@ -8,18 +20,9 @@ export const methylYellow = /*#__PURE__*/ defineIndicator({
   transition: { from: 2.9, to: 4 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 3.25,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [
       { nm: 515, width: 95, absorbance: 1.3 },
@@ -28,50 +31,15 @@ export const methylYellow = /*#__PURE__*/ defineIndicator({
     base: [{ nm: 447, width: 100, absorbance: 0.9 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of 90 % ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 2.9,
-        to: 4,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 2.9,
-        to: 4,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
+      { from: 2.9, to: 4, source: crc },
+      { from: 2.9, to: 4, source: wikipedia2004 },
     ],
     pKIns: [
-      {
-        pKIn: 3.3,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-      {
-        pKIn: 3.1,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
+      { pKIn: 3.3, source: juniorOlympiad },
+      { pKIn: 3.1, source: sydney },
     ],
   },
   hazard: 'May cause cancer; teaching laboratories use other indicators instead. See the safety data sheet.',
@@ -84,18 +52,9 @@ export const congoRed = /*#__PURE__*/ defineIndicator({
   transition: { from: 3, to: 5 },
   acidColour: 'blue-violet',
   baseColour: 'red',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 4.1,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [{ nm: 580, width: 130, absorbance: 1 }],
     base: [
@@ -104,40 +63,12 @@ export const congoRed = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 3,
-        to: 5,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 3,
-        to: 5,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 3,
-        to: 5.2,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
+      { from: 3, to: 5, source: crc },
+      { from: 3, to: 5, source: harris },
+      { from: 3, to: 5.2, source: wikipedia2004 },
     ],
   },
   hazard: 'May cause cancer, and may harm the unborn child: do not raise dust. See the safety data sheet.',
@@ -150,14 +81,9 @@ export const methylOrange = /*#__PURE__*/ defineIndicator({
   transition: { from: 3.1, to: 4.4 },
   acidColour: 'red',
   baseColour: 'yellow-orange',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 3.46,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   titrationExponent: {
     pH: 4,
     source: {
@@ -185,30 +111,9 @@ export const methylOrange = /*#__PURE__*/ defineIndicator({
   },
   alternatives: {
     transitions: [
-      {
-        from: 3.1,
-        to: 4.4,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 3.1,
-        to: 4.4,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
-      {
-        from: 3.2,
-        to: 4.4,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
+      { from: 3.1, to: 4.4, source: harris },
+      { from: 3.1, to: 4.4, source: wikipedia2004 },
+      { from: 3.2, to: 4.4, source: crc },
     ],
     pKIns: [
       {
@@ -221,19 +126,8 @@ export const methylOrange = /*#__PURE__*/ defineIndicator({
         },
         note: 'Ka = 4.0e-4',
       },
-      {
-        pKIn: 3.7,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
-      {
-        pKIn: 4.2,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 3.7, source: sydney },
+      { pKIn: 4.2, source: juniorOlympiad },
     ],
   },
   hazard: 'The solid is poisonous if swallowed: do not raise dust. See the safety data sheet.',
@@ -247,19 +141,9 @@ export const methylRed = /*#__PURE__*/ defineIndicator({
   transition: { from: 4.4, to: 6.2 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 5,
-  pKInSource: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [
       { nm: 523, width: 85, absorbance: 1.3 },
@@ -268,51 +152,16 @@ export const methylRed = /*#__PURE__*/ defineIndicator({
     base: [{ nm: 430, width: 90, absorbance: 0.9 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of 60 % ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of 60 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 4.8,
-        to: 6,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 4.8,
-        to: 6,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 4.2,
-        to: 6.2,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { from: 4.8, to: 6, source: crc },
+      { from: 4.8, to: 6, source: harris },
+      { from: 4.2, to: 6.2, source: juniorOlympiad },
     ],
     pKIns: [
-      {
-        pKIn: 5,
-        source: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
-        note: 'ionic strength 0.1',
-      },
-      {
-        pKIn: 5.1,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
+      { pKIn: 5, source: skoog, note: 'ionic strength 0.1' },
+      { pKIn: 5.1, source: sydney },
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
@@ -325,18 +174,9 @@ export const alizarinYellowR = /*#__PURE__*/ defineIndicator({
   transition: { from: 10.1, to: 12 },
   acidColour: 'yellow',
   baseColour: 'orange-red',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2004',
-    where: 'table',
-    checked: 'fact-archive.com copy of that table',
-  },
+  source: wikipedia2004,
   pKIn: 11.2,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [{ nm: 380, width: 110, absorbance: 1.5 }],
     base: [
@@ -345,55 +185,16 @@ export const alizarinYellowR = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 10.1,
-        to: 12,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 10.1,
-        to: 12,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-      {
-        from: 10.1,
-        to: 12,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
+      { from: 10.1, to: 12, source: harris },
+      { from: 10.1, to: 12, source: juniorOlympiad },
+      { from: 10.1, to: 12, source: crc },
     ],
     pKIns: [
-      {
-        pKIn: 11,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-      {
-        pKIn: 11.1,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
+      { pKIn: 11, source: juniorOlympiad },
+      { pKIn: 11.1, source: sydney },
     ],
   },
   notes: [
@@ -408,13 +209,9 @@ export const tropaeolinO = /*#__PURE__*/ defineIndicator({
   transition: { from: 11.1, to: 12.7 },
   acidColour: 'yellow',
   baseColour: 'orange',
-  source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
+  source: harris,
   pKIn: 11.9,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [{ nm: 430, width: 100, absorbance: 1 }],
     base: [
@@ -423,25 +220,8 @@ export const tropaeolinO = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
-    transitions: [
-      {
-        from: 11,
-        to: 13,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-    ],
+    transitions: [{ from: 11, to: 13, source: crc }],
   },
 });

@@ -1,5 +1,6 @@
-import { defineIndicator } from '../indicator.js';
+import { defineIndicator } from '../define-indicator.js';
 import { methylRed } from './azo-dyes.js';
+import { wikipedia2007 } from './handbooks.js';
 import { bromocresolGreen } from './sulfonephthaleins.js';
 
 /** Methyl red + bromocresol green (mixed), red to green. */
@@ -9,12 +10,7 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
   transition: { from: 4.5, to: 5.2 },
   acidColour: 'red',
   baseColour: 'green',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   titrationExponent: {
     pH: 5.1,
     source: {
@@ -23,6 +19,7 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
       note: 'table of mixed indicators: changes at pH 5.1, grey there',
     },
   },
+  // Amounts that give colours of the usual strength; how it is made up stands in `stock`.
   parts: [
     { indicator: bromocresolGreen, amount: 0.6 },
     { indicator: methylRed, amount: 0.8 },

@@ -1,5 +1,17 @@
-import { defineIndicator } from '../indicator.js';
+import { defineIndicator } from '../define-indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
+import {
+  alberta,
+  bishop,
+  crc,
+  crcDirections,
+  harris,
+  juniorOlympiad,
+  kolthoff,
+  monk,
+  wikipedia2004,
+  wikipedia2007,
+} from './handbooks.js';
 
 /** Methyl violet, yellow to blue-violet. */
 export const methylViolet = /*#__PURE__*/ defineIndicator({
@@ -8,19 +20,9 @@ export const methylViolet = /*#__PURE__*/ defineIndicator({
   transition: { from: 0, to: 1.6 },
   acidColour: 'yellow',
   baseColour: 'blue-violet',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2004',
-    where: 'table',
-    checked: 'fact-archive.com copy of that table',
-  },
+  source: wikipedia2004,
   pKIn: 0.8,
-  pKInSource: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [
       { nm: 425, width: 80, absorbance: 1.1 },
@@ -32,68 +34,16 @@ export const methylViolet = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 0,
-        to: 1.6,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 0,
-        to: 1.6,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 0,
-        to: 2,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2007',
-          where: 'table',
-          checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-        },
-      },
-      {
-        from: 0,
-        to: 1.6,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-      },
-      {
-        from: 0,
-        to: 1.6,
-        source: { kind: 'published', work: 'monk-2004', where: 'table 6.7, page 277', checked: 'read there' },
-      },
+      { from: 0, to: 1.6, source: crc },
+      { from: 0, to: 1.6, source: harris },
+      { from: 0, to: 2, source: wikipedia2007 },
+      { from: 0, to: 1.6, source: alberta },
+      { from: 0, to: 1.6, source: monk },
     ],
-    pKIns: [
-      {
-        pKIn: 0.7,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-        note: 'booklet gives Ka about 2e-1',
-      },
-    ],
+    pKIns: [{ pKIn: 0.7, source: alberta, note: 'booklet gives Ka about 2e-1' }],
   },
   hazard:
     'Harmful if swallowed, can damage the eyes badly, and suspected of causing cancer; it stains. See the safety data sheet.',
@@ -106,18 +56,9 @@ export const litmus = /*#__PURE__*/ defineIndicator({
   transition: { from: 4.5, to: 8.3 },
   acidColour: 'red',
   baseColour: 'blue',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 6.5,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [
       { nm: 520, width: 105, absorbance: 1.1 },
@@ -128,21 +69,8 @@ export const litmus = /*#__PURE__*/ defineIndicator({
   },
   alternatives: {
     transitions: [
-      {
-        from: 4.5,
-        to: 8.3,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
-      {
-        from: 5,
-        to: 8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
+      { from: 4.5, to: 8.3, source: wikipedia2004 },
+      { from: 5, to: 8, source: harris },
     ],
   },
   notes: ['Changes too broadly for the end point of a titration.', 'pKIn: mixture; nominal.'],
@@ -155,18 +83,9 @@ export const neutralRed = /*#__PURE__*/ defineIndicator({
   transition: { from: 6.8, to: 8 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 7.4,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [
       { nm: 528, width: 85, absorbance: 1.3 },
@@ -175,41 +94,13 @@ export const neutralRed = /*#__PURE__*/ defineIndicator({
     base: [{ nm: 454, width: 100, absorbance: 0.9 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of 70 % ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of 70 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 6.8,
-        to: 8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 6.8,
-        to: 8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
+      { from: 6.8, to: 8, source: crc },
+      { from: 6.8, to: 8, source: harris },
     ],
-    pKIns: [
-      {
-        pKIn: 6.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'bishop-1972',
-          note: 'chapter 3 (E. Bányai), not checked against the page',
-        },
-      },
-    ],
+    pKIns: [{ pKIn: 6.8, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
 });
@@ -221,25 +112,11 @@ export const nitramine = /*#__PURE__*/ defineIndicator({
   transition: { from: 10.8, to: 13 },
   acidColour: 'colourless',
   baseColour: 'orange-brown',
-  source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
+  source: harris,
   pKIn: 11.9,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   alternatives: {
-    transitions: [
-      {
-        from: 10.8,
-        to: 12.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-    ],
+    transitions: [{ from: 10.8, to: 12.8, source: crc }],
   },
   hazard:
     'The solid (tetryl) is an explosive, and poisonous: listed for history, not for use. See the safety data sheet.',
@@ -252,45 +129,17 @@ export const indigoCarmine = /*#__PURE__*/ defineIndicator({
   transition: { from: 11.4, to: 13 },
   acidColour: 'blue',
   baseColour: 'yellow',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2004',
-    where: 'table',
-    checked: 'fact-archive.com copy of that table',
-  },
+  source: wikipedia2004,
   pKIn: 12.2,
-  pKInSource: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [{ nm: 610, width: 75, absorbance: 1.3 }],
     base: [{ nm: 440, width: 100, absorbance: 0.9 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.25 g in 100 mL of 50 % ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.25 g in 100 mL of 50 % ethanol', source: crcDirections },
   alternatives: {
-    transitions: [
-      {
-        from: 11.4,
-        to: 13,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-    ],
+    transitions: [{ from: 11.4, to: 13, source: juniorOlympiad }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
 });

@@ -1,5 +1,16 @@
-import { defineIndicator } from '../indicator.js';
+import { defineIndicator } from '../define-indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
+import {
+  alberta,
+  bishop,
+  crc,
+  crcDirections,
+  harris,
+  juniorOlympiad,
+  monk,
+  sydney,
+  wikipedia2004,
+} from './handbooks.js';
 
 /** Phenolphthalein, colourless to pink. */
 export const phenolphthalein = /*#__PURE__*/ defineIndicator({
@@ -8,18 +19,9 @@ export const phenolphthalein = /*#__PURE__*/ defineIndicator({
   transition: { from: 8.2, to: 10 },
   acidColour: 'colourless',
   baseColour: 'pink',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2004',
-    where: 'table',
-    checked: 'fact-archive.com copy of that table',
-  },
+  source: wikipedia2004,
   pKIn: 9.5,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [],
     base: [
@@ -40,70 +42,16 @@ export const phenolphthalein = /*#__PURE__*/ defineIndicator({
   },
   alternatives: {
     transitions: [
-      {
-        from: 8.2,
-        to: 10,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 8,
-        to: 9.6,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 8,
-        to: 9.8,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-      {
-        from: 8.2,
-        to: 10,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-      },
-      {
-        from: 8.2,
-        to: 10,
-        source: { kind: 'published', work: 'monk-2004', where: 'table 6.7, page 277', checked: 'read there' },
-      },
+      { from: 8.2, to: 10, source: crc },
+      { from: 8, to: 9.6, source: harris },
+      { from: 8, to: 9.8, source: juniorOlympiad },
+      { from: 8.2, to: 10, source: alberta },
+      { from: 8.2, to: 10, source: monk },
     ],
     pKIns: [
-      {
-        pKIn: 9.49,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-        note: 'Ka = 3.2e-10',
-      },
-      {
-        pKIn: 9.6,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
-      {
-        pKIn: 9.7,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 9.49, source: alberta, note: 'Ka = 3.2e-10' },
+      { pKIn: 9.6, source: sydney },
+      { pKIn: 9.7, source: juniorOlympiad },
     ],
   },
   hazard:
@@ -123,11 +71,7 @@ export const oCresolphthalein = /*#__PURE__*/ defineIndicator({
   baseColour: 'red',
   source: { kind: 'fromMemory', work: 'merck-table', note: 'table, not checked against the page' },
   pKIn: 9.4,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [],
     base: [
@@ -137,26 +81,9 @@ export const oCresolphthalein = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of ethanol', source: crcDirections },
   alternatives: {
-    transitions: [
-      {
-        from: 8.2,
-        to: 9.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-    ],
+    transitions: [{ from: 8.2, to: 9.8, source: crc }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
 });
@@ -168,19 +95,9 @@ export const thymolphthalein = /*#__PURE__*/ defineIndicator({
   transition: { from: 9.3, to: 10.5 },
   acidColour: 'colourless',
   baseColour: 'blue',
-  source: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  source: juniorOlympiad,
   pKIn: 9.9,
-  pKInSource: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [],
     base: [
@@ -190,51 +107,14 @@ export const thymolphthalein = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of 90 % ethanol',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 9.4,
-        to: 10.6,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 8.3,
-        to: 10.5,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 9.4,
-        to: 10.6,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
+      { from: 9.4, to: 10.6, source: crc },
+      { from: 8.3, to: 10.5, source: harris },
+      { from: 9.4, to: 10.6, source: wikipedia2004 },
     ],
-    pKIns: [
-      {
-        pKIn: 9.7,
-        source: {
-          kind: 'fromMemory',
-          work: 'bishop-1972',
-          note: 'chapter 3 (E. Bányai), not checked against the page',
-        },
-      },
-    ],
+    pKIns: [{ pKIn: 9.7, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
 });

@@ -1,5 +1,19 @@
-import { defineIndicator } from '../indicator.js';
+import { defineIndicator } from '../define-indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
+import {
+  alberta,
+  bishop,
+  crc,
+  crcDirections,
+  harris,
+  juniorOlympiad,
+  kolthoff,
+  skoog,
+  sydney,
+  thaiPharmacopoeia,
+  wikipedia2004,
+  wikipedia2007,
+} from './handbooks.js';
 
 /** Cresol red (first change), red to yellow. */
 export const cresolRedAcid = /*#__PURE__*/ defineIndicator({
@@ -8,7 +22,7 @@ export const cresolRedAcid = /*#__PURE__*/ defineIndicator({
   transition: { from: 0.2, to: 1.8 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
+  source: harris,
   bands: {
     acid: [
       { nm: 518, width: 80, absorbance: 1.3 },
@@ -17,26 +31,9 @@ export const cresolRedAcid = /*#__PURE__*/ defineIndicator({
     base: [{ nm: 434, width: 90, absorbance: 0.75 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
-    transitions: [
-      {
-        from: 0.2,
-        to: 1.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-      },
-    ],
+    transitions: [{ from: 0.2, to: 1.8, source: kolthoff }],
   },
 });
 
@@ -47,14 +44,9 @@ export const thymolBlueAcid = /*#__PURE__*/ defineIndicator({
   transition: { from: 1.2, to: 2.8 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 1.65,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   bands: {
     acid: [
       { nm: 544, width: 75, absorbance: 1.3 },
@@ -63,42 +55,13 @@ export const thymolBlueAcid = /*#__PURE__*/ defineIndicator({
     base: [{ nm: 435, width: 90, absorbance: 0.75 }],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 1.2,
-        to: 2.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 1.2,
-        to: 2.8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
+      { from: 1.2, to: 2.8, source: crc },
+      { from: 1.2, to: 2.8, source: harris },
     ],
-    pKIns: [
-      {
-        pKIn: 1.6,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-    ],
+    pKIns: [{ pKIn: 1.6, source: juniorOlympiad }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
 });
@@ -110,18 +73,9 @@ export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
   transition: { from: 3, to: 4.6 },
   acidColour: 'yellow',
   baseColour: 'blue-violet',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 4.1,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [{ nm: 436, width: 90, absorbance: 0.75 }],
     base: [
@@ -131,47 +85,13 @@ export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 3,
-        to: 4.6,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 2.8,
-        to: 4.6,
-        source: {
-          kind: 'published',
-          work: 'thai-pharmacopoeia',
-          where: 'section 1.4',
-          checked: 'Bureau of Drug and Narcotic web edition, section 1.4',
-        },
-      },
+      { from: 3, to: 4.6, source: crc },
+      { from: 2.8, to: 4.6, source: thaiPharmacopoeia },
     ],
-    pKIns: [
-      {
-        pKIn: 3.85,
-        source: {
-          kind: 'fromMemory',
-          work: 'bishop-1972',
-          note: 'chapter 3 (E. Bányai), not checked against the page',
-        },
-        note: 'ionic strength 0.1',
-      },
-    ],
+    pKIns: [{ pKIn: 3.85, source: bishop, note: 'ionic strength 0.1' }],
   },
   notes: ['pKIn: zero ionic strength.'],
 });
@@ -183,14 +103,9 @@ export const bromocresolGreen = /*#__PURE__*/ defineIndicator({
   transition: { from: 3.8, to: 5.4 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 4.66,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   bands: {
     acid: [{ nm: 444, width: 90, absorbance: 0.75 }],
     base: [
@@ -211,50 +126,13 @@ export const bromocresolGreen = /*#__PURE__*/ defineIndicator({
   },
   alternatives: {
     transitions: [
-      {
-        from: 3.8,
-        to: 5.4,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 3.8,
-        to: 5.4,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 4,
-        to: 5.4,
-        source: {
-          kind: 'published',
-          work: 'thai-pharmacopoeia',
-          where: 'section 1.4',
-          checked: 'Bureau of Drug and Narcotic web edition, section 1.4',
-        },
-      },
+      { from: 3.8, to: 5.4, source: crc },
+      { from: 3.8, to: 5.4, source: harris },
+      { from: 4, to: 5.4, source: thaiPharmacopoeia },
     ],
     pKIns: [
-      {
-        pKIn: 4.9,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-      {
-        pKIn: 4.7,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 4.9, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 4.7, source: juniorOlympiad },
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
@@ -268,18 +146,9 @@ export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
   transition: { from: 4.8, to: 6.4 },
   acidColour: 'yellow',
   baseColour: 'red',
-  source: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  source: juniorOlympiad,
   pKIn: 6.25,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [{ nm: 434, width: 90, absorbance: 0.75 }],
     base: [
@@ -289,50 +158,15 @@ export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 4.8,
-        to: 6.4,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 5.2,
-        to: 6.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
+      { from: 4.8, to: 6.4, source: harris },
+      { from: 5.2, to: 6.8, source: crc },
     ],
     pKIns: [
-      {
-        pKIn: 6,
-        source: {
-          kind: 'fromMemory',
-          work: 'bishop-1972',
-          note: 'chapter 3 (E. Bányai), not checked against the page',
-        },
-        note: 'ionic strength 0.1',
-      },
-      {
-        pKIn: 6,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 6, source: bishop, note: 'ionic strength 0.1' },
+      { pKIn: 6, source: juniorOlympiad },
     ],
   },
   notes: ['pKIn: zero ionic strength.'],
@@ -345,14 +179,9 @@ export const bromocresolPurple = /*#__PURE__*/ defineIndicator({
   transition: { from: 5.2, to: 6.8 },
   acidColour: 'yellow',
   baseColour: 'purple',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 6.12,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   bands: {
     acid: [{ nm: 430, width: 90, absorbance: 0.75 }],
     base: [
@@ -362,52 +191,14 @@ export const bromocresolPurple = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 5.2,
-        to: 6.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 5.2,
-        to: 6.8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 5.2,
-        to: 6.8,
-        source: {
-          kind: 'published',
-          work: 'thai-pharmacopoeia',
-          where: 'section 1.4',
-          checked: 'Bureau of Drug and Narcotic web edition, section 1.4',
-        },
-      },
+      { from: 5.2, to: 6.8, source: crc },
+      { from: 5.2, to: 6.8, source: harris },
+      { from: 5.2, to: 6.8, source: thaiPharmacopoeia },
     ],
-    pKIns: [
-      {
-        pKIn: 6.4,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-    ],
+    pKIns: [{ pKIn: 6.4, source: kolthoff, note: 'zero ionic strength' }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
 });
@@ -419,19 +210,9 @@ export const bromothymolBlue = /*#__PURE__*/ defineIndicator({
   transition: { from: 6, to: 7.6 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 7.1,
-  pKInSource: {
-    kind: 'published',
-    work: 'junior-olympiad-guide',
-    where: 'table of indicators',
-    checked: 'read there',
-  },
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [{ nm: 433, width: 90, absorbance: 0.75 }],
     base: [
@@ -452,60 +233,15 @@ export const bromothymolBlue = /*#__PURE__*/ defineIndicator({
   },
   alternatives: {
     transitions: [
-      {
-        from: 6,
-        to: 7.6,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 6,
-        to: 7.6,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 6,
-        to: 7.6,
-        source: {
-          kind: 'published',
-          work: 'thai-pharmacopoeia',
-          where: 'section 1.4',
-          checked: 'Bureau of Drug and Narcotic web edition, section 1.4',
-        },
-      },
+      { from: 6, to: 7.6, source: crc },
+      { from: 6, to: 7.6, source: harris },
+      { from: 6, to: 7.6, source: thaiPharmacopoeia },
     ],
     pKIns: [
-      {
-        pKIn: 7.1,
-        source: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
-        note: 'ionic strength 0.1',
-      },
-      {
-        pKIn: 7.3,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-      {
-        pKIn: 7.3,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-        note: 'Ka = 5.0e-8',
-      },
-      {
-        pKIn: 7,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
+      { pKIn: 7.1, source: skoog, note: 'ionic strength 0.1' },
+      { pKIn: 7.3, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 7.3, source: alberta, note: 'Ka = 5.0e-8' },
+      { pKIn: 7, source: sydney },
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
@@ -518,14 +254,9 @@ export const phenolRed = /*#__PURE__*/ defineIndicator({
   transition: { from: 6.6, to: 8 },
   acidColour: 'yellow',
   baseColour: 'red',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2004',
-    where: 'table',
-    checked: 'fact-archive.com copy of that table',
-  },
+  source: wikipedia2004,
   pKIn: 7.81,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   bands: {
     acid: [{ nm: 433, width: 90, absorbance: 0.75 }],
     base: [
@@ -535,90 +266,19 @@ export const phenolRed = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 6.6,
-        to: 8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 6.4,
-        to: 8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 6.8,
-        to: 8.4,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2007',
-          where: 'table',
-          checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-        },
-      },
-      {
-        from: 6.6,
-        to: 8,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-      },
-      {
-        from: 6.4,
-        to: 8,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { from: 6.6, to: 8, source: crc },
+      { from: 6.4, to: 8, source: harris },
+      { from: 6.8, to: 8.4, source: wikipedia2007 },
+      { from: 6.6, to: 8, source: alberta },
+      { from: 6.4, to: 8, source: juniorOlympiad },
     ],
     pKIns: [
-      {
-        pKIn: 8,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-      {
-        pKIn: 8,
-        source: {
-          kind: 'published',
-          work: 'alberta-data-booklet',
-          where: 'Acid–Base Indicators at 298.15 K',
-          checked: 'Moodle course page that reprints part of it',
-        },
-        note: 'Ka = 1.0e-8',
-      },
-      {
-        pKIn: 7.4,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 8, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 8, source: alberta, note: 'Ka = 1.0e-8' },
+      { pKIn: 7.4, source: juniorOlympiad },
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
@@ -633,11 +293,7 @@ export const cresolRed = /*#__PURE__*/ defineIndicator({
   baseColour: 'purple-red',
   source: { kind: 'published', work: 'clark-1996', where: 'letter of 28 September', checked: 'read there' },
   pKIn: 8.25,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'bishop-1972',
-    note: 'chapter 3 (E. Bányai), not checked against the page',
-  },
+  pKInSource: bishop,
   bands: {
     acid: [{ nm: 434, width: 90, absorbance: 0.75 }],
     base: [
@@ -647,45 +303,15 @@ export const cresolRed = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 7.2,
-        to: 8.8,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 7,
-        to: 8.8,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
+      { from: 7.2, to: 8.8, source: harris },
+      { from: 7, to: 8.8, source: crc },
     ],
     pKIns: [
-      {
-        pKIn: 8.46,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-      {
-        pKIn: 8.3,
-        source: { kind: 'published', work: 'sydney-data-sheet', where: 'table', checked: 'read there' },
-      },
+      { pKIn: 8.46, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 8.3, source: sydney },
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
@@ -698,13 +324,9 @@ export const mCresolPurple = /*#__PURE__*/ defineIndicator({
   transition: { from: 7.6, to: 9.2 },
   acidColour: 'yellow',
   baseColour: 'purple',
-  source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
+  source: harris,
   pKIn: 8.32,
-  pKInSource: {
-    kind: 'fromMemory',
-    work: 'kolthoff-1937',
-    note: 'table of indicator constants, not checked against the page',
-  },
+  pKInSource: kolthoff,
   bands: {
     acid: [{ nm: 434, width: 90, absorbance: 0.75 }],
     base: [
@@ -715,29 +337,8 @@ export const mCresolPurple = /*#__PURE__*/ defineIndicator({
     source: bandsFromMemory,
   },
   alternatives: {
-    transitions: [
-      {
-        from: 7.4,
-        to: 9,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-    ],
-    pKIns: [
-      {
-        pKIn: 8.3,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
-    ],
+    transitions: [{ from: 7.4, to: 9, source: juniorOlympiad }],
+    pKIns: [{ pKIn: 8.3, source: juniorOlympiad }],
   },
 });
 
@@ -748,14 +349,9 @@ export const thymolBlue = /*#__PURE__*/ defineIndicator({
   transition: { from: 8, to: 9.6 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: {
-    kind: 'published',
-    work: 'wikipedia-ph-indicator-2007',
-    where: 'table',
-    checked: 'chemeurope.com encyclopedia and easychem.com.au copies of that table',
-  },
+  source: wikipedia2007,
   pKIn: 8.96,
-  pKInSource: { kind: 'fromMemory', work: 'skoog-2014', note: 'table 14-1, not checked against the page' },
+  pKInSource: skoog,
   bands: {
     acid: [{ nm: 435, width: 90, absorbance: 0.75 }],
     base: [
@@ -765,60 +361,16 @@ export const thymolBlue = /*#__PURE__*/ defineIndicator({
     ],
     source: bandsFromMemory,
   },
-  stock: {
-    text: '0.1 g in 100 mL of water, as sodium salt',
-    source: {
-      kind: 'fromMemory',
-      work: 'crc-handbook',
-      note: 'directions for indicator solutions, not checked against the page',
-    },
-  },
+  stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      {
-        from: 8,
-        to: 9.6,
-        source: { kind: 'fromMemory', work: 'harris-2016', note: 'table 11-3, not checked against the page' },
-      },
-      {
-        from: 8,
-        to: 9.2,
-        source: {
-          kind: 'fromMemory',
-          work: 'crc-handbook',
-          note: 'table Acid-Base Indicators, not checked against the page',
-        },
-      },
-      {
-        from: 8,
-        to: 9.6,
-        source: {
-          kind: 'published',
-          work: 'wikipedia-ph-indicator-2004',
-          where: 'table',
-          checked: 'fact-archive.com copy of that table',
-        },
-      },
+      { from: 8, to: 9.6, source: harris },
+      { from: 8, to: 9.2, source: crc },
+      { from: 8, to: 9.6, source: wikipedia2004 },
     ],
     pKIns: [
-      {
-        pKIn: 9.2,
-        source: {
-          kind: 'fromMemory',
-          work: 'kolthoff-1937',
-          note: 'table of indicator constants, not checked against the page',
-        },
-        note: 'zero ionic strength',
-      },
-      {
-        pKIn: 8.9,
-        source: {
-          kind: 'published',
-          work: 'junior-olympiad-guide',
-          where: 'table of indicators',
-          checked: 'read there',
-        },
-      },
+      { pKIn: 9.2, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 8.9, source: juniorOlympiad },
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
