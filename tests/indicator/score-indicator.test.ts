@@ -13,6 +13,7 @@ import {
   titrate,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
+import { verdictOf } from '../../src/indicator/verdict.js';
 import { strong, titrationOf, weakPair } from './titrations.js';
 
 const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
@@ -121,20 +122,23 @@ describe('the score', () => {
       { numRuns: 200 },
     ));
 
-  test('agrees with it where the curve is so flat that the merit is a needle', () => {
-    const titration = titrationOf(weakPair(11).acid, reagents.sodiumHydroxide, 0.001);
-    const [point] = titration.equivalencePoints;
-    if (!point) expect.unreachable();
-    const tolerance = 1e-3;
-    const found = scoreIndicator(titration, indicatorOf(point.pH - 1, point.pH + 1), {
-      at: point,
-      tolerance,
-    });
-    const other = scoreOverVolume(titration, [point.pH - 1, point.pH, point.pH + 1], point.mL, tolerance);
-    expect(tolerance * Math.abs(point.slope)).toBeLessThan(1e-4); // half width of the needle in pH
-    expect(Math.abs(found.score - other)).toBeLessThan(1e-6);
-    expect(found.score).toBeGreaterThan(1e-6);
-  });
+  // With half width s, a needle of height 1 holds π·s times the weight: more than the bound, in ever less room.
+  test.each([1e-3, 3e-4, 1e-4, 3e-5])(
+    'agrees with it where the merit is a needle in pH: tolerance %d mL',
+    (tolerance) => {
+      const titration = titrationOf(weakPair(11).acid, reagents.sodiumHydroxide, 0.001);
+      const [point] = titration.equivalencePoints;
+      if (!point) expect.unreachable();
+      const found = scoreIndicator(titration, indicatorOf(point.pH - 1, point.pH + 1), {
+        at: point,
+        tolerance,
+      });
+      const other = scoreOverVolume(titration, [point.pH - 1, point.pH, point.pH + 1], point.mL, tolerance);
+      expect(tolerance * Math.abs(point.slope)).toBeLessThan(1e-4);
+      expect(Math.abs(found.score - other)).toBeLessThan(1e-7);
+      expect(found.score).toBeGreaterThan(1e-6);
+    },
+  );
 
   test('lies between 0 and 1', () =>
     fc.assert(
@@ -409,6 +413,17 @@ describe('what stands beside the score', () => {
     );
   });
 });
+
+test.each([
+  [1, 'well suited'],
+  [0.8, 'well suited'],
+  [0.79, 'suitable'],
+  [0.5, 'suitable'],
+  [0.49, 'with care'],
+  [0.1, 'with care'],
+  [0.09, 'unsuitable'],
+  [0, 'unsuitable'],
+])('a score of %d is called %s', (score, verdict) => expect(verdictOf(score)).toBe(verdict));
 
 describe('the reason, in one sentence', () => {
   const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
