@@ -28,4 +28,5 @@ const times = bench.tasks.map(({ name, result }) => ({
 }));
 const [{ time: ideal } = { time: Number.NaN }] = times;
 console.log(`ideal: ${((1e6 * ideal) / volumes.length).toFixed(0)} ns a point`);
-for (const { name, time } of times.slice(1)) console.log(`${name} / ideal: ${(time / ideal).toFixed(1)} times`);
+for (const { name, time } of times.slice(1))
+  console.log(`${name} / ideal: ${(time / ideal).toFixed(1)} times`);

@@ -35,7 +35,7 @@ export type IssueCode =
  * } catch (error) {
  *   message = (error as Error).message;
  * }
- * message; // => 'makeSolution: mL is -20; give a volume in mL, above 0 and at most 1000000000.'
+ * message; // => 'makeSolution: mL is -20; give a volume in mL, from 1e-9 to 1000000000.'
  * ```
  */
 export class InputError extends RangeError {
@@ -51,13 +51,14 @@ export class InputError extends RangeError {
 function messageOf(call: string, issues: readonly Issue[]): string {
   const lines = issues.map(({ path, expected, received }) => `${path} is ${received}; give ${expected}.`);
   if (lines.length === 1) return `${call}: ${lines[0]}`;
-  return `${call}: ${lines.length} faults\n${lines.map((line) => `- ${line}`).join('\n')}`;
+  const count = lines.length < mostIssues ? lines.length : `the first ${lines.length}`;
+  return `${call}: ${count} faults\n${lines.map((line) => `- ${line}`).join('\n')}`;
 }
 
 /** The path of a key under a path; the arguments themselves have the empty path. @internal */
 export const at = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
-/** A plain object or function result as it came from the caller: nothing is known of its values yet. */
+/** A copy of the caller's object, one level deep: nothing is known of its values yet. */
 export type Unread = Readonly<Record<string, unknown>>;
 
 /** Limits of a number: `above` and `below` are open ends, `from` and `to` closed ones. */
@@ -74,6 +75,9 @@ const mostIssues = 100;
 /**
  * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
  * that the reading can go on and find the other faults; `done()` then throws once, with all of them.
+ *
+ * Objects and lists are copied as they are read, each value once: what is calculated with is what was checked, whatever
+ * a getter says the second time, and a caller who changes an object later changes no result.
  *
  * @internal
  */
@@ -96,8 +100,7 @@ export class Faults {
   }
 
   add(code: IssueCode, path: string, expected: string, value: unknown): void {
-    if (value === undefined && this.#absent.some((parent) => path !== parent && path.startsWith(parent)))
-      return;
+    if (value === undefined && this.#absent.some((parent) => `${path}.`.startsWith(parent))) return;
     this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
     if (this.#issues.length === mostIssues) this.done();
   }
@@ -109,12 +112,11 @@ export class Faults {
 
   /** A finite number within limits; `what` names the quantity and its unit, such as `a volume in mL`. */
   number(value: unknown, path: string, what: string, limits: Limits = {}): number {
+    if (typeof value === 'number' && Number.isFinite(value) && within(value, limits)) return value;
     const allowed = `${what}${describe(limits)}`;
     if (value === undefined) this.add('missing', path, allowed, value);
     else if (typeof value !== 'number') this.add('wrong-type', path, allowed, value);
-    else if (!Number.isFinite(value)) this.add('not-finite', path, allowed, value);
-    else if (!within(value, limits)) this.add('out-of-range', path, allowed, value);
-    else return value;
+    else this.add(Number.isFinite(value) ? 'out-of-range' : 'not-finite', path, allowed, value);
     return limits.from ?? limits.to ?? 1;
   }
 
@@ -130,15 +132,14 @@ export class Faults {
 
   /** An object. With `keys`, any other key is a fault: what is misspelt must not be lost. */
   object(value: unknown, path: string, what: string, keys?: readonly string[]): Unread {
+    const unread = fieldsOf(value);
     if (value === undefined) this.add('missing', path, what, value);
-    else if (typeof value !== 'object' || value === null || Array.isArray(value))
-      this.add('wrong-type', path, what, value);
+    else if (unread === undefined) this.add('wrong-type', path, what, value);
     else {
-      const unread = value as Unread;
       if (keys) {
         for (const key of Object.keys(unread))
           if (!keys.includes(key))
-            this.add('unknown-key', at(path, key), `only the keys ${keys.join(', ')}`, unread[key]);
+            this.add('unknown-key', at(path, shorten(key)), `only the keys ${keys.join(', ')}`, unread[key]);
       }
       return unread;
     }
@@ -147,19 +148,48 @@ export class Faults {
   }
 
   /** An array of `min` to `max` items. */
-  list(
-    value: unknown,
-    path: string,
-    what: string,
-    min = 0,
-    max = Number.POSITIVE_INFINITY,
-  ): readonly unknown[] {
+  list(value: unknown, path: string, what: string, min = 0, max = 1e7): readonly unknown[] {
+    const length = lengthOf(value);
     if (value === undefined) this.add('missing', path, what, value);
-    else if (!Array.isArray(value)) this.add('wrong-type', path, what, value);
-    else if (value.length < min) this.add('out-of-range', path, `${what}, at least ${min} of them`, value);
-    else if (value.length > max) this.add('out-of-range', path, `${what}, at most ${max} of them`, value);
-    else return value;
+    else if (length === undefined) this.add('wrong-type', path, what, value);
+    else if (length < min) this.add('out-of-range', path, `${what}, at least ${min} of them`, value);
+    else if (length > max) this.add('out-of-range', path, `${what}, at most ${max} of them`, value);
+    else {
+      const items = itemsOf(value as readonly unknown[], length);
+      if (items !== undefined) return items;
+      this.add('wrong-type', path, what, value);
+    }
     return [];
+  }
+}
+
+/** A copy of an object, each value read once; undefined for anything else and for what throws when read. */
+function fieldsOf(value: unknown): Unread | undefined {
+  try {
+    if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
+  } catch {} // a getter or a proxy
+  return undefined;
+}
+
+/** Whether a value is an array: unlike `Array.isArray`, never throws. @internal */
+export const isList = (value: unknown): boolean => lengthOf(value) !== undefined;
+
+/** The length of an array; undefined for anything else. */
+function lengthOf(value: unknown): number | undefined {
+  try {
+    if (Array.isArray(value) && Number.isInteger(value.length)) return value.length;
+  } catch {} // a proxy
+  return undefined;
+}
+
+/** A copy of an array, each item read once and holes as undefined; undefined for what throws when read. */
+function itemsOf(value: readonly unknown[], length: number): readonly unknown[] | undefined {
+  try {
+    const items: unknown[] = [];
+    for (let index = 0; index < length; index += 1) items.push(value[index]);
+    return items;
+  } catch {
+    return undefined;
   }
 }
 
@@ -185,10 +215,13 @@ function describe({ above, from, to, integer }: Limits): string {
 /** A short text of any value whatever: never throws, not even on cyclic or hostile objects. */
 function show(value: unknown): string {
   if (value === undefined) return 'missing';
-  if (typeof value === 'string') return value.length > 40 ? `'${value.slice(0, 37)}…'` : `'${value}'`;
-  if (typeof value === 'bigint') return `${value}n`;
+  if (typeof value === 'string') return `'${shorten(value)}'`;
+  if (typeof value === 'bigint')
+    return value > -(10n ** 20n) && value < 10n ** 20n ? `${value}n` : 'a bigint';
   if (typeof value === 'symbol' || typeof value === 'function') return `a ${typeof value}`;
   if (typeof value !== 'object' || value === null) return Object.is(value, -0) ? '-0' : String(value);
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  return 'an object';
+  const length = lengthOf(value);
+  return length === undefined ? 'an object' : `a list of ${length}`;
 }
+
+const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}…` : text);

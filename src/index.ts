@@ -92,6 +92,39 @@ export {
 export type { BoilOut } from './titration/boil-out.js';
 export { titrationLimits } from './titration/limits.js';
 
+// Which indicator?
+export * as indicators from './substance/indicators.js';
+export {
+  type Band,
+  type Bands,
+  colourless,
+  type Indicator,
+  type IndicatorAlternatives,
+  indicatorLimits,
+  type Part,
+  type TitrationExponent,
+  type Transition,
+} from './substance/indicator.js';
+export { defineIndicator } from './substance/define-indicator.js';
+export { chooseTransition } from './substance/choose-transition.js';
+export { scoreIndicator } from './indicator/score-indicator.js';
+export type { IndicatorScore } from './indicator/indicator-score.js';
+export { indicatorDefaults, type ScoreOptions } from './indicator/score-options.js';
+export { type Observer, observerLimits } from './indicator/observer.js';
+export { type Verdict, verdictScores } from './indicator/verdict.js';
+export { chooseIndicators, type IndicatorChoice, rankIndicators } from './indicator/rank-indicators.js';
+export { type Colour, colourAt, colourLabel } from './indicator/colour-at.js';
+export type { Channels } from './indicator/colour-channels.js';
+export { type FlaskColours, flaskColours } from './indicator/flask-colours.js';
+export { type OvershootDrop, overshoot, overshootDefaults } from './indicator/overshoot.js';
+export {
+  type ReferenceTube,
+  type ReferenceTubes,
+  referenceTubes,
+  type TubeRecipe,
+  tubeMargin,
+} from './indicator/reference-tubes.js';
+
 // How is it shown?
 export { type ColumnFormat, tabulate } from './output/tabulate.js';
 

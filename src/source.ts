@@ -39,16 +39,24 @@ const keysOf: Readonly<Record<Source['kind'], readonly string[]>> = {
 export const noteLength = 1000;
 
 /** Reads a source from a caller's value, noting every fault. @internal */
-export function readSource(value: unknown, path: string, faults: Faults): void {
-  const { kind } = faults.object(value, path, 'a source, such as { kind: "published", work, where }');
+export function readSource(value: unknown, path: string, faults: Faults): Source {
+  const before = faults.count;
+  const unread = faults.object(value, path, 'a source, such as { kind: "published", work, where }');
+  if (faults.count > before) return unknownSource;
+  const { kind } = unread;
   if (kind !== 'published' && kind !== 'commonPractice' && kind !== 'fromMemory') {
-    faults.add('wrong-type', at(path, 'kind'), "'published', 'commonPractice' or 'fromMemory'", kind);
-    return;
+    const code = kind === undefined ? 'missing' : 'wrong-type';
+    faults.add(code, at(path, 'kind'), "'published', 'commonPractice' or 'fromMemory'", kind);
+    return unknownSource;
   }
-  const source = faults.object(value, path, 'a source', keysOf[kind]);
+  const source = faults.object(unread, path, 'a source', keysOf[kind]);
   if (kind === 'published')
     faults.text(source.where, at(path, 'where'), 'the table, page or equation', noteLength);
   else faults.text(source.note, at(path, 'note'), 'a note', noteLength);
   if (kind === 'published' || source.work !== undefined) faults.text(source.work, at(path, 'work'), 'a work');
   if (source.checked !== undefined) faults.text(source.checked, at(path, 'checked'), 'a note', noteLength);
+  return source as unknown as Source;
 }
+
+/** Stands for what could not be read, until the faults are thrown. */
+const unknownSource: Source = { kind: 'commonPractice', note: '?' };

@@ -1,11 +1,15 @@
 /** The books, papers and web pages that data come from: authors, title, year, DOI, each held once. */
 export const works = {
+  'alberta-data-booklet': 'Alberta Education, Chemistry Data Booklet',
   'bates-1973': 'R. G. Bates, Determination of pH: Theory and Practice, 2nd ed., Wiley (1973)',
   'bates-guggenheim-1960': 'R. G. Bates, E. A. Guggenheim, Pure Appl. Chem. 1, 163 (1960)',
+  'bishop-1972': 'E. Bishop (ed.), Indicators, Pergamon (1972)',
   'bolton-hall-1967': 'P. D. Bolton, F. M. Hall, Aust. J. Chem. 20, 1797 (1967)',
   'buck-2002':
     'R. P. Buck et al., Measurement of pH. Definition, Standards, and Procedures (IUPAC Recommendations 2002), Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169',
   'busey-mesmer-1977': 'R. H. Busey, R. E. Mesmer, Inorg. Chem. 16, 2444 (1977)',
+  'clark-1996':
+    'W. M. Clark, The Determination of Hydrogen Ions, as quoted in a letter to New Scientist, 28 September 1996',
   'clp-2008':
     'Regulation (EC) No 1272/2008 on classification, labelling and packaging of substances and mixtures, Annex VI, table 3',
   'crc-handbook': 'CRC Handbook of Chemistry and Physics, CRC Press',
@@ -23,16 +27,21 @@ export const works = {
     'R. N. Goldberg, N. Kishore, R. M. Lennen, Thermodynamic Quantities for the Ionization Reactions of Buffers, J. Phys. Chem. Ref. Data 31, 231–370 (2002), doi:10.1063/1.1416902',
   'guntelberg-1926': 'E. Güntelberg, Z. Phys. Chem. 123, 199–247 (1926)',
   'harned-embree-1934': 'H. S. Harned, N. D. Embree, J. Am. Chem. Soc. 56, 1042 and 1050 (1934)',
+  'harris-2016': 'D. C. Harris, Quantitative Chemical Analysis, 9th ed., Freeman (2016)',
   'iapws-r11-07':
     'IAPWS R11-07(2019), Revised Release on the Ionization Constant of H2O, after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006), doi:10.1063/1.1928231',
   'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
+  'junior-olympiad-guide': 'Open chemistry guide for the Junior Science Olympiad',
   'kell-1975': 'G. S. Kell, J. Chem. Eng. Data 20, 97–105 (1975), doi:10.1021/je60064a005',
   'kielland-1937': 'J. Kielland, J. Am. Chem. Soc. 59, 1675–1678 (1937), doi:10.1021/ja01288a032',
+  'kolthoff-1937': 'I. M. Kolthoff, C. Rosenblum, Acid-Base Indicators, Macmillan (1937)',
   'kurz-farrar-1969': 'J. L. Kurz, J. M. Farrar, J. Am. Chem. Soc. 91, 6057 (1969)',
   'malmberg-maryott-1956': 'C. G. Malmberg, A. A. Maryott, J. Res. Natl. Bur. Stand. 56, 1–8 (1956)',
   'martell-smith-1974':
     'A. E. Martell, R. M. Smith, Critical Stability Constants, vols. 1–6, Plenum (1974–1989)',
   'merck-index': 'The Merck Index',
+  'merck-table': 'Merck, table of pH indicators',
+  'monk-2004': 'P. Monk, Physical Chemistry: Understanding our Chemical World, Wiley (2004)',
   'morris-1966': 'J. C. Morris, J. Phys. Chem. 70, 3798 (1966)',
   'nist-srd-46':
     'A. E. Martell, R. M. Smith, R. J. Motekaitis, NIST Critically Selected Stability Constants of Metal Complexes, NIST SRD 46',
@@ -45,12 +54,19 @@ export const works = {
     'T. Prohaska et al., Standard atomic weights of the elements 2021 (IUPAC Technical Report), Pure Appl. Chem. 94, 573–600 (2022)',
   'serjeant-dempsey-1979':
     'E. P. Serjeant, B. Dempsey, Ionisation Constants of Organic Acids in Aqueous Solution, Pergamon (1979), digitised by IUPAC, doi:10.5281/zenodo.7236452',
+  'skoog-2014':
+    'D. A. Skoog, D. M. West, F. J. Holler, S. R. Crouch, Fundamentals of Analytical Chemistry, 9th ed., Brooks/Cole (2014)',
   'smith-1937': 'P. K. Smith, A. C. Taylor, E. R. B. Smith, J. Biol. Chem. 122, 109 (1937)',
   'smolyakov-primanchuk-1966': 'B. S. Smolyakov, M. P. Primanchuk, Russ. J. Phys. Chem. 40, 463 (1966)',
   'sydney-data-sheet':
     'University of Sydney, School of Chemistry, first-year data sheet Ionisation Constants of Acids in Water Solution at 298 K',
+  talbot:
+    'H. P. Talbot, An Introductory Course of Quantitative Chemical Analysis, 6th ed., Project Gutenberg 12787',
+  'thai-pharmacopoeia': 'Thai Pharmacopoeia',
   'wagman-1982':
     'D. D. Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2 (1982)',
+  'wikipedia-ph-indicator-2004': 'Wikipedia, pH indicator, early version of the table',
+  'wikipedia-ph-indicator-2007': 'Wikipedia, pH indicator, table as of 2007 and later',
   'wmo-2025': 'WMO Greenhouse Gas Bulletin No. 21, World Meteorological Organization (October 2025)',
 } as const;
 

@@ -1,5 +1,5 @@
 import type { Faults } from '../errors.js';
-import type { Source } from '../source.js';
+import { readSource, type Source } from '../source.js';
 import { log10KAt, type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
 
 /** What the solution and the air around it do with carbon dioxide. Left out, the solution is closed to the air. */
@@ -61,19 +61,27 @@ const keys = ['atm', 'escape', 'pKH', 'protolyte', 'year', 'source'];
 /** Reads the carbon dioxide of conditions. @internal */
 export function readCarbonDioxide(value: unknown, path: string, faults: Faults): CarbonDioxide {
   const unread = faults.object(value, path, 'carbon dioxide { atm } or { escape, atm }', keys);
-  faults.number(unread.atm, `${path}.atm`, 'a partial pressure in atm', { from: 0, to: 100 });
-  if (unread.escape !== undefined)
-    faults.number(unread.escape, `${path}.escape`, 'a share', { from: 0, to: 1 });
-  if (unread.pKH !== undefined)
-    faults.number(unread.pKH, `${path}.pKH`, "a −log10 of Henry's constant", { from: -2, to: 5 });
-  if (unread.protolyte !== undefined) {
-    const before = faults.count;
-    const protolyte = readProtolyte(unread.protolyte, `${path}.protolyte`, faults);
-    const charge = faults.count === before ? protolyte.species[0]?.charge : 0;
-    if (charge !== 0)
-      faults.add('out-of-range', `${path}.protolyte.species[0].charge`, 'a neutral gas, charge 0', charge);
-  }
-  return value as CarbonDioxide;
+  const { escape: share, pKH, protolyte, year, source } = unread;
+  const atm = faults.number(unread.atm, `${path}.atm`, 'a partial pressure in atm', { from: 0, to: 100 });
+  if (share !== undefined) faults.number(share, `${path}.escape`, 'a share', { from: 0, to: 1 });
+  if (pKH !== undefined)
+    faults.number(pKH, `${path}.pKH`, "a −log10 of Henry's constant", { from: -2, to: 5 });
+  if (year !== undefined) faults.number(year, `${path}.year`, 'a year', { from: -1e4, to: 1e4 });
+  const read = { ...unread, atm } as CarbonDioxide;
+  return {
+    ...read,
+    ...(source !== undefined && { source: readSource(source, `${path}.source`, faults) }),
+    ...(protolyte !== undefined && { protolyte: readGasProtolyte(protolyte, `${path}.protolyte`, faults) }),
+  };
+}
+
+function readGasProtolyte(value: unknown, path: string, faults: Faults): Protolyte {
+  const before = faults.count;
+  const protolyte = readProtolyte(value, path, faults);
+  const charge = faults.count === before ? protolyte.species[0]?.charge : 0;
+  if (charge !== 0)
+    faults.add('out-of-range', `${path}.species[0].charge`, 'a neutral gas, charge 0', charge);
+  return protolyte;
 }
 
 /** −log10 of Henry's constant at a temperature that has been read. @internal */

@@ -1,6 +1,6 @@
 import type { Faults } from '../errors.js';
+import { constantsOf } from '../solution/conflicts.js';
 import type { Solution } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
 import type { Source } from '../source.js';
 import { type ActivityModel, readActivityModel } from './activity/activity-model.js';
 import { ideal } from './activity/laws.js';
@@ -61,7 +61,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
       ? conditionDefaults.celsius
       : readCelsius(unread.celsius, `${path}.celsius`, faults);
   const activity =
-    unread.activity === undefined
+    unread.activity === undefined || unread.activity === ideal
       ? conditionDefaults.activity
       : readActivityModel(unread.activity, `${path}.activity`, celsius, faults);
   const carbonDioxide =
@@ -101,8 +101,16 @@ export function readGas(
   path: string,
   faults: Faults,
 ): void {
-  const protolyte = carbonDioxide?.protolyte;
-  if (!protolyte) return;
-  const reagent = { id: protolyte.id, name: protolyte.name, protolytes: [{ protolyte, count: 1 }], ions: [] };
-  readTotals([...solutions, { mL: 1, contents: [{ reagent, mmol: 0 }] }], path, faults);
+  const gas = carbonDioxide?.protolyte;
+  if (!gas || faults.any) return;
+  const present = solutions
+    .flatMap(({ contents }) => contents.flatMap(({ reagent }) => reagent.protolytes))
+    .filter(({ protolyte }) => protolyte.id === gas.id);
+  if (present.some(({ protolyte }) => constantsOf(protolyte) !== constantsOf(gas)))
+    faults.add(
+      'conflict',
+      `${path}.carbonDioxide.protolyte`,
+      `one set of constants for the protolyte '${gas.id}'`,
+      'another one under the same id',
+    );
 }

@@ -7,7 +7,7 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import { notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
-import { type Conditions, readConditions, readGas } from './conditions.js';
+import { type Conditions, readConditions, readGas, type Settled } from './conditions.js';
 import { type Family, fractionsOf } from './family.js';
 import { afterEscape, gasForms, pointOf } from './point.js';
 import type { PcH, PH } from './quantities.js';
@@ -74,12 +74,16 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
   faults.done();
-  readGas([read], settled, 'conditions.carbonDioxide.protolyte', faults);
+  readGas([read], settled, 'conditions', faults);
   faults.done();
+  return equilibriumUnder(read, settled);
+}
 
-  const setting = settingOf([read], settled);
+/** The equilibrium of a solution under conditions, both of which have been read. @internal */
+export function equilibriumUnder(solution: Solution, settled: Settled): Equilibrium {
+  const setting = settingOf([solution], settled);
   const { ions } = setting.totals[0] as Totals;
-  return equilibriumOf(setting, afterEscape(setting, setting.columns[0] as IonColumn), ions, read);
+  return equilibriumOf(setting, afterEscape(setting, setting.columns[0] as IonColumn), ions, solution);
 }
 
 /**

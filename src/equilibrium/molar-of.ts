@@ -23,10 +23,7 @@ export function molarOf<const Formula extends string>(
   const unread = faults.object(equilibrium, 'equilibrium', 'an equilibrium as equilibrate returns it');
   const species = faults
     .list(unread.species, 'equilibrium.species', 'a list of species')
-    .map(
-      (one, index) =>
-        faults.object(one, `equilibrium.species[${index}]`, 'a species') as unknown as SpeciesAt,
-    );
+    .map((one, index) => readSpeciesAt(one, `equilibrium.species[${index}]`, faults));
   const { id } = readProtolyte(protolyte, 'protolyte', faults);
   faults.text(formula, 'formula', 'the formula of a species');
   faults.done();
@@ -39,4 +36,18 @@ export function molarOf<const Formula extends string>(
     faults.add('unknown-substance', 'formula', `one of ${own.map((one) => one.formula).join(', ')}`, formula);
   faults.done();
   return (found as (typeof own)[number]).molar;
+}
+
+function readSpeciesAt(
+  value: unknown,
+  path: string,
+  faults: Faults,
+): Pick<SpeciesAt, 'formula' | 'protolyteId' | 'molar'> {
+  const { formula, protolyteId, molar } = faults.object(value, path, 'a species');
+  return {
+    formula: faults.text(formula, `${path}.formula`, 'a formula'),
+    protolyteId:
+      protolyteId === null ? null : faults.text(protolyteId, `${path}.protolyteId`, 'an id, or null'),
+    molar: faults.number(molar, `${path}.molar`, 'a concentration in mol/L', { from: 0 }),
+  };
 }

@@ -25,7 +25,7 @@ export function pHOf(solution: Solution, conditions?: Conditions): PH {
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
   faults.done();
-  readGas([read], settled, 'conditions.carbonDioxide.protolyte', faults);
+  readGas([read], settled, 'conditions', faults);
   faults.done();
   const setting = settingOf([read], settled);
   const { activity } = pointOf(setting, afterEscape(setting, setting.columns[0] as IonColumn));

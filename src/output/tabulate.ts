@@ -30,16 +30,7 @@ export function tabulate(rows: readonly object[], columns: Readonly<Record<strin
     .map((row, k) => faults.object(row, `rows[${k}]`, 'a row'));
   const formats = Object.entries(
     faults.object(columns, 'columns', 'the columns to print, such as { mL: 2, pH: 2 }'),
-  );
-  for (const [key, format] of formats)
-    if (format !== 'text')
-      faults.number(format, `columns.${key}`, "a number of decimals or 'text'", {
-        from: 0,
-        to: 15,
-        integer: true,
-      });
-  faults.done();
-
+  ).map(([key, format]) => [key, readFormat(format, `columns.${key}`, faults)] as const);
   const cells = formats.map(([key, format]) =>
     list.map((row, k) => cell(row[key], `rows[${k}].${key}`, format, faults)),
   );
@@ -60,7 +51,12 @@ export function tabulate(rows: readonly object[], columns: Readonly<Record<strin
   ].join('\n');
 }
 
-function cell(value: unknown, path: string, format: unknown, faults: Faults): string {
+function readFormat(format: unknown, path: string, faults: Faults): ColumnFormat {
+  if (format === 'text') return format;
+  return faults.number(format, path, "a number of decimals or 'text'", { from: 0, to: 15, integer: true });
+}
+
+function cell(value: unknown, path: string, format: ColumnFormat, faults: Faults): string {
   if (format === 'text') return typeof value === 'string' ? value : faults.text(value, path, 'a text');
-  return faults.number(value, path, 'a number').toFixed(format as number);
+  return faults.number(value, path, 'a number').toFixed(format);
 }

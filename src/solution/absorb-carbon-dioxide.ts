@@ -1,9 +1,10 @@
 import { Faults } from '../errors.js';
 import { carbonDioxide } from '../substance/reagents/carbonates.js';
+import { readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';
 import type { Solution } from './solution.js';
-import { readTotals, totalsOf } from './totals.js';
+import { totalsOf } from './totals.js';
 
 /**
  * An alkaline solution that has taken up carbon dioxide from the air: a share of its hydroxide has become carbonate.
@@ -27,17 +28,16 @@ export function absorbCarbonDioxide(solution: Solution, options: { readonly shar
   const faults = new Faults('absorbCarbonDioxide');
   const read = readSolution(solution, 'solution', faults);
   const unread = faults.object(options, 'options', 'options { share }', ['share']);
-  const share = faults.number(unread.share, 'share', 'a share of the hydroxide', { from: 0, to: 1 });
+  const share = faults.number(unread.share, 'options.share', 'a share of the hydroxide', { from: 0, to: 1 });
   faults.done();
   const { charge } = totalsOf(read);
   if (!(charge > 0))
     faults.add('out-of-range', 'solution', 'a solution with more strong cations than anions', solution);
-  const contents = merged(
-    [...read.contents, { reagent: carbonDioxide, mmol: (share * charge) / 2 }],
-    'solution',
+  const contents = [...read.contents, { reagent: carbonDioxide, mmol: (share * charge) / 2 }];
+  readConflicts(
+    contents.map(({ reagent }) => ({ reagent, path: 'solution' })),
     faults,
   );
-  readTotals([{ mL: read.mL, contents }], 'solution', faults);
   faults.done();
-  return { mL: read.mL, contents };
+  return { mL: read.mL, contents: merged(contents) };
 }

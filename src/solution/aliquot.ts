@@ -1,6 +1,6 @@
 import { Faults } from '../errors.js';
-import { readSolution } from './read-solution.js';
-import { type Solution, solutionLimits } from './solution.js';
+import { readSolution, readSolutionVolume } from './read-solution.js';
+import type { Solution } from './solution.js';
 
 /**
  * A measured part of a solution, as a pipette takes it.
@@ -22,7 +22,12 @@ export function aliquot(solution: Solution, part: { readonly mL: number }): Solu
   const faults = new Faults('aliquot');
   const { mL: whole, contents } = readSolution(solution, 'solution', faults);
   const unread = faults.object(part, 'part', 'a part { mL }', ['mL']);
-  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL });
+  const mL = readSolutionVolume(unread.mL, 'part.mL', faults);
   faults.done();
+  return partOf({ mL: whole, contents }, mL);
+}
+
+/** A part of a solution that has been read. @internal */
+export function partOf({ mL: whole, contents }: Solution, mL: number): Solution {
   return { mL, contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: mmol * (mL / whole) })) };
 }

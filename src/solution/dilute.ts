@@ -19,11 +19,11 @@ export function addWater(solution: Solution, water: { readonly mL: number }): So
   const faults = new Faults('addWater');
   const { mL: before, contents } = readSolution(solution, 'solution', faults);
   const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
-  const added = faults.number(unread.mL, 'mL', 'a volume in mL', { from: 0, to: solutionLimits.mL });
+  const added = faults.number(unread.mL, 'water.mL', 'a volume in mL', { from: 0, to: solutionLimits.mL });
   if (before + added > solutionLimits.mL)
     faults.add(
       'out-of-range',
-      'mL',
+      'water.mL',
       `a volume in mL that leaves no more than ${solutionLimits.mL} in all`,
       added,
     );
@@ -48,7 +48,7 @@ export function makeUpTo(solution: Solution, mark: { readonly mL: number }): Sol
   const faults = new Faults('makeUpTo');
   const { mL: before, contents } = readSolution(solution, 'solution', faults);
   const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);
-  const mL = faults.number(unread.mL, 'mL', 'a volume in mL, not below the present one', {
+  const mL = faults.number(unread.mL, 'mark.mL', 'a volume in mL, not below the present one', {
     from: faults.any ? 0 : before,
     to: solutionLimits.mL,
   });

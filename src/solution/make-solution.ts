@@ -1,15 +1,16 @@
 import { Faults } from '../errors.js';
-import { type Reagent, readReagent } from '../substance/reagent.js';
+import type { Reagent } from '../substance/reagent.js';
+import { type Given, readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
-import { readAmount } from './read-solution.js';
+import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
-import { readTotals } from './totals.js';
 
 /** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
-export type Ingredient =
-  | { readonly reagent: Reagent; readonly grams: number; readonly purity?: number }
-  | { readonly reagent: Reagent; readonly mmol: number }
-  | { readonly reagent: Reagent; readonly molar: number };
+export type Ingredient = { readonly reagent: Reagent } & (
+  | { readonly grams: number; readonly purity?: number; readonly mmol?: never; readonly molar?: never }
+  | { readonly mmol: number; readonly grams?: never; readonly purity?: never; readonly molar?: never }
+  | { readonly molar: number; readonly grams?: never; readonly purity?: never; readonly mmol?: never }
+);
 
 /** What goes into a solution, and up to which volume. */
 export interface SolutionRecipe {
@@ -41,26 +42,25 @@ export const solutionDefaults = { mL: 1000, purity: 1 } as const;
  */
 export function makeSolution(recipe: SolutionRecipe): Solution {
   const faults = new Faults('makeSolution');
-  const unread = faults.object(recipe, 'recipe', 'a recipe { mL, contents }', ['mL', 'contents']);
-  const mL =
-    unread.mL === undefined
-      ? solutionDefaults.mL
-      : faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL });
+  const unread = faults.object(recipe, '', 'a recipe { mL, contents }', ['mL', 'contents']);
+  const mL = unread.mL === undefined ? solutionDefaults.mL : readSolutionVolume(unread.mL, 'mL', faults);
   const items = faults.list(
     unread.contents,
     'contents',
     'a list of ingredients (an empty one for pure water)',
   );
-  const contents = items.map((item, index) => readIngredient(item, `contents[${index}]`, mL, faults));
+  const given: Given[] = [];
+  const parts = items.map((item, index) => readIngredient(item, `contents[${index}]`, mL, given, faults));
+  readConflicts(given, faults);
   faults.done();
 
-  const solution = { mL, contents: merged(contents, 'contents', faults) };
-  readTotals([solution], 'contents', faults);
+  const contents = merged(parts);
+  for (const { mmol } of contents) readAmount(mmol, 'contents', mL, faults); // a reagent named twice
   faults.done();
-  return solution;
+  return { mL, contents };
 }
 
-function readIngredient(item: unknown, path: string, mL: number, faults: Faults) {
+function readIngredient(item: unknown, path: string, mL: number, given: Given[], faults: Faults) {
   const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', [
     'reagent',
     'grams',
@@ -68,7 +68,16 @@ function readIngredient(item: unknown, path: string, mL: number, faults: Faults)
     'mmol',
     'molar',
   ]);
-  const reagent = readReagent(unread.reagent, `${path}.reagent`, faults);
+  const before = faults.count;
+  const reagent = readGiven(unread.reagent, `${path}.reagent`, given, faults);
+  const isSound = faults.count === before;
+  if (isSound && unread.grams !== undefined && reagent.molarMass === undefined)
+    faults.add(
+      'missing',
+      `${path}.reagent.molarMass`,
+      'a molar mass or a formula, or mmol instead of grams',
+      undefined,
+    );
   return { reagent, mmol: readQuantity(unread, reagent, path, mL, faults) };
 }
 
@@ -108,16 +117,7 @@ function readQuantity(
       ? solutionDefaults.purity
       : faults.number(unread.purity, `${path}.purity`, 'a mass fraction', { from: 0, to: 1 });
   const grams = faults.number(unread.grams, `${path}.grams`, 'a mass in g', { from: 0, to: 1e12 });
-  if (reagent.molarMass === undefined) {
-    faults.add(
-      'missing',
-      `${path}.reagent.molarMass`,
-      'a molar mass or a formula, or mmol instead of grams',
-      undefined,
-    );
-    return 0;
-  }
-  const mmol = (1000 * grams * purity) / reagent.molarMass;
+  const mmol = (1000 * grams * purity) / (reagent.molarMass ?? Number.POSITIVE_INFINITY);
   if (mmol > mL * solutionLimits.molar)
     faults.add(
       'out-of-range',

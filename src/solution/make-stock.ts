@@ -1,5 +1,6 @@
 import { Faults } from '../errors.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
+import { solutionDefaults } from './make-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
 
 /**
@@ -26,22 +27,22 @@ export function makeStock(stock: {
   readonly density: number;
 }): Solution {
   const faults = new Faults('makeStock');
-  const unread = faults.object(stock, 'stock', 'a stock { reagent, massPercent, density }', [
+  const unread = faults.object(stock, '', 'a stock { reagent, massPercent, density }', [
     'reagent',
     'massPercent',
     'density',
   ]);
   const reagent = readReagent(unread.reagent, 'reagent', faults);
+  if (!faults.any && reagent.molarMass === undefined)
+    faults.add('missing', 'reagent.molarMass', 'a molar mass or a formula', undefined);
   const massPercent = faults.number(unread.massPercent, 'massPercent', 'a mass percent', {
     above: 0,
     to: 100,
   });
   const density = faults.number(unread.density, 'density', 'a density in g/mL', { from: 0.5, to: 3 });
-  if (!faults.any && reagent.molarMass === undefined)
-    faults.add('missing', 'reagent.molarMass', 'a molar mass or a formula', undefined);
-  const mL = 1000;
+  const { mL } = solutionDefaults;
   const mmol = (1000 * mL * density * (massPercent / 100)) / (reagent.molarMass ?? 1);
-  if (mmol > mL * solutionLimits.molar)
+  if (!faults.any && mmol > mL * solutionLimits.molar)
     faults.add(
       'out-of-range',
       'massPercent',

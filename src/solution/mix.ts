@@ -1,9 +1,8 @@
 import { Faults } from '../errors.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
-import { readSolution } from './read-solution.js';
+import { readSolutions } from './read-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
-import { readTotals } from './totals.js';
 
 /**
  * Pours solutions together: volumes and amounts add.
@@ -21,18 +20,21 @@ import { readTotals } from './totals.js';
 export function mix(...solutions: readonly Solution[]): Solution {
   const faults = new Faults('mix');
   if (solutions.length === 0) faults.add('missing', 'solutions', 'at least one solution', undefined);
-  for (const [index, solution] of solutions.entries()) readSolution(solution, `solutions[${index}]`, faults);
-  faults.done();
-
-  const contents = merged(
-    solutions.flatMap((solution) => solution.contents),
-    'solutions',
+  const read = readSolutions(
+    solutions.map((value, index) => ({ value, path: `solutions[${index}]` })),
     faults,
   );
-  readTotals(solutions, 'solutions', faults);
-  const mL = sum(solutions.map((solution) => solution.mL));
-  if (mL > solutionLimits.mL)
-    faults.add('out-of-range', 'solutions', `no more than ${solutionLimits.mL} mL in all`, mL);
+  const mixture = mixtureOf(read);
+  if (!faults.any && mixture.mL > solutionLimits.mL)
+    faults.add('out-of-range', 'solutions', `no more than ${solutionLimits.mL} mL in all`, mixture.mL);
   faults.done();
-  return { mL, contents };
+  return mixture;
+}
+
+/** The mixture of solutions that have been read. @internal */
+export function mixtureOf(solutions: readonly Solution[]): Solution {
+  return {
+    mL: sum(solutions.map(({ mL }) => mL)),
+    contents: merged(solutions.flatMap(({ contents }) => contents)),
+  };
 }

@@ -1,23 +1,50 @@
 import type { Faults } from '../errors.js';
 import { readReagent } from '../substance/reagent.js';
+import { type Given, readConflicts } from './conflicts.js';
 import { type Solution, solutionLimits } from './solution.js';
-import { readTotals } from './totals.js';
 
 /** Reads a solution from a caller's value, noting every fault. @internal */
 export function readSolution(value: unknown, path: string, faults: Faults): Solution {
+  return readSolutions([{ value, path }], faults)[0] as Solution;
+}
+
+/** Reads solutions that come together: one id may not stand for two things among them. @internal */
+export function readSolutions(
+  values: readonly { readonly value: unknown; readonly path: string }[],
+  faults: Faults,
+): Solution[] {
+  const given: Given[] = [];
+  const solutions = values.map(({ value, path }) => {
+    const unread = faults.object(value, path, 'a solution as makeSolution returns it', ['mL', 'contents']);
+    const mL = readSolutionVolume(unread.mL, `${path}.mL`, faults);
+    const contents = faults
+      .list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }')
+      .map((item, index) => {
+        const here = `${path}.contents[${index}]`;
+        const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
+        const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);
+        return { reagent, mmol: readAmount(content.mmol, `${here}.mmol`, mL, faults) };
+      });
+    return { mL, contents };
+  });
+  readConflicts(given, faults);
+  return solutions;
+}
+
+/** Reads a reagent, and keeps it for the comparison with others if nothing is wrong with it. @internal */
+export function readGiven(value: unknown, path: string, given: Given[], faults: Faults) {
   const before = faults.count;
-  const unread = faults.object(value, path, 'a solution as makeSolution returns it');
-  const mL = faults.number(unread.mL, `${path}.mL`, 'a volume in mL', { above: 0, to: solutionLimits.mL });
-  const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
-  for (const [index, item] of items.entries()) {
-    const here = `${path}.contents[${index}]`;
-    const content = faults.object(item, here, 'a content { reagent, mmol }');
-    readReagent(content.reagent, `${here}.reagent`, faults);
-    readAmount(content.mmol, `${here}.mmol`, mL, faults);
-  }
-  const solution = unread as unknown as Solution;
-  if (faults.count === before) readTotals([solution], path, faults);
-  return solution;
+  const reagent = readReagent(value, path, faults);
+  if (faults.count === before) given.push({ reagent, path });
+  return reagent;
+}
+
+/** Reads a solution's volume, mL; where it is wrong the greatest, in which any amount fits. @internal */
+export function readSolutionVolume(value: unknown, path: string, faults: Faults): number {
+  const { leastML, mL: most } = solutionLimits;
+  const before = faults.count;
+  const mL = faults.number(value, path, 'a volume in mL', { from: leastML, to: most });
+  return faults.count === before ? mL : most;
 }
 
 /** An aliquot of a solution at the limit may stand an ulp above it. */

@@ -18,5 +18,5 @@ export interface Solution {
   readonly contents: readonly Content[];
 }
 
-/** Limits of a solution: a thousand cubic metres, and more of one reagent than any real liquid holds. */
-export const solutionLimits = { mL: 1e9, molar: 60 } as const;
+/** Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid holds. */
+export const solutionLimits = { leastML: 1e-9, mL: 1e9, molar: 60 } as const;

@@ -1,4 +1,3 @@
-import type { Faults } from '../errors.js';
 import { sum } from '../solver/sum.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
@@ -38,30 +37,3 @@ export function totalsOf(solution: Solution): Totals {
 }
 
 const keyOf = ({ formula, charge }: Ion) => `${formula} ${charge}`;
-
-/** Notes a fault where one id stands for two sets of constants among these solutions. @internal */
-export function readTotals(solutions: readonly Solution[], path: string, faults: Faults): void {
-  const seen = new Map<string, string>();
-  for (const { contents } of solutions)
-    for (const { reagent } of contents)
-      for (const { protolyte } of reagent.protolytes) {
-        const constants = constantsOf(protolyte);
-        const before = seen.get(protolyte.id) ?? constants;
-        seen.set(protolyte.id, before);
-        if (before !== constants)
-          faults.add(
-            'conflict',
-            path,
-            `one set of constants for the protolyte '${protolyte.id}'`,
-            `two sets under one id`,
-          );
-      }
-}
-
-/** All that a calculation takes from a protolyte, as text: a copy that came through JSON gives the same. */
-function constantsOf({ species, steps }: Protolyte): string {
-  return JSON.stringify([
-    species.map(({ formula, charge }) => [formula, charge]),
-    steps.map(({ pKa, dH = null, dCp = null, log10K }) => [pKa, dH, dCp, log10K?.coefficients ?? null]),
-  ]);
-}

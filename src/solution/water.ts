@@ -1,8 +1,9 @@
 import type { Source } from '../source.js';
 import type { Solution } from './solution.js';
 
-/** One litre of water of a given quality: take an `aliquot` of it, and `mix`. */
-export interface Water extends Solution {
+/** Water of a quality: one litre of it, to take an `aliquot` of and `mix` in, as ingredient or as wash water. */
+export interface Water {
   readonly name: string;
+  readonly solution: Solution;
   readonly source: Source;
 }

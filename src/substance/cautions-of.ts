@@ -1,4 +1,4 @@
-import { at, Faults } from '../errors.js';
+import { at, Faults, isList } from '../errors.js';
 import { type Reagent, readReagent } from './reagent.js';
 
 /** What cautions are asked of: a reagent, or anything that says what it holds, such as a solution. */
@@ -27,9 +27,10 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
   const faults = new Faults('cautionsOf');
   const reagents: Reagent[] = [];
   const read = (value: unknown, path: string): void => {
-    const { contents } = faults.object(value, path, 'a reagent or a solution');
+    const unread = faults.object(value, path, 'a reagent or a solution');
+    const { contents } = unread;
     if (contents === undefined) {
-      reagents.push(readReagent(value, path, faults));
+      reagents.push(readReagent(unread, path, faults));
       return;
     }
     const here = at(path, 'contents');
@@ -39,7 +40,9 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
     }
   };
 
-  if (Array.isArray(handled)) for (const [index, one] of handled.entries()) read(one, `handled[${index}]`);
+  if (isList(handled))
+    for (const [index, one] of faults.list(handled, 'handled', 'a list').entries())
+      read(one, `handled[${index}]`);
   else read(handled, '');
   faults.done();
   const cautions = reagents.flatMap(({ name, hazard }) =>

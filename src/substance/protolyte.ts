@@ -97,10 +97,10 @@ export function defineProtolyte<const Formula extends string>(
   protolyte: Protolyte<Formula>,
 ): Protolyte<Formula> {
   const faults = new Faults('defineProtolyte');
-  readProtolyte(protolyte, '', faults);
+  const read = readProtolyte(protolyte, '', faults) as Protolyte<Formula>;
   faults.done();
-  const notes = [...new Set([...(protolyte.notes ?? []), ...notesOnOrder(protolyte)])];
-  return notes.length > 0 ? { ...protolyte, notes } : protolyte;
+  const notes = [...new Set([...(read.notes ?? []), ...notesOnOrder(read)])];
+  return notes.length > 0 ? { ...read, notes } : read;
 }
 
 const keys = {
@@ -118,37 +118,42 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
   faults.text(unread.id, at(path, 'id'), 'an id');
   faults.text(unread.name, at(path, 'name'), 'a name');
 
-  const species = faults.list(unread.species, at(path, 'species'), 'a list of species', 2, mostSteps + 1);
-  readSpecies(species, at(path, 'species'), faults);
-  const steps = faults.list(unread.steps, at(path, 'steps'), 'a list of steps', 1, mostSteps);
+  const species = readSpecies(
+    faults.list(unread.species, at(path, 'species'), 'a list of species', 2, mostSteps + 1),
+    at(path, 'species'),
+    faults,
+  );
+  const steps = faults
+    .list(unread.steps, at(path, 'steps'), 'a list of steps', 1, mostSteps)
+    .map((item, index) => readStep(item, `${at(path, 'steps')}[${index}]`, faults));
   if (species.length > 0 && steps.length > 0 && species.length !== steps.length + 1)
     faults.add('conflict', at(path, 'steps'), `one step fewer than the ${species.length} species`, steps);
-  for (const [index, item] of steps.entries()) readStep(item, `${at(path, 'steps')}[${index}]`, faults);
 
-  if (unread.alternatives !== undefined) {
-    const here = at(path, 'alternatives');
-    const alternatives = faults.list(unread.alternatives, here, 'a list of { step, pKa, source }', 0, 100);
-    for (const [index, item] of alternatives.entries())
-      readAlternative(item, `${here}[${index}]`, steps.length, faults);
-  }
-  if (unread.notes !== undefined)
-    for (const [index, note] of faults
-      .list(unread.notes, at(path, 'notes'), 'a list of notes', 0, 100)
-      .entries())
-      faults.text(note, `${at(path, 'notes')}[${index}]`, 'a note', noteLength);
-  return value as Protolyte;
+  const read = { ...unread, species, steps } as unknown as Protolyte;
+  const { alternatives, notes } = unread;
+  return {
+    ...read,
+    ...(alternatives !== undefined && {
+      alternatives: faults
+        .list(alternatives, at(path, 'alternatives'), 'a list of { step, pKa, source }', 0, 100)
+        .map((item, index) =>
+          readAlternative(item, `${at(path, 'alternatives')}[${index}]`, steps.length, faults),
+        ),
+    }),
+    ...(notes !== undefined && {
+      notes: faults
+        .list(notes, at(path, 'notes'), 'a list of notes', 0, 100)
+        .map((note, index) => faults.text(note, `${at(path, 'notes')}[${index}]`, 'a note', noteLength)),
+    }),
+  };
 }
 
-function readSpecies(species: readonly unknown[], path: string, faults: Faults): void {
+function readSpecies(species: readonly unknown[], path: string, faults: Faults): Species[] {
   const formulas = new Set<unknown>();
   let before: unknown;
-  for (const [index, item] of species.entries()) {
-    const { formula, charge } = faults.object(
-      item,
-      `${path}[${index}]`,
-      'a species { formula, charge }',
-      keys.species,
-    );
+  return species.map((item, index) => {
+    const unread = faults.object(item, `${path}[${index}]`, 'a species { formula, charge }', keys.species);
+    const { formula, charge } = unread;
     faults.text(formula, `${path}[${index}].formula`, 'a formula');
     if (formulas.has(formula) && formula !== undefined)
       faults.add('conflict', `${path}[${index}].formula`, 'a formula that no other species has', formula);
@@ -164,10 +169,11 @@ function readSpecies(species: readonly unknown[], path: string, faults: Faults):
         charge,
       );
     before = charge;
-  }
+    return unread as unknown as Species;
+  });
 }
 
-function readStep(item: unknown, path: string, faults: Faults): void {
+function readStep(item: unknown, path: string, faults: Faults): Step {
   const step = faults.object(item, path, 'a step { pKa, source }', keys.step);
   readPKa(step.pKa, path, faults);
   if (step.dH !== undefined)
@@ -184,37 +190,40 @@ function readStep(item: unknown, path: string, faults: Faults): void {
       from: 0,
       to: 100,
     });
-  if (step.log10K !== undefined) readFit(step.log10K, `${path}.log10K`, faults);
-  readSource(step.source, `${path}.source`, faults);
-  if (step.thermalSource !== undefined) readSource(step.thermalSource, `${path}.thermalSource`, faults);
+  const source = readSource(step.source, `${path}.source`, faults);
+  const fit = step.log10K === undefined ? {} : { log10K: readFit(step.log10K, `${path}.log10K`, faults) };
+  const read = { ...step, ...fit, source } as unknown as Step;
+  if (step.thermalSource === undefined) return read;
+  return { ...read, thermalSource: readSource(step.thermalSource, `${path}.thermalSource`, faults) };
 }
 
-function readFit(item: unknown, path: string, faults: Faults): void {
+function readFit(item: unknown, path: string, faults: Faults): TemperatureFit {
   const fit = faults.object(item, path, 'a fit { coefficients, celsius, source }', keys.fit);
-  const coefficients = faults.list(fit.coefficients, `${path}.coefficients`, 'the coefficients a to e', 5, 5);
-  for (const [index, one] of coefficients.entries())
-    faults.number(one, `${path}.coefficients[${index}]`, 'a coefficient', { from: -1e9, to: 1e9 });
-  const range = faults.list(fit.celsius, `${path}.celsius`, 'two temperatures in °C', 2, 2);
-  for (const [index, one] of range.entries())
-    faults.number(one, `${path}.celsius[${index}]`, 'a temperature in °C', { from: -100, to: 400 });
-  readSource(fit.source, `${path}.source`, faults);
+  const coefficients = faults
+    .list(fit.coefficients, `${path}.coefficients`, 'the coefficients a to e', 5, 5)
+    .map((one, index) =>
+      faults.number(one, `${path}.coefficients[${index}]`, 'a coefficient', { from: -1e9, to: 1e9 }),
+    );
+  const celsius = faults
+    .list(fit.celsius, `${path}.celsius`, 'two temperatures in °C', 2, 2)
+    .map((one, index) =>
+      faults.number(one, `${path}.celsius[${index}]`, 'a temperature in °C', { from: -100, to: 400 }),
+    );
+  const source = readSource(fit.source, `${path}.source`, faults);
+  return { coefficients, celsius, source } as unknown as TemperatureFit;
 }
 
-function readAlternative(item: unknown, path: string, steps: number, faults: Faults): void {
-  const { step, pKa, source, note } = faults.object(
-    item,
-    path,
-    'an alternative { step, pKa, source }',
-    keys.alternative,
-  );
+function readAlternative(item: unknown, path: string, steps: number, faults: Faults): Alternative {
+  const unread = faults.object(item, path, 'an alternative { step, pKa, source }', keys.alternative);
+  const { step, pKa, source, note } = unread;
   faults.number(step, `${path}.step`, 'the number of a step', {
     from: 1,
     to: Math.max(1, steps),
     integer: true,
   });
   readPKa(pKa, path, faults);
-  readSource(source, `${path}.source`, faults);
   if (note !== undefined) faults.text(note, `${path}.note`, 'a note', noteLength);
+  return { ...unread, source: readSource(source, `${path}.source`, faults) } as unknown as Alternative;
 }
 
 function readPKa(pKa: unknown, path: string, faults: Faults): void {

@@ -64,30 +64,27 @@ export function readReagent(value: unknown, path: string, faults: Faults): Reage
   faults.text(unread.id, at(path, 'id'), 'an id');
   faults.text(unread.name, at(path, 'name'), 'a name');
 
-  const what = 'a list of { protolyte, count }';
-  const protolytes = faults.list(unread.protolytes, at(path, 'protolytes'), what, 0, 100);
-  for (const [index, item] of protolytes.entries()) {
-    const here = `${at(path, 'protolytes')}[${index}]`;
-    const part = faults.object(item, here, 'a part { protolyte, count }', ['protolyte', 'count']);
-    readProtolyte(part.protolyte, `${here}.protolyte`, faults);
-    faults.number(part.count, `${here}.count`, 'a count per formula unit', countLimits);
-  }
-
-  const ions = faults.list(unread.ions, at(path, 'ions'), 'a list of { ion, count }', 0, 100);
-  for (const [index, item] of ions.entries()) {
-    const here = `${at(path, 'ions')}[${index}]`;
-    const part = faults.object(item, here, 'a part { ion, count }', ['ion', 'count']);
-    const ion = faults.object(part.ion, `${here}.ion`, 'an ion { formula, charge }', ['formula', 'charge']);
-    faults.text(ion.formula, `${here}.ion.formula`, 'a formula');
-    const { charge } = protolyteLimits;
-    faults.number(ion.charge, `${here}.ion.charge`, 'a charge', { from: -charge, to: charge, integer: true });
-    faults.number(part.count, `${here}.count`, 'a count per formula unit', countLimits);
-  }
+  const protolytes = faults
+    .list(unread.protolytes, at(path, 'protolytes'), 'a list of { protolyte, count }', 0, 100)
+    .map((item, index) => {
+      const here = `${at(path, 'protolytes')}[${index}]`;
+      const part = faults.object(item, here, 'a part { protolyte, count }', ['protolyte', 'count']);
+      const protolyte = readProtolyte(part.protolyte, `${here}.protolyte`, faults);
+      return { protolyte, count: readCount(part.count, here, faults) };
+    });
+  const ions = faults
+    .list(unread.ions, at(path, 'ions'), 'a list of { ion, count }', 0, 100)
+    .map((item, index) => {
+      const here = `${at(path, 'ions')}[${index}]`;
+      const part = faults.object(item, here, 'a part { ion, count }', ['ion', 'count']);
+      return { ion: readIon(part.ion, `${here}.ion`, faults), count: readCount(part.count, here, faults) };
+    });
 
   if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
-  if (unread.source !== undefined) readSource(unread.source, at(path, 'source'), faults);
+  const source =
+    unread.source === undefined ? {} : { source: readSource(unread.source, at(path, 'source'), faults) };
 
-  const reagent = value as Reagent;
+  const reagent = { ...unread, protolytes, ions, ...source } as unknown as Reagent;
   if (unread.molarMass !== undefined) {
     faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { above: 0, to: 1e6 });
     if (unread.formula !== undefined) faults.text(unread.formula, at(path, 'formula'), 'a formula');
@@ -97,5 +94,20 @@ export function readReagent(value: unknown, path: string, faults: Faults): Reage
   return { ...reagent, molarMass: readMolarMass(unread.formula, at(path, 'formula'), faults) };
 }
 
+function readIon(value: unknown, path: string, faults: Faults): Ion {
+  const unread = faults.object(value, path, 'an ion { formula, charge }', ['formula', 'charge']);
+  const { charge: limit } = protolyteLimits;
+  return {
+    formula: faults.text(unread.formula, `${path}.formula`, 'a formula'),
+    charge: faults.number(unread.charge, `${path}.charge`, 'a charge', {
+      from: -limit,
+      to: limit,
+      integer: true,
+    }),
+  };
+}
+
 /** Whole or not: an analysed composition may give a fraction. */
-const countLimits = { above: 0, to: 1000 };
+function readCount(count: unknown, path: string, faults: Faults): number {
+  return faults.number(count, `${path}.count`, 'a count per formula unit', { above: 0, to: 1000 });
+}

@@ -50,12 +50,17 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
     const { value, path } = place;
     if (seen.has(value)) continue;
     seen.add(value);
+    const keys = keysIn(value);
+    if (keys === undefined) {
+      faults.add('wrong-type', path, 'plain data', value);
+      continue;
+    }
     const name = own(value, 'name');
     const { owner, part } = typeof name === 'string' ? { owner: name, part: '' } : place;
     if (hasMolarMassOfFormula(value)) note(atomicWeightsSource, owner, 'molar mass');
 
     const inside: Place[] = [];
-    for (const key of Object.keys(value)) {
+    for (const key of keys) {
       const item = own(value, key);
       if (typeof item !== 'object' || item === null || key === 'alternatives') continue;
       const here = Array.isArray(value) ? `${path}[${key}]` : at(path, key);
@@ -67,7 +72,7 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
           value: item,
           path: here,
           owner,
-          part: Array.isArray(value) ? numbered(part, key) : key,
+          part: Array.isArray(value) ? numbered(part, key) : key === 'log10K' ? `${part}, log10 K(T)` : key,
         });
       }
     }
@@ -90,7 +95,22 @@ const numbered = (list: string, index: string): string =>
   `${list.replace(/s$/, '')} ${Number(index) + 1}`.trim();
 
 /** A plain property. Getters are not called: they may compute, or throw. */
-const own = (value: object, key: string): unknown => Object.getOwnPropertyDescriptor(value, key)?.value;
+function own(value: object, key: string): unknown {
+  try {
+    return Object.getOwnPropertyDescriptor(value, key)?.value;
+  } catch {
+    return undefined; // a proxy
+  }
+}
+
+/** Undefined for a proxy that does not tell them. */
+function keysIn(value: object): readonly string[] | undefined {
+  try {
+    return Object.keys(value);
+  } catch {
+    return undefined;
+  }
+}
 
 /** Not so where the caller brought the molar mass. */
 function hasMolarMassOfFormula(value: object): boolean {

@@ -1,8 +1,8 @@
-import type { Conditions } from '../equilibrium/conditions.js';
+import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
 import type { Curve } from './curve.js';
 import { titrationLimits } from './limits.js';
-import { type Titration, titrate } from './titrate.js';
+import { readBoilOutUnder, readSetup, type Titration, titrationOf } from './titrate.js';
 
 /** The same titration under other conditions. */
 export interface ModelComparison {
@@ -43,17 +43,25 @@ export function compareModels(
 ): ModelComparison[] {
   const faults = new Faults('compareModels');
   const { setup } = faults.object(titration, 'titration', 'a titration as titrate returns it');
-  const list = faults.list(conditions, 'conditions', 'a list of conditions', 1, 100);
+  const read = readSetup(setup, 'titration.setup', faults);
+  const others = faults.list(conditions, 'conditions', 'a list of conditions', 1, 100).map((one, k) => {
+    const path = `conditions[${k}]`;
+    const settled = readConditions(one, path, faults);
+    readBoilOutUnder(settled, read.boilOut, path, faults);
+    readGas([read.analyte, read.titrant], settled, path, faults);
+    return { ...read, settled };
+  });
   const unread = options === undefined ? {} : faults.object(options, 'options', 'options { upTo }', ['upTo']);
-  if (unread.upTo !== undefined)
-    faults.number(unread.upTo, 'upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+  const wanted =
+    unread.upTo === undefined
+      ? null
+      : faults.number(unread.upTo, 'options.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
   faults.done();
 
-  const own = titrate(setup as Titration['setup']);
-  const others = list.map((one) => titrate({ ...own.setup, conditions: one as Conditions }));
-  const upTo = options?.upTo ?? usualEnd(own);
+  const own = titrationOf(read);
+  const upTo = wanted ?? usualEnd(own);
   const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
-  return others.map((other) => {
+  return others.map(titrationOf).map((other) => {
     const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort((a, b) => a - b);
     return {
       conditions: other.setup.conditions ?? {},

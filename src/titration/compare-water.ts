@@ -1,11 +1,13 @@
+import { readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { aliquot } from '../solution/aliquot.js';
-import { addWater } from '../solution/dilute.js';
-import { mix } from '../solution/mix.js';
+import { partOf } from '../solution/aliquot.js';
+import { readConflicts } from '../solution/conflicts.js';
+import { mixtureOf } from '../solution/mix.js';
 import { readSolution } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
-import { type Titration, type TitrationSetup, titrate } from './titrate.js';
+import { titrationLimits } from './limits.js';
+import { readSetup, type Titration, type TitrationSetup, titrationOf } from './titrate.js';
 
 /** How a volume moves from a titration with good water to one with the water and titrant given. */
 export interface Shift {
@@ -30,7 +32,7 @@ export interface WaterComparison {
 
 /** What to compare with. */
 export interface WaterInUse {
-  /** The quality of the water that dilutes the analyte and rinses it down, such as `waters.tapLike`. */
+  /** The water that dilutes the analyte and rinses it down, such as `waters.tapLike.solution`; what is kept is the composition. */
   readonly water: Solution;
   /** How much of it gets into the beaker in all, mL. */
   readonly mL: number;
@@ -57,7 +59,7 @@ export interface WaterInUse {
  *     analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  *     titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
  *   },
- *   { water: waters.tapLike, mL: 50, endpoints: [8.3] },
+ *   { water: waters.tapLike.solution, mL: 50, endpoints: [8.3] },
  * );
  * endpoints[0]?.mL; // => 0.0980
  * endpoints[0]?.percent; // => 0.490
@@ -65,35 +67,41 @@ export interface WaterInUse {
  */
 export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterComparison {
   const faults = new Faults('compareWater');
-  const { analyte, titrant } = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
-    'analyte',
-    'titrant',
-    'conditions',
-    'boilOut',
-  ]);
-  readSolution(analyte, 'analyte', faults);
-  readSolution(titrant, 'titrant', faults);
+  const read = readSetup(setup, 'setup', faults);
   const unread = faults.object(use, 'use', 'water in use { water, mL }', [
     'water',
     'mL',
     'titrant',
     'endpoints',
   ]);
-  const water = readSolution(unread.water, 'water', faults);
-  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { from: 0, to: solutionLimits.mL / 2 });
-  const other =
-    unread.titrant === undefined ? setup?.titrant : readSolution(unread.titrant, 'titrant', faults);
+  const water = readSolution(unread.water, 'use.water', faults);
+  const { leastML, mL: most } = solutionLimits;
+  const mL = faults.number(unread.mL, 'use.mL', 'a volume in mL', { from: leastML, to: most / 2 });
+  const titrant =
+    unread.titrant === undefined ? read.titrant : readSolution(unread.titrant, 'use.titrant', faults);
   const endpoints =
     unread.endpoints === undefined
       ? []
-      : faults.list(unread.endpoints, 'endpoints', 'a list of pH values', 0, 100);
-  for (const [index, pH] of endpoints.entries())
-    faults.number(pH, `endpoints[${index}]`, 'a pH', { from: -5, to: 25 });
+      : faults
+          .list(unread.endpoints, 'use.endpoints', 'a list of pH values', 0, 100)
+          .map((pH, k) => faults.number(pH, `use.endpoints[${k}]`, 'a pH', titrationLimits.pH));
+  if (!faults.any) {
+    const all = { 'setup.analyte': read.analyte, 'use.water': water, 'use.titrant': titrant };
+    readConflicts(
+      Object.entries(all).flatMap(([path, { contents }]) =>
+        contents.map(({ reagent }) => ({ reagent, path })),
+      ),
+      faults,
+    );
+    readGas([read.analyte, water, titrant], read.settled, 'setup.conditions', faults);
+    if (read.analyte.mL + mL > most)
+      faults.add('out-of-range', 'use.mL', `no more than ${most} mL with the analyte`, mL);
+  }
   faults.done();
 
-  const good = titrate({ ...setup, analyte: addWater(setup.analyte, { mL }) });
-  const added = mL === 0 ? setup.analyte : mix(setup.analyte, aliquot(water, { mL }));
-  const given = titrate({ ...setup, analyte: added, titrant: other });
+  const { analyte } = read;
+  const good = titrationOf({ ...read, analyte: { ...analyte, mL: analyte.mL + mL } });
+  const given = titrationOf({ ...read, analyte: mixtureOf([analyte, partOf(water, mL)]), titrant });
   return {
     good,
     given,
@@ -101,7 +109,7 @@ export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterCompa
       reaction,
       ...shiftOf(volumeOf(good, reaction), volumeOf(given, reaction)),
     })),
-    endpoints: (endpoints as readonly PH[]).map((pH) => ({
+    endpoints: endpoints.map((pH) => ({
       pH,
       ...shiftOf(good.volumeAt(pH), given.volumeAt(pH)),
     })),

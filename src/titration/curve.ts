@@ -1,5 +1,5 @@
 import type { PH } from '../equilibrium/quantities.js';
-import type { Faults } from '../errors.js';
+import { Faults } from '../errors.js';
 import { titrationLimits } from './limits.js';
 
 /** One point of a titration curve. */
@@ -21,14 +21,35 @@ export interface Curve {
 /** At which volumes a curve is wanted, all in mL of titrant added in all. */
 export type Additions =
   /** Equal additions, from 0 to no more than `upTo`. */
-  | { readonly every: number; readonly upTo: number }
+  | { readonly every: number; readonly upTo: number; readonly volumes?: never; readonly maxStep?: never }
   /** Running totals, in any order. */
-  | { readonly volumes: ArrayLike<number> }
+  | {
+      readonly volumes: ArrayLike<number>;
+      readonly every?: never;
+      readonly maxStep?: never;
+      readonly upTo?: never;
+    }
   /** As many as it takes for neighbours to differ by at most `maxStep` in pH, from 0 to `upTo`. */
-  | { readonly maxStep: number; readonly upTo: number };
+  | { readonly maxStep: number; readonly upTo: number; readonly every?: never; readonly volumes?: never };
 
-/** Row by row what a curve holds column by column. */
-export function rows({ mL, pH, slope }: Curve): CurvePoint[] {
+/**
+ * Row by row what a curve holds column by column.
+ *
+ * @throws InputError that lists every fault
+ */
+export function rows(curve: Curve): CurvePoint[] {
+  const faults = new Faults('rows');
+  const unread = faults.object(curve, '', 'a curve { mL, pH, slope }', ['mL', 'pH', 'slope']);
+  const [mL, pH, slope] = (['mL', 'pH', 'slope'] as const).map((key) =>
+    faults
+      .list(unread[key], key, 'a column of numbers', 0, titrationLimits.points)
+      .map((value, k) => faults.number(value, `${key}[${k}]`, 'a number')),
+  ) as [number[], number[], number[]];
+  const sound = !faults.any;
+  for (const [key, column] of Object.entries({ pH, slope }))
+    if (sound && column.length !== mL.length)
+      faults.add('conflict', key, `a column of ${mL.length}, as many as there are volumes`, column);
+  faults.done();
   return mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number }));
 }
 
@@ -49,6 +70,7 @@ export function readAdditions(value: unknown, faults: Faults): Additions {
       faults.add('conflict', 'additions.upTo', 'no upTo beside volumes', unread.upTo);
     return { volumes: readVolumes(unread.volumes, 'additions.volumes', faults) };
   }
+  const before = faults.count;
   const upTo = faults.number(unread.upTo, 'additions.upTo', 'a volume in mL', {
     above: 0,
     to: titrationLimits.mL,
@@ -64,7 +86,7 @@ export function readAdditions(value: unknown, faults: Faults): Additions {
     above: 0,
     to: titrationLimits.mL,
   });
-  if (upTo / every > titrationLimits.points)
+  if (faults.count === before && upTo / every > titrationLimits.points)
     faults.add(
       'out-of-range',
       'additions.every',
@@ -93,5 +115,5 @@ export function readVolume(value: unknown, path: string, faults: Faults): number
 /** Equal additions as the running totals that one would write down: 0.3, not 0.30000000000000004. @internal */
 export function equalAdditions(every: number, upTo: number): number[] {
   const count = Math.floor((upTo / every) * (1 + 1e-12));
-  return Array.from({ length: count + 1 }, (_, k) => Number((k * every).toPrecision(15)));
+  return Array.from({ length: count + 1 }, (_, k) => Math.min(upTo, Number((k * every).toPrecision(15))));
 }

@@ -8,7 +8,8 @@ import { chargeOfState } from './state-volumes.js';
  * The step that a stoichiometric point completes, in the trade's notation: `CO₃²⁻ + H⁺ → HCO₃⁻`.
  *
  * State k has the first k steps done. An acid titrant has then just undone step k + 1, a base titrant just done step k;
- * where there is no such step, strong acid and strong base have met. Where states tie, each is named.
+ * where there is no such step, the analyte's free OH- or H+ is used up. A titrant that changes by several protons meets as
+ * many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named.
  *
  * @param acid - whether the titrant is the more acidic of the two
  * @internal
@@ -19,46 +20,62 @@ export function reactionOf(
   states: readonly number[],
   acid: boolean,
 ): string {
-  const steps = states.map((state) => order[acid ? state : state - 1]).filter((step) => step !== undefined);
-  const ofAnalyte = steps.filter(({ family }) => (engine.analyte.amounts[family] as number) > 0);
-  const named = ofAnalyte.length > 0 ? ofAnalyte : steps;
-  if (named.length === 0) return gasReaction(engine, acid) ?? strongReaction;
-
-  const partner = partnerOf(engine, order, acid);
+  const completed = states.map((state) => ({ state, step: order[acid ? state : state - 1] }));
+  const ofProtolytes = completed.filter(({ step }) => step !== undefined);
+  const ofAnalyte = ofProtolytes.filter(
+    ({ step }) => (engine.analyte.amounts[(step as StepAt).family] as number) > 0,
+  );
+  const named = [ofAnalyte, ofProtolytes, completed].find((list) => list.length > 0) ?? [];
   return named
-    .map((step) => {
-      const own = pairOf(engine, step);
-      if (acid) return `${own.base} + ${partner.acid} → ${own.acid}${partner.base && ` + ${partner.base}`}`;
-      return `${own.acid} + ${partner.base} → ${own.base} + ${partner.acid}`;
+    .map(({ state, step }) => {
+      const own = step
+        ? pairOf(engine, step.family, step.step, step.step + 1)
+        : acid
+          ? hydroxide
+          : freeProton;
+      const partner = partnerOf(engine, order, state, acid);
+      if (!step && partner.isStrong) return strongReaction(engine, acid);
+      const { protons } = partner;
+      if (acid) return equation([protons, own.base, partner.acid], [protons, own.acid, partner.base]);
+      return equation([protons, own.acid, partner.base], [protons, own.base, partner.acid]);
     })
     .join('; ');
 }
 
-const strongReaction = `${printFormula('H+')} + ${printFormula('OH-')} → ${printFormula('H2O')}`;
-
 /** Open to a gas, a solution holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq)`. */
-function gasReaction({ setting }: Engine, acid: boolean): string | null {
+function strongReaction({ setting }: Engine, acid: boolean): string {
   const [gas, ion] = (setting.gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
-  if (!gas || !ion) return null;
-  return acid ? `${ion} + ${printFormula('H+')} → ${gas}` : `${gas} + ${printFormula('OH-')} → ${ion}`;
+  if (!gas || !ion) return `${freeProton.acid} + ${hydroxide.base} → ${hydroxide.acid}`;
+  return acid ? `${ion} + ${freeProton.acid} → ${gas}` : `${gas} + ${hydroxide.base} → ${ion}`;
 }
 
-/** A conjugate pair, printed. Free H+ leaves nothing behind. */
+/** Two forms of one acid, printed, and how many protons lie between them. */
 interface Pair {
   readonly acid: string;
   readonly base: string;
+  readonly protons: number;
 }
 
-function pairOf({ setting }: Engine, { family, step }: StepAt): Pair {
-  const [acid, base] = (setting.protolytes[family]?.species ?? []).slice(step, step + 2);
-  return { acid: printFormula(acid?.formula ?? ''), base: printFormula(base?.formula ?? '') };
+/** Leaves nothing behind. */
+const freeProton: Pair = { acid: printFormula('H+'), base: '', protons: 1 };
+const hydroxide: Pair = { acid: printFormula('H2O'), base: printFormula('OH-'), protons: 1 };
+
+/** The forms of one protolyte that have lost so many protons. */
+function pairOf({ setting }: Engine, family: number, fewer: number, more: number): Pair {
+  const formula = (lost: number) => printFormula(setting.protolytes[family]?.species[lost]?.formula ?? '');
+  return { acid: formula(fewer), base: formula(more), protons: more - fewer };
 }
 
 /**
  * The pair by which the titrant gives or takes protons: free H+ or OH- where it is a strong acid or base in excess of its
- * own protolytes, else the step at which its own make-up stands.
+ * own protolytes, else the form in which its protolyte comes and the one it has in this state.
  */
-function partnerOf(engine: Engine, order: readonly StepAt[], acid: boolean): Pair {
+function partnerOf(
+  engine: Engine,
+  order: readonly StepAt[],
+  state: number,
+  acid: boolean,
+): Pair & { readonly isStrong: boolean } {
   const { titrant, setting } = engine;
   const own = order.filter(({ family }) => (titrant.amounts[family] as number) > 0);
   const charges = Array.from({ length: own.length + 1 }, (_, done) =>
@@ -66,13 +83,30 @@ function partnerOf(engine: Engine, order: readonly StepAt[], acid: boolean): Pai
   );
   const at = charges.findIndex((charge) => charge <= rounding(titrant)); // steps done in the titrant as it stands
   const exact = at >= 0 && Math.abs(charges[at] as number) <= rounding(titrant);
-  const step = acid && exact ? own[at] : own[at - 1];
-  const strong = acid ? at === 0 && !exact : at < 0;
-  if (strong || !step)
-    return acid
-      ? { acid: printFormula('H+'), base: '' }
-      : { acid: printFormula('H2O'), base: printFormula('OH-') };
-  return pairOf(engine, step);
+  const done = acid && !exact ? at - 1 : at; // in the form that gives protons, or takes them
+  const family = own[acid ? done : done - 1]?.family;
+  if (family === undefined || done < 0) return { ...(acid ? freeProton : hydroxide), isStrong: true };
+
+  const lostIn = (steps: readonly StepAt[]) => steps.filter((step) => step.family === family).length;
+  const before = lostIn(own.slice(0, done));
+  const after = lostIn(order.slice(0, state));
+  const pair = acid
+    ? pairOf(engine, family, before, Math.max(after, before + 1))
+    : pairOf(engine, family, Math.min(after, before - 1), before);
+  return { ...pair, isStrong: false };
 }
 
 const rounding = ({ charge }: Column) => 1e-12 * Math.abs(charge);
+
+type Side = readonly [count: number, own: string, partner: string];
+
+const equation = (left: Side, right: Side): string => `${sideOf(left)} → ${sideOf(right)}`;
+
+/** `2 HC₂O₄⁻` where both formulas are one; what leaves nothing behind is left out. */
+function sideOf([count, own, partner]: Side): string {
+  if (own === partner) return term(count + 1, own);
+  return [term(count, own), term(1, partner)].filter((text) => text !== '').join(' + ');
+}
+
+const term = (count: number, formula: string): string =>
+  count > 1 && formula !== '' ? `${count} ${formula}` : formula;

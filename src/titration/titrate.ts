@@ -1,14 +1,13 @@
-import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate, equilibriumOf } from '../equilibrium/equilibrate.js';
+import { type Conditions, readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
+import { type Equilibrium, equilibriumOf, equilibriumUnder } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { type Setting, settingOf } from '../equilibrium/setting.js';
-import { Faults } from '../errors.js';
-import { aliquot } from '../solution/aliquot.js';
-import { merged } from '../solution/merged.js';
-import { mix } from '../solution/mix.js';
-import { readSolution } from '../solution/read-solution.js';
+import { at, Faults } from '../errors.js';
+import { partOf } from '../solution/aliquot.js';
+import { mixtureOf } from '../solution/mix.js';
+import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { readTotals, totalsOf } from '../solution/totals.js';
+import { totalsOf } from '../solution/totals.js';
 import { printFormula } from '../substance/print-formula.js';
 import { type BoilOut, boiledOut, readBoilOut } from './boil-out.js';
 import type { Course } from './course.js';
@@ -95,31 +94,68 @@ export const titrationDefaults = { within: 0.05 } as const;
  */
 export function titrate(setup: TitrationSetup): Titration {
   const faults = new Faults('titrate');
-  const unread = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
+  const read = readSetup(setup, '', faults);
+  faults.done();
+  return titrationOf(read);
+}
+
+/** A setup that has been read. */
+export interface ReadSetup {
+  readonly analyte: Solution;
+  readonly titrant: Solution;
+  readonly settled: Settled;
+  readonly boilOut: Required<BoilOut> | null;
+}
+
+/** Reads a setup from a caller's value, noting every fault. @internal */
+export function readSetup(value: unknown, path: string, faults: Faults): ReadSetup {
+  const unread = faults.object(value, path, 'a setup { analyte, titrant }', [
     'analyte',
     'titrant',
     'conditions',
     'boilOut',
   ]);
-  const analyte = readSolution(unread.analyte, 'analyte', faults);
-  const titrant = readSolution(unread.titrant, 'titrant', faults);
-  const settled = readConditions(unread.conditions, 'conditions', faults);
-  const boilOut = readBoilOut(unread.boilOut, 'boilOut', faults);
-  if (boilOut && settled.carbonDioxide && settled.carbonDioxide.escape === undefined)
-    faults.add('conflict', 'boilOut', 'no boil-out beside an analyte that is open to the air', setup.boilOut);
-  faults.done();
-  readTotals([analyte, titrant], 'titrant', faults);
-  readGas([analyte, titrant], settled, 'conditions.carbonDioxide.protolyte', faults);
-  merged([...analyte.contents, ...titrant.contents], 'titrant', faults);
-  faults.done();
+  const [analyte, titrant] = readSolutions(
+    [
+      { value: unread.analyte, path: at(path, 'analyte') },
+      { value: unread.titrant, path: at(path, 'titrant') },
+    ],
+    faults,
+  ) as [Solution, Solution];
+  const settled = readConditions(unread.conditions, at(path, 'conditions'), faults);
+  const boilOut = readBoilOut(unread.boilOut, at(path, 'boilOut'), faults);
+  readBoilOutUnder(settled, boilOut, at(path, 'boilOut'), faults);
+  readGas([analyte, titrant], settled, at(path, 'conditions'), faults);
+  return { analyte, titrant, settled, boilOut };
+}
 
+/** Notes a fault where a beaker that is open to the air is boiled out. @internal */
+export function readBoilOutUnder(
+  { carbonDioxide }: Settled,
+  boilOut: BoilOut | null,
+  path: string,
+  faults: Faults,
+): void {
+  if (boilOut && carbonDioxide && carbonDioxide.escape === undefined)
+    faults.add('conflict', path, 'no boil-out beside an analyte that is open to the air', boilOut);
+}
+
+/** The titration of a setup that has been read. @internal */
+export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): Titration {
   const setting = settingOf([analyte, titrant], settled);
   const legs = legsOf(engineOf(setting), [analyte, titrant], boilOut);
   const course = joined(legs);
-  const points = once(() => legs.map(pointsOf));
+  const points = once(() => {
+    const ofLegs = legs.map(pointsOf);
+    return {
+      equivalence: ofLegs.flatMap(({ equivalence }) => equivalence),
+      halfEquivalence: ofLegs.flatMap(({ halfEquivalence }) => halfEquivalence),
+      inflections: ofLegs.flatMap(({ inflections }) => inflections),
+    };
+  });
   const equilibriumAt = (mL: number): Equilibrium => {
-    if (mL === 0) return equilibrate(analyte, settled.conditions);
-    const mixed = mix(analyte, aliquot(titrant, { mL }));
+    if (mL === 0) return equilibriumUnder(analyte, settled);
+    const mixed = mixtureOf([analyte, partOf(titrant, mL)]);
     return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed).ions, mixed);
   };
   const titration: Titration = {
@@ -131,13 +167,13 @@ export function titrate(setup: TitrationSetup): Titration {
     volumeAt: (pH) => volumesAt(course, pH, 'volumeAt')[0],
     volumesAt: (pH) => volumesAt(course, pH, 'volumesAt'),
     get equivalencePoints() {
-      return points().flatMap(({ equivalence }) => equivalence);
+      return points().equivalence;
     },
     get halfEquivalencePoints() {
-      return points().flatMap(({ halfEquivalence }) => halfEquivalence);
+      return points().halfEquivalence;
     },
     get inflectionPoints() {
-      return points().flatMap(({ inflections }) => inflections);
+      return points().inflections;
     },
     get notes() {
       const volumes = [0, ...titration.equivalencePoints.map(({ mL }) => mL)];
@@ -190,7 +226,10 @@ function jumpAt(course: Course, mL: number, options?: { readonly within?: number
   const within =
     unread.within === undefined
       ? titrationDefaults.within
-      : faults.number(unread.within, 'within', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+      : faults.number(unread.within, 'options.within', 'a volume in mL', {
+          above: 0,
+          to: titrationLimits.mL,
+        });
   if (!faults.any && middle - within < 0)
     faults.add(
       'out-of-range',
@@ -205,7 +244,7 @@ function jumpAt(course: Course, mL: number, options?: { readonly within?: number
 
 function volumesAt(course: Course, pH: PH, call: string): number[] {
   const faults = new Faults(call);
-  const checked = faults.number(pH, 'pH', 'a pH', { from: -5, to: 25 });
+  const checked = faults.number(pH, 'pH', 'a pH', titrationLimits.pH);
   faults.done();
   return course.volumesAt(checked);
 }
@@ -213,7 +252,7 @@ function volumesAt(course: Course, pH: PH, call: string): number[] {
 function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
   const faults = new Faults('pHs');
   const list = readVolumes(volumes, 'volumes', faults);
-  if (out !== undefined && !(out instanceof Float64Array))
+  if (out !== undefined && !(ArrayBuffer.isView(out) && out instanceof Float64Array))
     faults.add('wrong-type', 'out', 'a Float64Array', out);
   else if (out !== undefined && out.length < list.length)
     faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out.length);
@@ -234,6 +273,6 @@ function curve(course: Course, additions: Additions): Curve {
 }
 
 function volumesOf(course: Course, wanted: Additions): number[] {
-  if ('maxStep' in wanted) return course.volumesUpTo(wanted.upTo, wanted.maxStep);
-  return 'every' in wanted ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
+  if (wanted.maxStep !== undefined) return course.volumesUpTo(wanted.upTo, wanted.maxStep);
+  return wanted.every !== undefined ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
 }

@@ -1,16 +1,6 @@
 import { readFileSync } from 'node:fs';
-import {
-  defineProtolyte,
-  defineReagent,
-  makeSolution,
-  type Protolyte,
-  pHOf,
-  type Reagent,
-  type Solution,
-  type Source,
-  type Titration,
-  titrate,
-} from 'protolysis';
+import { makeSolution, pHOf, type Solution, type Titration, titrate } from 'protolysis';
+import { acidWith, strongIon } from '../make.js';
 
 /** The files of vectors/ as its README describes them; every number is decimal text. */
 export interface FamilyInput {
@@ -40,30 +30,8 @@ export function casesOf<Case>(file: string): readonly Case[] {
   return (JSON.parse(text) as { cases: Case[] }).cases;
 }
 
-const source: Source = { kind: 'fromMemory', note: 'an input of a mathematical test, not reference data' };
-
 /** A family as a reagent that brings one of it and no ion. */
-export function familyReagent({ name, z0, pKa }: FamilyInput): { protolyte: Protolyte; reagent: Reagent } {
-  const protolyte = defineProtolyte({
-    id: name,
-    name,
-    species: [...pKa, ''].map((_, lost) => ({ formula: `${name}(${z0 - lost})`, charge: z0 - lost })),
-    steps: pKa.map((text) => ({ pKa: Number(text), source })),
-  });
-  return {
-    protolyte,
-    reagent: defineReagent({ id: name, name, protolytes: [{ protolyte, count: 1 }], ions: [] }),
-  };
-}
-
-/** A strong ion as a reagent of its own. */
-const ionReagent = (formula: string, charge: number): Reagent =>
-  defineReagent({
-    id: `ion ${formula}`,
-    name: formula,
-    protolytes: [],
-    ions: [{ ion: { formula, charge }, count: 1 }],
-  });
+export const familyReagent = ({ name, z0, pKa }: FamilyInput) => acidWith(name, z0, pKa.map(Number));
 
 /** |answer − reference| may be 4 · (condition + 2.3e-16 · max(1, |reference|)): vectors/README.md, "condition". */
 export const tolerance = (condition: string, reference: number): number =>
@@ -86,7 +54,7 @@ export const solutionOf = ({ families, strong_ions }: SystemInput): Solution =>
   makeSolution({
     contents: [
       ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: Number(family.C) })),
-      ...strong_ions.map(({ name, z, C }) => ({ reagent: ionReagent(name, z), molar: Number(C) })),
+      ...strong_ions.map(({ name, z, C }) => ({ reagent: strongIon(name, z), molar: Number(C) })),
     ],
   });
 
@@ -97,7 +65,7 @@ export function titrationOf({ pKw, V0, families, strong_ions }: TitrationInput):
       mL,
       contents: [
         ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: Number(family[key]) })),
-        ...strong_ions.map((ion) => ({ reagent: ionReagent(ion.name, ion.z), molar: Number(ion[key]) })),
+        ...strong_ions.map((ion) => ({ reagent: strongIon(ion.name, ion.z), molar: Number(ion[key]) })),
       ],
     });
   return titrate({

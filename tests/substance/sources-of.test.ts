@@ -40,7 +40,9 @@ test('of a solution: each source once, with all that rests on it', () => {
     'carbonic acid: step 1',
     'carbonic acid: step 1, dH and dCp',
     'carbonic acid: step 2, dH and dCp',
+    'carbonic acid: step 1, log10 K(T)',
     'carbonic acid: step 2',
+    'carbonic acid: step 2, log10 K(T)',
   ]);
 });
 

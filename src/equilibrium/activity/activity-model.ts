@@ -61,7 +61,7 @@ export function readActivityModel(
   const before = faults.count;
   const unread = faults.object(value, path, what, keys);
   faults.text(unread.name, `${path}.name`, 'a name');
-  readSource(unread.source, `${path}.source`, faults);
+  const source = readSource(unread.source, `${path}.source`, faults);
   for (const key of ['individual', 'squareLaw'] as const)
     if (unread[key] !== undefined && typeof unread[key] !== 'boolean')
       faults.add('wrong-type', `${path}.${key}`, 'true or false', unread[key]);
@@ -74,7 +74,7 @@ export function readActivityModel(
       faults.add(own === undefined ? 'missing' : 'wrong-type', `${path}.${key}`, 'a function', own);
   }
   if (faults.count > before) return nothingKnown;
-  const model = value as ActivityModel;
+  const model = { ...unread, source } as unknown as ActivityModel;
   try {
     for (const charge of [1, -1, 0]) {
       faults.number(

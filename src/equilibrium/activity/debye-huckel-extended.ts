@@ -28,16 +28,19 @@ export const sizeOtherwise = 4.5;
  */
 export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
   const faults = new Faults('debyeHuckelExtendedOf');
-  const unread = faults.object(given, 'given', 'sizes { sizes, otherwise }', ['sizes', 'otherwise']);
+  const unread = faults.object(given, '', 'sizes { sizes, otherwise }', ['sizes', 'otherwise']);
   const limits = { above: 0, to: 100 };
   const sizes = faults.object(unread.sizes, 'sizes', 'sizes in Å by formula');
-  for (const key of Object.keys(sizes)) faults.number(sizes[key], at('sizes', key), 'a size in Å', limits);
+  const read = Object.keys(sizes).map((key): [string, number] => [
+    key,
+    faults.number(sizes[key], at('sizes', key), 'a size in Å', limits),
+  ]);
   const otherwise =
     unread.otherwise === undefined
       ? sizeOtherwise
       : faults.number(unread.otherwise, 'otherwise', 'a size in Å', limits);
   faults.done();
-  return extendedOf(new Map(Object.entries(sizes) as [string, number][]), otherwise);
+  return extendedOf(new Map(read), otherwise);
 }
 
 function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): ActivityModel {

@@ -147,7 +147,7 @@ export const davies: ActivityModel = /*#__PURE__*/ lawOf({
  */
 export function daviesOf(coefficients: { readonly linear: number }): ActivityModel {
   const faults = new Faults('daviesOf');
-  const unread = faults.object(coefficients, 'coefficients', 'coefficients { linear }', ['linear']);
+  const unread = faults.object(coefficients, '', 'coefficients { linear }', ['linear']);
   const linear = faults.number(unread.linear, 'linear', 'a coefficient in L/mol', { from: -10, to: 10 });
   faults.done();
   if (linear === 0.3) return davies;

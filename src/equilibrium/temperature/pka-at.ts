@@ -32,10 +32,10 @@ const thermalRange = [0, 50] as const;
  */
 export function pKaAt(protolyte: Protolyte, celsius: number): number[] {
   const faults = new Faults('pKaAt');
-  readProtolyte(protolyte, 'protolyte', faults);
+  const { steps } = readProtolyte(protolyte, 'protolyte', faults);
   const t = readCelsius(celsius, 'celsius', faults);
   faults.done();
-  return protolyte.steps.map((step) => stepAt(step, t));
+  return steps.map((step) => stepAt(step, t));
 }
 
 /** @internal */

@@ -1,0 +1,82 @@
+import { Faults } from '../errors.js';
+import type { Indicator } from '../substance/indicator.js';
+import type { Titration } from '../titration/titrate.js';
+import { readDye } from './colour-at.js';
+import { differenceSeen, readVision, type Vision } from './colour-vision.js';
+import type { IndicatorScore } from './indicator-score.js';
+import { scoreOf } from './score-indicator.js';
+import { readScoreOptions, type ScoreOptions } from './score-options.js';
+import { coloursAtCall } from './visible-change.js';
+
+/** How a ranking takes the observer's eyes into account. */
+export interface SightOptions extends ScoreOptions {
+  readonly vision?: Vision;
+  /** CIEDE2000 difference that is seen every other time. */
+  readonly noticeable?: number;
+}
+
+/** An indicator's score, and how surely an observer sees its change. */
+export interface SightScore extends IndicatorScore {
+  /** Difference of the colours one drop before and after the call, CIEDE2000; 0 where there is no call. */
+  readonly difference: number;
+  /** From 0 to 1: 1 − 2^(−difference/noticeable). */
+  readonly seen: number;
+  /** score · seen: what the ranking goes by. */
+  readonly worth: number;
+}
+
+/**
+ * What `rankBySight` takes for granted: the just noticeable difference of M. Mahy, L. Van Eycken, A. Oosterlinck, Color Res.
+ * Appl. 19, 105–121 (1994), from memory. It was found in CIE L*a*b*, with colours side by side.
+ */
+export const sightDefaults = { vision: 'normal', noticeable: 2.3 } as const;
+
+/**
+ * Indicators in order of what they are worth to one observer, the best first: the score of `scoreIndicator` times how
+ * surely the colours one drop before and after the call are told apart.
+ *
+ *   worth = score · (1 − 2^(−ΔE₀₀/noticeable))                                                          (1)
+ *
+ * (1) is this library's own, on approximate colours: it says which indicator to prefer, not what anyone will see.
+ *
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { indicators, makeSolution, reagents, titrate } from 'protolysis';
+ * import { rankBySight } from 'protolysis/colour';
+ *
+ * const titration = titrate({
+ *   analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.ammonia, molar: 0.1 }] }),
+ *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+ * });
+ * const choice = [indicators.methylRed, indicators.bromocresolGreen];
+ * const [first] = rankBySight(titration, choice, { vision: 'deuteranopia' });
+ * first?.seen; // => 1.00
+ * ```
+ */
+export function rankBySight(
+  titration: Titration,
+  indicators: readonly Indicator[],
+  options?: SightOptions,
+): SightScore[] {
+  const faults = new Faults('rankBySight');
+  const read = readScoreOptions(titration, options, faults, ['vision', 'noticeable']);
+  const vision = readVision(read.unread.vision, faults);
+  const noticeable =
+    read.unread.noticeable === undefined
+      ? sightDefaults.noticeable
+      : faults.number(read.unread.noticeable, 'noticeable', 'a colour difference', { from: 0.01, to: 100 });
+  const list = faults.list(indicators, 'indicators', 'a list of indicators', 1, 1000);
+  const dyes = Array.from(list, (one, k) => readDye(one, `indicators[${k}]`, faults));
+  faults.done();
+
+  return dyes
+    .map((dye, k) => {
+      const score = scoreOf(read.titration, list[k] as Indicator, read);
+      const call = coloursAtCall(read.titration, dye, score, read);
+      const difference = call ? differenceSeen(call.before.hex, call.after.hex, vision) : 0;
+      const seen = 1 - 2 ** (-difference / noticeable);
+      return { ...score, difference, seen, worth: score.score * seen };
+    })
+    .sort((one, other) => other.worth - one.worth);
+}

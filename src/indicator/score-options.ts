@@ -1,0 +1,109 @@
+import type { Faults } from '../errors.js';
+import { colourlessForm, type Indicator } from '../substance/indicator.js';
+import { readIndicator } from '../substance/read-indicator.js';
+import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import { titrationLimits } from '../titration/limits.js';
+import type { Titration } from '../titration/titrate.js';
+import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
+import { readTitration } from './read-titration.js';
+
+/** How an indicator is judged. */
+export interface ScoreOptions {
+  /** The point to be found; by default the one that the indicator serves best. */
+  readonly at?: EquivalencePoint | undefined;
+  /** mL off that would cost half the score; one drop by default. */
+  readonly tolerance?: number;
+  /** Volume of a drop of titrant, mL. */
+  readonly dropSize?: number;
+  /** Who calls the end point, in place of the one that the indicator implies. */
+  readonly observer?: Observer;
+  /** Drops of indicator solution in the flask: they move the visible edge of a one-colour indicator. */
+  readonly indicatorDrops?: number;
+}
+
+/** What is taken for granted of drops: common practice, with the drop of a burette between 0.02 and 0.07 mL. */
+export const indicatorDefaults = { dropSize: 0.05, indicatorDrops: 2 } as const;
+
+/** Options that have been read, but for the indicator they go with. @internal */
+export interface ReadOptions {
+  readonly points: readonly EquivalencePoint[];
+  readonly tolerance: number;
+  readonly dropSize: number;
+  readonly observer?: Calls;
+  readonly indicatorDrops: number;
+}
+
+/** Reads what every judgement of an indicator starts from, noting every fault. @internal */
+export function readScoreOptions(
+  titration: unknown,
+  options: unknown,
+  faults: Faults,
+  more: readonly string[] = [],
+): ReadOptions & { readonly titration: Titration; readonly unread: Readonly<Record<string, unknown>> } {
+  const read = readTitration(titration, faults);
+  const allowed = ['at', 'tolerance', 'dropSize', 'observer', 'indicatorDrops', ...more];
+  const unread = options === undefined ? {} : faults.object(options, 'options', 'options', allowed);
+  const dropSize =
+    unread.dropSize === undefined
+      ? indicatorDefaults.dropSize
+      : faults.number(unread.dropSize, 'dropSize', 'a volume in mL', volume);
+  const tolerance =
+    unread.tolerance === undefined
+      ? dropSize
+      : faults.number(unread.tolerance, 'tolerance', 'a volume in mL', volume);
+  return {
+    titration: read as Titration,
+    unread,
+    points: pointsFrom(unread.at, read, faults),
+    tolerance,
+    dropSize,
+    indicatorDrops: readDrops(unread.indicatorDrops, 'indicatorDrops', faults),
+    ...(unread.observer === undefined ? {} : { observer: readObserver(unread.observer, faults) }),
+  };
+}
+
+const volume = { from: 1e-6, to: 1e6 };
+
+/** Reads an amount of indicator in drops of its solution. @internal */
+export function readDrops(value: unknown, path: string, faults: Faults): number {
+  if (value === undefined) return indicatorDefaults.indicatorDrops;
+  return faults.number(value, path, 'a number of drops', { from: 0.02, to: 200 });
+}
+
+function pointsFrom(
+  at: unknown,
+  titration: Titration | undefined,
+  faults: Faults,
+): readonly EquivalencePoint[] {
+  if (at !== undefined) {
+    const point = faults.object(at, 'at', 'an equivalence point of the titration');
+    faults.number(point.mL, 'at.mL', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+    return [point as unknown as EquivalencePoint];
+  }
+  if (titration?.equivalencePoints.length === 0)
+    faults.add(
+      'missing',
+      'titration.equivalencePoints',
+      'a titration that has one',
+      titration.equivalencePoints,
+    );
+  return titration?.equivalencePoints ?? [];
+}
+
+/** By how much the amount of a one-colour indicator moves its visible edge. @internal */
+export function shiftOf(indicator: Indicator, drops: number): number {
+  const form = colourlessForm(indicator);
+  if (form === undefined) return 0;
+  return Math.log10(drops / indicatorDefaults.indicatorDrops) * (form === 'acid' ? -1 : 1);
+}
+
+/** Reads a list of indicators, noting every fault. @internal */
+export function readIndicators(value: unknown, faults: Faults): readonly Indicator[] {
+  const list = faults.list(value, 'indicators', 'a list of indicators', 1, 1000);
+  return Array.from(list, (one, k) => readIndicator(one, `indicators[${k}]`, faults));
+}
+
+/** The calls that an indicator and its observer make. @internal */
+export function callsFor(indicator: Indicator, { observer, indicatorDrops }: ReadOptions): Calls {
+  return observer ?? callsOf(indicator, shiftOf(indicator, indicatorDrops));
+}

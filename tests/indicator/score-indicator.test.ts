@@ -1,0 +1,464 @@
+import fc from 'fast-check';
+import {
+  chooseTransition,
+  defineIndicator,
+  type Indicator,
+  indicators,
+  makeSolution,
+  type Observer,
+  reagents,
+  type ScoreOptions,
+  scoreIndicator,
+  type Titration,
+  titrate,
+} from 'protolysis';
+import { describe, expect, test } from 'vitest';
+import { verdictOf } from '../../src/indicator/verdict.js';
+import { strong, titrationOf, weakPair } from './titrations.js';
+
+const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
+const indicatorOf = (from: number, to: number, more: Partial<Indicator> = {}): Indicator =>
+  defineIndicator({
+    id: 'x',
+    name: 'x',
+    transition: { from, to },
+    acidColour: 'red',
+    baseColour: 'yellow',
+    source,
+    ...more,
+  });
+const scoreFor = (titration: Titration, indicator: Indicator, options?: ScoreOptions) =>
+  scoreIndicator(titration, indicator, options).score;
+
+/** The score's own bound is 1e-6; two of them compared may differ by twice that. */
+const bound = 2e-6;
+
+const anAcid = fc.double({ min: 2, max: 11, noNaN: true });
+const aStrength = fc.double({ min: -3.5, max: 0, noNaN: true }).map((lg) => 10 ** lg);
+const aRange = fc.record({
+  from: fc.double({ min: 0, max: 12, noNaN: true }),
+  width: fc.double({ min: 0.2, max: 3, noNaN: true }),
+});
+const aTitration = fc
+  .record({ pKa: anAcid, molar: aStrength, kind: fc.constantFrom('strong', 'acid', 'base', 'carbonate') })
+  .map(({ pKa, molar, kind }) => {
+    if (kind === 'strong') return strong(molar);
+    if (kind === 'carbonate') return titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid, molar);
+    return kind === 'acid'
+      ? titrationOf(weakPair(pKa).acid, reagents.sodiumHydroxide, molar)
+      : titrationOf(weakPair(pKa).base, reagents.hydrochloricAcid, molar);
+  });
+const aTolerance = fc.double({ min: -3, max: 0, noNaN: true }).map((lg) => 10 ** lg);
+
+/**
+ * The score by another road: over volume, with the pH found by iteration, by adaptive Simpson. With V = V_eq + δ·tan θ the
+ * merit cancels against dV, and ∫ w(p) dp/(1 + …) becomes ∫ w(pH(V))·|dpH/dV|·δ dθ.
+ */
+function scoreOverVolume(
+  titration: Titration,
+  triangle: readonly [number, number, number],
+  mL: number,
+  delta: number,
+) {
+  const [from, at, to] = triangle;
+  const weight = (pH: number) => {
+    if (!(pH > from && pH < to)) return 0;
+    return (2 / (to - from)) * (pH < at ? (pH - from) / (at - from) : pH > at ? (to - pH) / (to - at) : 1);
+  };
+  const f = (theta: number) => {
+    const volume = Math.min(Math.max(mL + delta * Math.tan(theta), 0), 1e9);
+    return weight(titration.pHAt(volume)) * Math.abs(titration.slopeAt(volume)) * delta;
+  };
+  const start = Math.atan(-mL / delta);
+  const kinks = triangle
+    .flatMap((pH) => titration.volumesAt(pH))
+    .map((volume) => Math.atan((volume - mL) / delta));
+  const even = Array.from({ length: 513 }, (_, k) => start + ((Math.PI / 2 - start) * k) / 512);
+  // steep curves, and long tails: panels that shrink towards the equivalence point and towards endless volume by halves
+  const graded = Array.from({ length: 50 }, (_, k) => 2 ** -k).flatMap((x) => [-x, x, Math.PI / 2 - x]);
+  const edges = [...even, ...kinks, 0, ...graded]
+    .filter((x) => x >= start && x <= Math.PI / 2)
+    .sort((one, other) => one - other);
+  let total = 0;
+  for (let k = 1; k < edges.length; k += 1) {
+    const [a, b] = [edges[k - 1] as number, Math.min(edges[k] as number, Math.PI / 2 - 1e-12)];
+    if (b > a) total += simpson(f, a, b, f(a), f((a + b) / 2), f(b), 1e-10, 30);
+  }
+  return total;
+}
+
+function simpson(
+  f: (x: number) => number,
+  a: number,
+  b: number,
+  fa: number,
+  fm: number,
+  fb: number,
+  tolerance: number,
+  depth: number,
+): number {
+  const m = (a + b) / 2;
+  const [fl, fr] = [f((a + m) / 2), f((m + b) / 2)];
+  const whole = ((b - a) / 6) * (fa + 4 * fm + fb);
+  const halves = ((b - a) / 12) * (fa + 4 * fl + 2 * fm + 4 * fr + fb);
+  if (depth === 0 || Math.abs(halves - whole) <= 15 * tolerance) return halves + (halves - whole) / 15;
+  return (
+    simpson(f, a, m, fa, fl, fm, tolerance / 2, depth - 1) +
+    simpson(f, m, b, fm, fr, fb, tolerance / 2, depth - 1)
+  );
+}
+
+describe('the score', () => {
+  test('agrees below 1e-6 with an integral over volume, for any curve, range and tolerance', () =>
+    fc.assert(
+      fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
+        const [point] = titration.equivalencePoints;
+        if (!point) return;
+        const found = scoreIndicator(titration, indicatorOf(from, from + width), { at: point, tolerance });
+        const other = scoreOverVolume(titration, [from, from + width / 2, from + width], point.mL, tolerance);
+        expect(Math.abs(found.score - other)).toBeLessThan(1e-6);
+        expect(found.scoreError).toBeLessThanOrEqual(1e-7);
+      }),
+      { numRuns: 200 },
+    ));
+
+  // With half width s, a needle of height 1 holds π·s times the weight: more than the bound, in ever less room.
+  test.each([1e-3, 3e-4, 1e-4, 3e-5])(
+    'agrees with it where the merit is a needle in pH: tolerance %d mL',
+    (tolerance) => {
+      const titration = titrationOf(weakPair(11).acid, reagents.sodiumHydroxide, 0.001);
+      const [point] = titration.equivalencePoints;
+      if (!point) expect.unreachable();
+      const found = scoreIndicator(titration, indicatorOf(point.pH - 1, point.pH + 1), {
+        at: point,
+        tolerance,
+      });
+      const other = scoreOverVolume(titration, [point.pH - 1, point.pH, point.pH + 1], point.mL, tolerance);
+      expect(tolerance * Math.abs(point.slope)).toBeLessThan(1e-4);
+      expect(Math.abs(found.score - other)).toBeLessThan(1e-7);
+      expect(found.score).toBeGreaterThan(1e-6);
+    },
+  );
+
+  test('lies between 0 and 1', () =>
+    fc.assert(
+      fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
+        const score = scoreFor(titration, indicatorOf(from, from + width), { tolerance });
+        expect(score).toBeGreaterThanOrEqual(0);
+        expect(score).toBeLessThanOrEqual(1);
+      }),
+    ));
+
+  test('grows with the tolerance', () =>
+    fc.assert(
+      fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
+        const indicator = indicatorOf(from, from + width);
+        const [at] = titration.equivalencePoints;
+        if (!at) return;
+        const more = scoreFor(titration, indicator, { at, tolerance: 1.5 * tolerance });
+        expect(more).toBeGreaterThanOrEqual(scoreFor(titration, indicator, { at, tolerance }) - bound);
+      }),
+    ));
+
+  test('falls as a range moves away from the equivalence point', () =>
+    fc.assert(
+      fc.property(
+        aTitration,
+        fc.double({ min: 0.2, max: 2, noNaN: true }),
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        fc.double({ min: 0.05, max: 1, noNaN: true }),
+        fc.boolean(),
+        (titration, width, gap, further, above) => {
+          const [at] = titration.equivalencePoints;
+          if (!at) return;
+          const near = above ? at.pH + gap : at.pH - gap - width;
+          const far = above ? near + further : near - further;
+          const score = (from: number) => scoreFor(titration, indicatorOf(from, from + width), { at });
+          if (Math.min(near, far) < -2 || Math.max(near, far) + width > 16) return;
+          expect(score(far)).toBeLessThanOrEqual(score(near) + bound);
+        },
+      ),
+    ));
+
+  // w changes by no more than a shift of its range does: |Δscore| ≤ ∫|Δw| ≤ 4·shift/width.
+  test('is continuous in the range', () =>
+    fc.assert(
+      fc.property(
+        aTitration,
+        aRange,
+        fc.double({ min: 1e-6, max: 0.02, noNaN: true }),
+        (titration, { from, width }, by) => {
+          const [at] = titration.equivalencePoints;
+          if (!at) return;
+          const score = (shift: number) =>
+            scoreFor(titration, indicatorOf(from + shift, from + width + shift), { at });
+          expect(Math.abs(score(by) - score(0))).toBeLessThanOrEqual((4 * by) / width + bound);
+        },
+      ),
+    ));
+
+  // m = 1/(1 + x²/δ²) has |dm/d ln δ| ≤ ½.
+  test('is continuous in the tolerance', () =>
+    fc.assert(
+      fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
+        const [at] = titration.equivalencePoints;
+        if (!at) return;
+        const score = (times: number) =>
+          scoreFor(titration, indicatorOf(from, from + width), { at, tolerance: tolerance * times });
+        expect(Math.abs(score(1.001) - score(1))).toBeLessThanOrEqual(0.0005 + bound);
+      }),
+    ));
+
+  // Multiplying every concentration by 1 + ε moves the curve by no more than ε/ln 10 in pH at a volume: as a shift of range.
+  test('is continuous in the concentration', () =>
+    fc.assert(
+      fc.property(anAcid, aStrength, aRange, (pKa, molar, { from, width }) => {
+        const score = (times: number) => {
+          const titration = titrationOf(weakPair(pKa).acid, reagents.sodiumHydroxide, molar * times);
+          return scoreFor(titration, indicatorOf(from, from + width));
+        };
+        expect(Math.abs(score(1.0001) - score(1))).toBeLessThanOrEqual((4 * 0.0001) / width + bound);
+      }),
+    ));
+
+  test('is the same for a mirrored titration with a mirrored indicator', () => {
+    const pKw = 14;
+    const titrationWith = (analyte: typeof reagents.hydrochloricAcid, titrant: typeof analyte) =>
+      titrate({
+        analyte: makeSolution({ mL: 25, contents: [{ reagent: analyte, molar: 0.02 }] }),
+        titrant: makeSolution({ contents: [{ reagent: titrant, molar: 0.05 }] }),
+        conditions: { pKw },
+      });
+    fc.assert(
+      fc.property(
+        anAcid,
+        aRange,
+        fc.constantFrom('acid', 'base', undefined),
+        (pKa, { from, width }, form) => {
+          const to = from + width;
+          const colours = (colourlessForm: 'acid' | 'base' | undefined) => ({
+            acidColour: colourlessForm === 'acid' ? 'colourless' : 'red',
+            baseColour: colourlessForm === 'base' ? 'colourless' : 'yellow',
+          });
+          const mirrored = form && (form === 'acid' ? 'base' : 'acid');
+          const acid = titrationWith(weakPair(pKa).acid, reagents.sodiumHydroxide);
+          const base = titrationWith(weakPair(pKw - pKa).base, reagents.hydrochloricAcid);
+          const one = scoreIndicator(acid, indicatorOf(from, to, colours(form)));
+          const other = scoreIndicator(base, indicatorOf(pKw - to, pKw - from, colours(mirrored)));
+          expect(Math.abs(one.score - other.score)).toBeLessThan(bound);
+          expect(one.reason).toBe(other.reason);
+          expect(one.verdict).toBe(other.verdict);
+        },
+      ),
+    );
+  });
+
+  test('is 1/(1 + x²) for a call that is certain and x tolerances off', () => {
+    const titration = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+    const [at] = titration.equivalencePoints;
+    if (!at) expect.unreachable();
+    const pH = titration.pHAt(at.mL + 0.1);
+    // a triangle ±0.001 wide on a smooth merit: off by (half width)²/6 of its curvature, far below 1e-5
+    const score = scoreFor(titration, indicators.phenolphthalein, {
+      observer: { at: pH, within: 0.001 },
+      tolerance: 0.05,
+    });
+    expect(score).toBeCloseTo(1 / (1 + 2 ** 2), 5);
+  });
+
+  test('adds nothing for a pH below the start of the curve', () => {
+    const titration = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+    const start = titration.pHAt(0);
+    expect(scoreFor(titration, indicatorOf(start - 1.5, start - 0.01))).toBe(0);
+  });
+});
+
+describe('a curve that turns', () => {
+  // pH rises, falls back a little and rises again: a cubic in V, as a high ionic strength can bend a curve.
+  const pHAt = (mL: number) => 7 + (mL - 10) ** 3 / 50 - (mL - 10) / 5;
+  // x³ − 10x − 50(pH − 7) = 0 for x = V − 10: by cosines where there are three roots, by Cardano where there is one.
+  const roots = (pH: number): number[] => {
+    const half = 25 * (pH - 7);
+    const inside = half ** 2 - (10 / 3) ** 3;
+    const found =
+      inside < 0
+        ? [0, 1, 2].map((k) => {
+            const angle = Math.acos(half / (10 / 3) ** 1.5) / 3 - (2 * Math.PI * k) / 3;
+            return 2 * Math.sqrt(10 / 3) * Math.cos(angle);
+          })
+        : [Math.cbrt(half + Math.sqrt(inside)) + Math.cbrt(half - Math.sqrt(inside))];
+    return found
+      .map((x) => x + 10)
+      .filter((mL) => mL >= 0)
+      .sort((a, b) => a - b);
+  };
+  const turning = {
+    ...strong(),
+    pHAt,
+    slopeAt: (mL: number) => (3 * (mL - 10) ** 2) / 50 - 1 / 5,
+    volumesAt: roots,
+    volumeAt: (pH: number) => roots(pH)[0],
+  } as Titration;
+  const at = {
+    ...(strong().equivalencePoints[0] as NonNullable<Titration['equivalencePoints'][0]>),
+    mL: 10,
+    pH: 7,
+  };
+
+  test('scores the mean over its branches', () => {
+    const tolerance = 1;
+    const { score } = scoreIndicator(turning, indicatorOf(6.5, 7.5), { at, tolerance });
+    let sum = 0;
+    const steps = 100_000; // midpoint rule: the merit jumps by less than 1 at two folds, so it is good to about 2e-5
+    for (let k = 0; k < steps; k += 1) {
+      const pH = 6.5 + (k + 0.5) / steps;
+      const volumes = roots(pH);
+      const merit =
+        volumes.reduce((all, mL) => all + 1 / (1 + ((mL - 10) / tolerance) ** 2), 0) / volumes.length;
+      sum += ((pH < 7 ? 4 * (pH - 6.5) : 4 * (7.5 - pH)) * merit) / steps;
+    }
+    expect(roots(7).length).toBe(3);
+    expect(Math.abs(score - sum)).toBeLessThan(2e-5);
+  });
+});
+
+describe('what stands beside the score', () => {
+  const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+
+  test('the change begins and ends where the curve crosses the edges of the range', () => {
+    const { change, drops } = scoreIndicator(acetic, indicators.bromothymolBlue);
+    expect(change).toEqual({ from: acetic.volumeAt(6.0), to: acetic.volumeAt(7.6) });
+    expect(drops).toBeCloseTo((Number(change.to) - Number(change.from)) / 0.05, 10);
+  });
+
+  test('with a falling curve it begins at the upper edge', () => {
+    const falling = titrationOf(reagents.ammonia, reagents.hydrochloricAcid);
+    const { change } = scoreIndicator(falling, indicators.methylRed);
+    expect(change).toEqual({ from: falling.volumeAt(6.2), to: falling.volumeAt(4.4) });
+  });
+
+  test('a two-colour indicator is called midway, a one-colour one where its colour just shows', () => {
+    expect(scoreIndicator(acetic, indicators.bromothymolBlue).endpoint?.pH).toBeCloseTo(6.8, 12);
+    expect(scoreIndicator(acetic, indicators.phenolphthalein).endpoint?.pH).toBe(8.2);
+    const fading = titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid);
+    expect(scoreIndicator(fading, indicators.phenolphthalein).endpoint?.pH).toBe(8.2);
+    const colourlessBase = indicatorOf(4, 6, { baseColour: 'colourless' });
+    expect(scoreIndicator(acetic, colourlessBase).endpoint?.pH).toBe(6);
+  });
+
+  test('a titration exponent moves the call, and the score follows it', () => {
+    const carbonate = titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid);
+    const { titrationExponent, ...midway } = indicators.methylOrange;
+    expect(titrationExponent?.pH).toBe(4);
+    const called = scoreIndicator(carbonate, indicators.methylOrange);
+    expect(called.endpoint?.pH).toBe(4);
+    expect(scoreIndicator(carbonate, midway).endpoint?.pH).toBeCloseTo(3.75, 12);
+    expect(called.score).not.toBeCloseTo(scoreFor(carbonate, midway), 3);
+  });
+
+  test('an error is the call less the equivalence volume, and percent of it', () => {
+    const { titrationError, endpoint, at } = scoreIndicator(acetic, indicators.methylRed);
+    expect(titrationError?.mL).toBe(Number(endpoint?.mL) - at.mL);
+    expect(titrationError?.percent).toBeCloseTo((100 * Number(titrationError?.mL)) / 25, 10);
+  });
+
+  test('ten times the amount of a one-colour indicator moves its edge by one unit of pH, towards the colourless side', () => {
+    const few = scoreIndicator(acetic, indicators.phenolphthalein, { indicatorDrops: 2 });
+    const many = scoreIndicator(acetic, indicators.phenolphthalein, { indicatorDrops: 20 });
+    expect(few.endpoint?.pH).toBe(8.2);
+    expect(many.endpoint?.pH).toBeCloseTo(7.2, 12);
+    expect(many.change.from).toBeLessThan(Number(few.change.from));
+    const colourlessBase = indicatorOf(4, 6, { baseColour: 'colourless' });
+    expect(scoreIndicator(acetic, colourlessBase, { indicatorDrops: 20 }).endpoint?.pH).toBeCloseTo(7, 12);
+  });
+
+  test('the amount of a two-colour indicator changes nothing', () =>
+    expect(scoreIndicator(acetic, indicators.methylRed, { indicatorDrops: 20 })).toEqual(
+      scoreIndicator(acetic, indicators.methylRed),
+    ));
+
+  test('without a point it is judged for the one that it serves best', () => {
+    const carbonate = titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid);
+    expect(scoreIndicator(carbonate, indicators.phenolphthalein).at).toBe(carbonate.equivalencePoints[0]);
+    expect(scoreIndicator(carbonate, indicators.methylOrange).at).toBe(carbonate.equivalencePoints[1]);
+  });
+
+  test('a larger drop is a larger tolerance, unless one is given', () => {
+    const drop = scoreFor(acetic, indicators.neutralRed, { dropSize: 0.1 });
+    expect(drop).toBe(scoreFor(acetic, indicators.neutralRed, { tolerance: 0.1 }));
+    expect(scoreFor(acetic, indicators.neutralRed, { dropSize: 0.1, tolerance: 0.05 })).toBe(
+      scoreFor(acetic, indicators.neutralRed),
+    );
+  });
+
+  test('a range chosen from another handbook changes the score', () => {
+    const other = chooseTransition(indicators.thymolphthalein, { work: 'harris-2016' });
+    expect(scoreFor(acetic, other)).toBeGreaterThan(scoreFor(acetic, indicators.thymolphthalein));
+  });
+
+  test('an observer of the same triangle gives the same score as the indicator itself', () => {
+    const observer = { at: 6.8, within: 0.8 };
+    expect(scoreFor(acetic, indicators.bromothymolBlue, { observer })).toBeCloseTo(
+      scoreFor(acetic, indicators.bromothymolBlue),
+      6,
+    );
+  });
+
+  test('a weight is normalised, and one like the triangle scores like it', () => {
+    const triangle: Observer = { at: 8.5, within: 1 };
+    const weighted: Observer = { ...triangle, weight: (pH) => 1e-200 * Math.max(0, 1 - Math.abs(pH - 8.5)) };
+    expect(scoreFor(acetic, indicators.methylRed, { observer: weighted })).toBeCloseTo(
+      scoreFor(acetic, indicators.methylRed, { observer: triangle }),
+      6,
+    );
+  });
+});
+
+test.each([
+  [1, 'well suited'],
+  [0.8, 'well suited'],
+  [0.79, 'suitable'],
+  [0.5, 'suitable'],
+  [0.49, 'with care'],
+  [0.1, 'with care'],
+  [0.09, 'unsuitable'],
+  [0, 'unsuitable'],
+])('a score of %d is called %s', (score, verdict) => expect(verdictOf(score)).toBe(verdict));
+
+describe('the reason, in one sentence', () => {
+  const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+  const carbonate = titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid);
+  // Figures checked by hand: V = 25·r/(1 + r) with r = 10^(pH − 4.756) before, 10^(pH − pKw)·(25 + V)/0.1 past equivalence.
+  const titrations = {
+    acetic,
+    carbonate,
+    dilute: strong(0.001),
+  };
+  test.each([
+    ['acetic', 'methylOrange', 'complete 17 mL before the equivalence point: it would read 85 % low'],
+    [
+      'acetic',
+      'thymolBlue',
+      'changes within one drop of the equivalence point: it would read true to 0.005 %',
+    ],
+    ['acetic', 'alizarinYellowR', 'begins 0.064 mL after the equivalence point: it would read 2.3 % high'],
+    [
+      'acetic',
+      'bromothymolBlue',
+      'changes over 26 drops of 0.05 mL across the equivalence point: it would read 0.9 % low',
+    ],
+    ['acetic', 'thymolBlueAcid', 'its change is over before the first drop of titrant'],
+    ['carbonate', 'indigoCarmine', 'past its end point before the first drop of titrant'],
+    ['carbonate', 'methylViolet', 'the curve does not get far enough for its end point'],
+    ['acetic', 'indigoCarmine', 'begins 1.3 mL after the equivalence point: it would read 38 % high'],
+    ['dilute', 'phenolphthalein', 'begins 0.08 mL after the equivalence point: it would read 0.32 % high'],
+    ['dilute', 'indigoCarmine', 'the curve never comes into its range, so its colour does not change'],
+  ] as const)('%s with %s: %s', (titration, indicator, reason) =>
+    expect(scoreIndicator(titrations[titration], indicators[indicator]).reason).toBe(reason),
+  );
+});
+
+test('a titration without an equivalence point has nothing to be judged for', () =>
+  expect(() =>
+    scoreIndicator(titrationOf(reagents.hydrochloricAcid, reagents.nitricAcid), indicators.methylRed),
+  ).toThrow('titration.equivalencePoints is a list of 0; give a titration that has one'));

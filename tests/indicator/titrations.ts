@@ -1,0 +1,46 @@
+import {
+  defineProtolyte,
+  defineReagent,
+  makeSolution,
+  type Reagent,
+  reagents,
+  type Titration,
+  titrate,
+} from 'protolysis';
+
+/** `mL` of one solution titrated with another, both `molar`. */
+export function titrationOf(analyte: Reagent, titrant: Reagent, molar = 0.1, mL = 25): Titration {
+  return titrate({
+    analyte: makeSolution({ mL, contents: [{ reagent: analyte, molar }] }),
+    titrant: makeSolution({ contents: [{ reagent: titrant, molar }] }),
+  });
+}
+
+export const strong = (molar = 0.1) =>
+  titrationOf(reagents.hydrochloricAcid, reagents.sodiumHydroxide, molar);
+
+/** A weak acid of one step, and the weak base whose conjugate acid has its pKa. */
+export function weakPair(pKa: number): { readonly acid: Reagent; readonly base: Reagent } {
+  const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
+  const reagentOf = (id: string, charge: number) =>
+    defineReagent({
+      id,
+      name: id,
+      protolytes: [
+        {
+          protolyte: defineProtolyte({
+            id,
+            name: id,
+            species: [
+              { formula: 'HA', charge },
+              { formula: 'A', charge: charge - 1 },
+            ],
+            steps: [{ pKa, source }],
+          }),
+          count: 1,
+        },
+      ],
+      ions: [],
+    });
+  return { acid: reagentOf('acid', 0), base: reagentOf('base', 1) };
+}

@@ -1,0 +1,210 @@
+import fc from 'fast-check';
+import * as protolysis from 'protolysis';
+import { describe, expect, test } from 'vitest';
+import { faultsOf } from '../faults-of.js';
+import { badNumberIn, everythingOf } from './answers.js';
+import { answerOrInputError, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
+
+const { acids, reagents } = protolysis;
+
+type Call = (...values: never[]) => unknown;
+
+const acid = {
+  id: 'odd',
+  name: 'an acid with all there is to say',
+  species: [
+    { formula: 'H2A', charge: 0 },
+    { formula: 'HA-', charge: -1 },
+    { formula: 'A(2-)', charge: -2 },
+  ],
+  steps: [
+    {
+      pKa: 4,
+      dH: 1,
+      dCp: 2,
+      standardUncertainty: 0.01,
+      ionicStrength: 0.1,
+      source: { kind: 'published', work: 'a book', where: 'page 1', checked: 'twice' },
+      thermalSource: { kind: 'commonPractice', note: 'none' },
+    },
+    { pKa: 9, source: { kind: 'fromMemory', work: 'a book', note: 'none' } },
+  ],
+  alternatives: [{ step: 1, pKa: 4.1, source: { kind: 'commonPractice', note: 'none' }, note: 'older' }],
+  notes: ['a note'],
+} as const;
+const reagent = {
+  id: 'salt',
+  name: 'its salt',
+  formula: 'NaCl',
+  protolytes: [{ protolyte: acid, count: 1 }],
+  ions: [{ ion: { formula: 'Na+', charge: 1 }, count: 1 }],
+  hazard: 'none known',
+  source: { kind: 'commonPractice', note: 'none' },
+} as const;
+const solution = protolysis.makeSolution({
+  mL: 20,
+  contents: [
+    { reagent: reagents.aceticAcid, molar: 0.1 },
+    { reagent, molar: 0.1 },
+  ],
+});
+const base = protolysis.makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
+const titration = protolysis.titrate({ analyte: solution, titrant: base });
+
+/** Of each function that the package exports, arguments that it answers to. A new export finds no line here and fails. */
+const good: Record<string, readonly (readonly unknown[])[]> = {
+  defineProtolyte: [[acid]],
+  defineReagent: [[reagent]],
+  molarMassOf: [['Na2CO3·10H2O']],
+  printFormula: [['CO3(2-)']],
+  cautionsOf: [[reagent], [[reagent, solution]]],
+  sourcesOf: [[acid], [[solution]]],
+  makeSolution: [
+    [
+      {
+        mL: 50,
+        contents: [
+          { reagent, grams: 0.1, purity: 0.9 },
+          { reagent, mmol: 1 },
+          { reagent, molar: 0.1 },
+        ],
+      },
+    ],
+  ],
+  mix: [[solution, base]],
+  aliquot: [[solution, { mL: 5 }]],
+  addWater: [[solution, { mL: 5 }]],
+  makeUpTo: [[solution, { mL: 50 }]],
+  makeStock: [[{ reagent, massPercent: 10, density: 1.1 }]],
+  equilibrate: [
+    [solution, { pKw: 14 }],
+    [solution, { celsius: 40, carbonDioxide: { atm: 0.01, pKH: 1.5, protolyte: acids.carbonic } }],
+  ],
+  pHOf: [[solution, { pKw: 14 }]],
+  molarOf: [[protolysis.equilibrate(solution), acids.acetic, 'CH3COO-']],
+  titrate: [
+    [{ analyte: solution, titrant: base, conditions: { pKw: 14 } }],
+    [
+      {
+        analyte: solution,
+        titrant: base,
+        conditions: { celsius: 30, carbonDioxide: { atm: 0.01, escape: 0.5 } },
+        boilOut: { mL: 10, atm: 0.001 },
+      },
+    ],
+  ],
+  absorbCarbonDioxide: [[base, { share: 0.02 }]],
+  debyeHuckelExtendedOf: [[{ sizes: { 'H+': 9, 'Na+': 4.5 }, otherwise: 4 }]],
+  daviesOf: [[{ linear: 0.2 }]],
+  debyeHuckelAt: [[25]],
+  pKaAt: [[acids.tris, 37]],
+  pKHAt: [[25]],
+  pKwAt: [[25]],
+  compareModels: [
+    [
+      { setup: titration.setup },
+      [{ celsius: 30 }, { carbonDioxide: { atm: 0.01, escape: 0.5 } }],
+      { upTo: 30 },
+    ],
+  ],
+  compareWater: [
+    [
+      { analyte: solution, titrant: base, conditions: { celsius: 20 } },
+      { water: protolysis.waters.tapLike.solution, mL: 30, titrant: base, endpoints: [7, 8.3] },
+    ],
+  ],
+  rows: [[titration.curve({ every: 10, upTo: 40 })]],
+  tabulate: [[[{ mL: 1, pH: 7, of: 'x' }], { mL: 2, pH: 1, of: 'text' }]],
+};
+
+/** The same for each method of a titration. */
+const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
+  pHAt: [[5]],
+  slopeAt: [[5]],
+  jumpAt: [[5, { within: 0.1 }]],
+  equilibriumAt: [[5]],
+  volumeAt: [[7]],
+  volumesAt: [[7]],
+  pHs: [[[1, 2, 3], new Float64Array(3)]],
+  curve: [[{ every: 5, upTo: 40 }], [{ volumes: [1, 2] }], [{ maxStep: 1, upTo: 40 }]],
+};
+
+/** Thrown, not called. */
+const classes = ['InputError'];
+
+const functionsOf = (holder: object): [string, Call][] =>
+  Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
+const exported = functionsOf(protolysis).filter(([name]) => !classes.includes(name));
+const methods = functionsOf(titration);
+
+test('every function that the package exports, and every method of a titration, is met here', () => {
+  expect(exported.map(([name]) => name).sort()).toEqual(Object.keys(good).sort());
+  expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
+});
+
+const calls = [
+  ...exported.map(([name, call]) => ({ name, call, examples: good[name] ?? [] })),
+  ...methods.map(([name, call]) => ({
+    name: `titration.${name}`,
+    call,
+    examples: goodForTitration[name] ?? [],
+  })),
+];
+
+/** A titration is asked for all it has. */
+function expectSound(answer: unknown): void {
+  const isTitration = typeof answer === 'object' && answer !== null && 'pHAt' in answer;
+  for (const part of isTitration ? everythingOf(answer as protolysis.Titration) : [answer])
+    expect(badNumberIn(part)).toBeUndefined();
+}
+
+const numbersIn = (values: readonly unknown[]) =>
+  pathsOf(values).filter((path) => typeof valueAt(values, path) === 'number');
+
+function withNaN(values: readonly unknown[], ...paths: readonly string[][]): readonly unknown[] {
+  const copy = structuredClone(values) as unknown as Record<string, unknown>;
+  for (const path of paths) {
+    const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
+    holder[path.at(-1) ?? ''] = Number.NaN;
+  }
+  return copy as unknown as readonly unknown[];
+}
+
+describe.each(calls)('$name', ({ call, examples }) => {
+  const run = (values: readonly unknown[]) => call(...(values as never[]));
+
+  test('answers to good arguments, without NaN, and leaves them as they were', () => {
+    expect(examples.length).toBeGreaterThan(0);
+    for (const values of examples) {
+      const before = structuredClone(values);
+      expectSound(run(values));
+      if (call !== titration.pHs) expect(values).toEqual(before); // it fills the array that it is given
+    }
+  });
+
+  test('answers to anything else with an InputError and nothing else', () => {
+    fc.assert(
+      fc.property(hostileArguments, (make) => expectSound(answerOrInputError(() => run(make())))),
+      { numRuns: 150 },
+    );
+  });
+
+  test('answers to good arguments with one thing spoiled likewise', () => {
+    for (const values of examples)
+      fc.assert(
+        fc.property(spoiled(values), (bad) => expectSound(answerOrInputError(() => run(bad)))),
+        { numRuns: 200 },
+      );
+  });
+
+  test('lists all that is not a number in one call', () => {
+    for (const values of examples) {
+      const faulty = numbersIn(values).filter(
+        (path) => faultsOf(() => run(withNaN(values, path))).length > 0,
+      );
+      const told = faultsOf(() => run(withNaN(values, ...faulty)));
+      // more than a hundred end the reading of a call
+      expect(told.filter(({ code }) => code === 'not-finite')).toHaveLength(Math.min(faulty.length, 100));
+    }
+  });
+});

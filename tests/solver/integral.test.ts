@@ -1,0 +1,42 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { integral } from '../../src/solver/integral.js';
+
+const all = Number.POSITIVE_INFINITY; // a tolerance that one pass of the rule always meets
+
+describe('integral', () => {
+  // A rule of 15 points with 7 of Gauss among them is exact to degree 22 (QUADPACK, table of the pairs).
+  test.each(Array.from({ length: 23 }, (_, n) => n))('is exact for x^%d in one pass', (n) =>
+    expect(integral((x) => x ** n, [0, 1], all).value).toBeCloseTo(1 / (n + 1), 14),
+  );
+
+  test('is not exact for x^24: the weights are those of this rule', () =>
+    expect(Math.abs(integral((x) => x ** 24, [-1, 1], all).value - 2 / 25)).toBeGreaterThan(1e-14));
+
+  test.each([
+    ['√x on [0, 1]', Math.sqrt, [0, 1], 2 / 3],
+    ['1/(1 + x²) from −1e4 to 1e4', (x: number) => 1 / (1 + x * x), [-1e4, 1e4], 2 * Math.atan(1e4)],
+    ['|x − 0.3| with its kink unnamed', (x: number) => Math.abs(x - 0.3), [0, 1], 0.29],
+    ['a jump unnamed', (x: number) => (x > 1 / 3 ? 1 : 0), [0, 1], 2 / 3],
+  ])('gives %s within the error it states, and states no more than asked', (_, f, breaks, exact) => {
+    const { value, error } = integral(f, breaks, 1e-9);
+    expect(error).toBeLessThanOrEqual(1e-9);
+    expect(Math.abs(value - exact)).toBeLessThanOrEqual(1e-9);
+  });
+
+  test('says what it reached where it cannot reach what was asked', () => {
+    const wild = (x: number) => Math.sin(1 / x) / Math.sqrt(x);
+    expect(integral(wild, [1e-9, 1], 1e-14).error).toBeGreaterThan(1e-14);
+  });
+
+  test('adds over its breaks, wherever they stand', () =>
+    fc.assert(
+      fc.property(fc.array(fc.double({ min: 0, max: 3, noNaN: true }), { maxLength: 6 }), (inner) => {
+        const breaks = [0, ...inner.sort((a, b) => a - b), 3];
+        // exact: 1 − e⁻³; rounding of a sum of at most 8 pieces
+        expect(
+          Math.abs(integral((x) => Math.exp(-x), breaks, 1e-10).value - (1 - Math.exp(-3))),
+        ).toBeLessThan(1e-14);
+      }),
+    ));
+});

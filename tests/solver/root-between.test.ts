@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { rootBetween } from '../../src/solver/root-between.js';
+
+/** The root, and how often the function was asked. */
+function solve(f: (x: number) => number, low: number, high: number) {
+  let evaluations = 0;
+  const root = rootBetween(
+    (x) => {
+      evaluations += 1;
+      return f(x);
+    },
+    low,
+    high,
+  );
+  return { root, evaluations };
+}
+
+describe('rootBetween', () => {
+  test.each([
+    ['a line', (x: number) => x - 0.3, 0, 1, 0.3],
+    ['falling', (x: number) => 0.3 - x, 0, 1, 0.3],
+    ['x² − 2', (x: number) => x * x - 2, 0, 2, Math.SQRT2],
+    ['ends the other way round', (x: number) => x * x - 2, 2, 0, Math.SQRT2],
+    ['an exponential over 20 decades', (x: number) => Math.exp(x) - 1e-10, -46, 0, Math.log(1e-10)],
+    ['a step', (x: number) => (x < 1 / 3 ? -1 : 1), 0, 1, 1 / 3],
+    ['a triple root', (x: number) => (x - 0.1) ** 3, 0, 1, 0.1],
+  ])('finds the root of %s to the last two doubles', (_, f, low, high, expected) => {
+    const { root, evaluations } = solve(f, low, high);
+    // f is rounded once or twice, so its sign is certain only a few doubles from the root
+    expect(Math.abs(root / expected - 1)).toBeLessThanOrEqual(4 * Number.EPSILON);
+    expect(evaluations).toBeLessThanOrEqual(2 + 2 * 60); // two a pass, and each pass halves the bracket
+  });
+
+  test('a root at an end needs no search', () => {
+    expect(solve((x) => x, 0, 1)).toEqual({ root: 0, evaluations: 2 });
+    expect(solve((x) => x - 1, 0, 1)).toEqual({ root: 1, evaluations: 2 });
+  });
+
+  test('a smooth function takes a dozen and a half evaluations, not fifty', () => {
+    // each pass doubles the bits that are right: six go from 1 to 53, two more close the bracket from both sides
+    expect(solve((x) => x * x - 2, 0, 2).evaluations).toBeLessThanOrEqual(2 + 2 * 8);
+  });
+});
