@@ -7,7 +7,7 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import { notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
-import { type Conditions, readConditions, readGas, type Settled } from './conditions.js';
+import { type Conditions, readConditions, readGas } from './conditions.js';
 import { type Family, fractionsOf } from './family.js';
 import { afterEscape, gasForms, pointOf } from './point.js';
 import type { PcH, PH } from './quantities.js';
@@ -76,18 +76,18 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
   faults.done();
   readGas([read], settled, 'conditions', faults);
   faults.done();
-  return equilibriumUnder(read, settled);
-}
 
-/** The equilibrium of a solution under conditions, both of which have been read. @internal */
-export function equilibriumUnder(solution: Solution, settled: Settled): Equilibrium {
-  const setting = settingOf([solution], settled);
-  const { ions } = setting.totals[0] as Totals;
-  return equilibriumOf(setting, afterEscape(setting, setting.columns[0] as IonColumn), ions, solution);
+  const setting = settingOf([read], settled);
+  return equilibriumOf(
+    setting,
+    afterEscape(setting, setting.columns[0] as IonColumn),
+    setting.totals[0] as Totals,
+    read,
+  );
 }
 
 /**
- * The equilibrium of a column of a setting whose ions are these.
+ * The equilibrium of a column of a setting, with the protolytes and ions that its totals name.
  *
  * @param column - what is in the solution now, after any escape of CO2
  * @internal
@@ -95,7 +95,7 @@ export function equilibriumUnder(solution: Solution, settled: Settled): Equilibr
 export function equilibriumOf(
   setting: Setting,
   column: IonColumn,
-  ions: Totals['ions'],
+  totals: Totals,
   solution: Solution,
 ): Equilibrium {
   const point = pointOf(setting, column);
@@ -105,7 +105,9 @@ export function equilibriumOf(
     ion('H+', 1, h, gammas?.[system?.hydrogen ?? 0]),
     ion('OH-', -1, balance.kw / h, gammas?.[system?.hydroxide ?? 0]),
   ];
+  const present = new Set(totals.protolytes.map(({ protolyte }) => protolyte.id));
   for (const [index, protolyte] of setting.protolytes.entries()) {
+    if (!present.has(protolyte.id)) continue;
     const total = (column.amounts[index] as number) / column.volume;
     const fractions = fractionsOf(balance.families[index] as Family, h);
     species.push(
@@ -130,7 +132,7 @@ export function equilibriumOf(
     );
   }
   const held = Math.min(system?.coefficients.ionicStrength ?? 0, system?.coefficients.ceiling ?? 0);
-  for (const { ion: own, mmol } of ions)
+  for (const { ion: own, mmol } of totals.ions)
     species.push(ion(own.formula, own.charge, mmol / column.volume, gammaOf(setting, held, own)));
 
   const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;

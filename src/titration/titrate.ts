@@ -1,5 +1,5 @@
 import { type Conditions, readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibriumOf, equilibriumUnder } from '../equilibrium/equilibrate.js';
+import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { type Setting, settingOf } from '../equilibrium/setting.js';
 import { at, Faults } from '../errors.js';
@@ -154,9 +154,8 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
     };
   });
   const equilibriumAt = (mL: number): Equilibrium => {
-    if (mL === 0) return equilibriumUnder(analyte, settled);
-    const mixed = mixtureOf([analyte, partOf(titrant, mL)]);
-    return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed).ions, mixed);
+    const mixed = mL > 0 ? mixtureOf([analyte, partOf(titrant, mL)]) : analyte;
+    return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed), mixed);
   };
   const titration: Titration = {
     setup: { analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) },

@@ -23,13 +23,16 @@ export interface Kind {
   readonly formula: string;
 }
 
-/** No solution reaches it: coefficients are not carried further. */
-export const activityLimits = { ionicStrength: 100 } as const;
+/**
+ * How far coefficients are carried: up to an ionic strength of 100 mol/L, which no solution reaches, and for H+ and OH- while
+ * |log10 γ| is at most 5, since beyond that water itself would come apart, or not at all.
+ */
+export const activityLimits = { ionicStrength: 100, log10GammaOfWater: 5 } as const;
 
 /**
- * Coefficients of these kinds, with a ceiling: the greatest ionic strength up to 100 mol/L, halved as often as needed, at which
- * every |log10 γ| is at most 90. Beyond any model's range by far, it keeps γ in the range of doubles and, since γ no longer
- * changes, ensures that a self-consistent ionic strength exists.
+ * Coefficients of these kinds, with a ceiling: an ionic strength of 100 mol/L, lowered by tenths as often as needed, at which
+ * every |log10 γ| is at most 90 and that of H+ and OH- at most 5. Beyond any model's range by far, it keeps γ in the range of
+ * doubles and, since γ no longer changes, ensures that a self-consistent ionic strength exists.
  *
  * @param spectators - ions whose coefficients no constant depends on; the ceiling fits them too
  * @internal
@@ -41,12 +44,12 @@ export function coefficientsOf(
   spectators: readonly Kind[],
 ): Coefficients {
   let ceiling: number = activityLimits.ionicStrength;
+  const below = (most: number, { charge, formula }: Kind) =>
+    !(Math.abs(model.log10Gamma(charge, ceiling, celsius, formula)) > most);
   const fits = () =>
-    [...kinds, ...spectators].every(
-      ({ charge, formula }) =>
-        !(Math.abs(model.log10Gamma(charge, ceiling, celsius, formula)) > largestLog10Gamma),
-    );
-  for (let halved = 0; halved < 60 && !fits(); halved += 1) ceiling /= 2;
+    water.every((kind) => below(activityLimits.log10GammaOfWater, kind)) &&
+    [...kinds, ...spectators].every((kind) => below(largestLog10Gamma, kind));
+  for (let lowered = 0; lowered < 400 && !fits(); lowered += 1) ceiling *= 0.9;
   const room = () => new Float64Array(kinds.length);
   return {
     model,
@@ -60,6 +63,11 @@ export function coefficientsOf(
     bend: room(),
   };
 }
+
+const water: readonly Kind[] = [
+  { charge: 1, formula: 'H+' },
+  { charge: -1, formula: 'OH-' },
+];
 
 /** Takes the coefficients and their slopes at an ionic strength. @internal */
 export function takeCoefficients(out: Coefficients, ionicStrength: number): void {
