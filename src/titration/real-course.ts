@@ -73,13 +73,18 @@ export function realCourse(engine: Engine): Course {
   return {
     pHAt,
     pHs(volumes, out) {
-      let [before, strength] = [Number.NaN, Number.NaN];
+      let [before, strength, activity] = [Number.NaN, Number.NaN, Number.NaN];
       for (let k = 0; k < volumes.length; k += 1) {
-        const [last, own] = [volumes[k - 1] ?? Number.NaN, state.ionicStrength];
-        const ahead = own + ((own - strength) * ((volumes[k] as number) - last)) / (last - before);
-        if (ahead > own / 2 && ahead < own * 2) state.ionicStrength = ahead; // a start, no more
+        const last = volumes[k - 1] ?? Number.NaN;
+        const { ionicStrength: lastStrength, activity: lastActivity } = state;
+        const ahead = ((volumes[k] as number) - last) / (last - before);
+        if (Math.abs(ahead) < 2) {
+          // a start on the straight line through the last two points, no more
+          state.ionicStrength += ahead * (lastStrength - strength);
+          state.activity *= (lastActivity / activity) ** ahead;
+        }
         out[k] = pHAt(volumes[k] as number);
-        [before, strength] = [last, own];
+        [before, strength, activity] = [last, lastStrength, lastActivity];
       }
     },
     pointAt,

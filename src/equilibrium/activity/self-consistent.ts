@@ -52,7 +52,7 @@ export const emptyState = (): RealState => ({
  *
  *   R ≤ Σ Cᵢ·max var(z² ∓ z) + 4·√Kw′,   dJ/dI ≤ ½·ln10·|f′(least I)|·R                               (3)
  *
- * where this is below 1 there is one root, and the search may start at the I of the neighbouring point.
+ * where this is below 1 there is one root, and the search may start from the neighbouring point of a curve.
  *
  * The system and `out.moments` are left at the root, but after `rough` a step of 1e-8 away, where pH alone is good in full.
  *
@@ -67,12 +67,19 @@ export function selfConsistent(
 ): RealState {
   const least = leastStrength(system, column);
   const one = least > 0 && hasOneRoot(system, column, least);
-  const from = one && out.h > 0 ? Math.max(out.ionicStrength, least) : least;
-  if (straight(system, column, from, one ? 1 : cautious, out)) {
-    if (!rough) settleAt(system, column, out);
-    return out;
-  }
+  const near = one && out.h > 0 && out.ionicStrength > least;
+  if (near && newton(system, column, 1, out)) return settled(system, column, out, rough);
+  takeConstants(system, least);
+  out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
+  out.activity = out.h * hydrogenGamma(system);
+  out.ionicStrength = momentsAt(system, column, out.h, out.moments).strength / column.volume;
+  if (newton(system, column, one ? 1 : cautious, out)) return settled(system, column, out, rough);
   return safely(system, column, least, out);
+}
+
+function settled(system: RealSystem, column: IonColumn, out: RealState, rough: boolean): RealState {
+  if (!rough) settleAt(system, column, out);
+  return out;
 }
 
 /** Relative step in I beyond which Newton's method might pass over a root. */
@@ -111,21 +118,10 @@ function settleAt(system: RealSystem, column: IonColumn, out: RealState): void {
 
 const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => coefficients.gamma[hydrogen] as number;
 
-/** Whether Newton's method went straight to a root. */
-function straight(
-  system: RealSystem,
-  column: IonColumn,
-  from: number,
-  within: number,
-  out: RealState,
-): boolean {
+/** Whether Newton's method went straight to a root from where `out` stands. */
+function newton(system: RealSystem, column: IonColumn, within: number, out: RealState): boolean {
   const { volume } = column;
   const { moments } = out;
-  takeConstants(system, from);
-  out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
-  momentsAt(system, column, out.h, moments);
-  out.activity = out.h * hydrogenGamma(system);
-  out.ionicStrength = moments.strength / volume;
   let before = Number.POSITIVE_INFINITY;
   for (let pass = 0; pass < 12; pass += 1) {
     settleAt(system, column, out);
