@@ -2,6 +2,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import type { Band, Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
+import { titrationLimits } from '../titration/limits.js';
 import { bandsOfName } from './bands-of-name.js';
 import { type Channels, hexOf, transmitted } from './colour-channels.js';
 import { colourName } from './colour-name.js';
@@ -47,7 +48,7 @@ export const colourLabel =
 export function colourAt(indicator: Indicator, pH: PH, options?: { readonly drops?: number }): Colour {
   const faults = new Faults('colourAt');
   const read = readDye(indicator, 'indicator', faults);
-  const checked = faults.number(pH, 'pH', 'a pH', { from: -5, to: 25 });
+  const checked = faults.number(pH, 'pH', 'a pH', titrationLimits.pH);
   const unread =
     options === undefined ? {} : faults.object(options, 'options', 'options { drops }', ['drops']);
   const drops = readDrops(unread.drops, 'drops', faults);
@@ -56,13 +57,16 @@ export function colourAt(indicator: Indicator, pH: PH, options?: { readonly drop
 }
 
 /** An indicator ready for colours: the absorbances of each form in three channels, for each of its parts. @internal */
-export type Dye = readonly { readonly pKIn: PH; readonly acid: Channels; readonly base: Channels }[];
+export interface Dye {
+  readonly indicator: Indicator;
+  readonly parts: readonly { readonly pKIn: PH; readonly acid: Channels; readonly base: Channels }[];
+}
 
 /** The colour at a pH: (1). @internal */
-export function colourOf(dye: Dye, pH: PH, drops: number): Colour {
+export function colourOf({ parts }: Dye, pH: PH, drops: number): Colour {
   const amount = drops / indicatorDefaults.indicatorDrops;
   const absorbances = mapChannels((channel) =>
-    dye.reduce((all, { pKIn, acid, base }) => {
+    parts.reduce((all, { pKIn, acid, base }) => {
       const share = 1 / (1 + 10 ** (pKIn - pH));
       return all + amount * ((1 - share) * acid[channel] + share * base[channel]);
     }, 0),
@@ -81,15 +85,14 @@ const mapChannels = (value: (channel: keyof Channels) => number): Channels => ({
 export function readDye(value: unknown, path: string, faults: Faults): Dye {
   const before = faults.count;
   const indicator = readIndicator(value, path, faults);
-  if (faults.count > before) return [];
-  if (indicator.parts)
-    return indicator.parts.map(({ indicator: part, amount }, k) =>
-      partOf(part, amount, `${path}.parts[${k}].indicator`, faults),
-    );
-  return [partOf(indicator, 1, path, faults)];
+  if (faults.count > before) return { indicator, parts: [] };
+  const parts = indicator.parts?.map(({ indicator: part, amount }, k) =>
+    partOf(part, amount, `${path}.parts[${k}].indicator`, faults),
+  );
+  return { indicator, parts: parts ?? [partOf(indicator, 1, path, faults)] };
 }
 
-function partOf(indicator: Indicator, amount: number, path: string, faults: Faults): Dye[number] {
+function partOf(indicator: Indicator, amount: number, path: string, faults: Faults): Dye['parts'][number] {
   const {
     transition,
     pKIn = (transition.from + transition.to) / 2,

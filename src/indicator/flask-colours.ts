@@ -1,5 +1,5 @@
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
+import { Faults, type Limits } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Curve } from '../titration/curve.js';
 import { titrationLimits } from '../titration/limits.js';
@@ -42,25 +42,21 @@ export function flaskColours(
   options?: { readonly drops?: number },
 ): FlaskColours {
   const faults = new Faults('flaskColours');
-  const columns = faults.object(curve, 'curve', 'a curve { mL, pH }');
-  const most = titrationLimits.points;
-  const mL = faults.list(columns.mL, 'curve.mL', 'a list of volumes in mL', 0, most);
-  const pH = faults.list(columns.pH, 'curve.pH', 'a list of pH values', 0, most);
-  if (mL.length !== pH.length)
+  const columns = faults.object(curve, 'curve', 'a curve { mL, pH }', ['mL', 'pH', 'slope']);
+  const column = (key: 'mL' | 'pH', what: string, limits: Limits) =>
+    faults
+      .list(columns[key], `curve.${key}`, `a list: ${what}`, 0, titrationLimits.points)
+      .map((one, k) => faults.number(one, `curve.${key}[${k}]`, what, limits));
+  const mL = column('mL', 'a volume in mL', { from: 0, to: titrationLimits.mL });
+  const pH = column('pH', 'a pH', titrationLimits.pH);
+  if (mL.length !== pH.length && !faults.any)
     faults.add('conflict', 'curve.pH', `as many as there are volumes, ${mL.length}`, pH);
-  for (const [k, one] of mL.entries()) faults.number(one, `curve.mL[${k}]`, 'a volume in mL', { from: 0 });
-  for (const [k, one] of pH.entries()) faults.number(one, `curve.pH[${k}]`, 'a pH', { from: -5, to: 25 });
   const dye = readDye(indicator, 'indicator', faults);
   const unread =
     options === undefined ? {} : faults.object(options, 'options', 'options { drops }', ['drops']);
   const drops = readDrops(unread.drops, 'drops', faults);
   faults.done();
 
-  const colours = (pH as readonly PH[]).map((one) => colourOf(dye, one, drops));
-  return {
-    mL: [...(mL as readonly number[])],
-    pH: [...(pH as readonly PH[])],
-    hex: colours.map(({ hex }) => hex),
-    name: colours.map(({ name }) => name),
-  };
+  const colours = pH.map((one) => colourOf(dye, one, drops));
+  return { mL, pH, hex: colours.map(({ hex }) => hex), name: colours.map(({ name }) => name) };
 }

@@ -1,6 +1,6 @@
 import { type Integral, integral } from '../solver/integral.js';
-import type { Titration } from '../titration/titrate.js';
 import type { Calls } from './observer.js';
+import type { Asked } from './read-titration.js';
 
 /**
  * How close to a volume the calls of an observer fall:
@@ -20,7 +20,7 @@ import type { Calls } from './observer.js';
  * @internal
  */
 export function meritOf(
-  titration: Titration,
+  titration: Asked,
   { density, breaks }: Calls,
   mL: number,
   tolerance: number,

@@ -1,7 +1,8 @@
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
+import type { Faults } from '../errors.js';
 import { integral } from '../solver/integral.js';
 import { colourlessForm, type Indicator, indicatorLimits } from '../substance/indicator.js';
+import { answerOf } from './read-titration.js';
 
 /** How an observer calls an end point: at about one pH, no further off than `within`. */
 export interface Observer {
@@ -73,19 +74,20 @@ export function readObserver(value: unknown, faults: Faults): Calls {
 }
 
 function weighted(weight: (pH: PH) => unknown, at: PH, within: number, faults: Faults): Calls {
-  const checked = (pH: PH): number => {
-    const density = weight(pH);
-    if (typeof density === 'number' && density >= 0 && density < Number.POSITIVE_INFINITY) return density;
-    const wrong = new Faults('observer.weight');
-    wrong.add('out-of-range', `observer.weight(${pH})`, 'a finite number, 0 or more', density);
-    wrong.done();
-    return 0;
-  };
+  const checked = (pH: PH): number =>
+    answerOf(
+      `observer.weight(${pH})`,
+      () => weight(pH),
+      (answer, path, wrong) => wrong.number(answer, path, 'a weight', { from: 0, to: heaviest }),
+    );
   const breaks = [at - within, at, at + within];
   if (faults.any) return { at, breaks, density: checked };
   const { value: roughly } = integral(checked, breaks, Number.POSITIVE_INFINITY);
   const { value: area } = integral(checked, breaks, 1e-9 * roughly);
-  if (!(area > 0 && area < Number.POSITIVE_INFINITY))
-    faults.add('out-of-range', 'observer.weight', 'weights with a finite sum above 0', area);
+  if (!(area > 1 / heaviest))
+    faults.add('out-of-range', 'observer.weight', 'weights that are not 0 everywhere', area);
   return { at, breaks, density: (pH) => checked(pH) / area };
 }
+
+/** With weights up to this, and areas down to its inverse, no quotient leaves the range of doubles. */
+const heaviest = 1e100;

@@ -58,7 +58,7 @@ export function overshoot(
         });
   faults.done();
 
-  const { at, endpoint } = scoreOf(read.titration, indicator, read);
+  const { at, endpoint } = scoreOf(read.titration, dye.indicator, read);
   if (endpoint === null) return [];
   return Array.from({ length: drops + 1 }, (_, drop) => {
     const mL = Math.min(endpoint.mL + drop * read.dropSize, titrationLimits.mL);

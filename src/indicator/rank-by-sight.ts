@@ -66,13 +66,14 @@ export function rankBySight(
     read.unread.noticeable === undefined
       ? sightDefaults.noticeable
       : faults.number(read.unread.noticeable, 'noticeable', 'a colour difference', { from: 0.01, to: 100 });
-  const list = faults.list(indicators, 'indicators', 'a list of indicators', 1, 1000);
-  const dyes = Array.from(list, (one, k) => readDye(one, `indicators[${k}]`, faults));
+  const dyes = faults
+    .list(indicators, 'indicators', 'a list of indicators', 1, 1000)
+    .map((one, k) => readDye(one, `indicators[${k}]`, faults));
   faults.done();
 
   return dyes
-    .map((dye, k) => {
-      const score = scoreOf(read.titration, list[k] as Indicator, read);
+    .map((dye) => {
+      const score = scoreOf(read.titration, dye.indicator, read);
       const call = coloursAtCall(read.titration, dye, score, read);
       const difference = call ? differenceSeen(call.before.hex, call.after.hex, vision) : 0;
       const seen = 1 - 2 ** (-difference / noticeable);

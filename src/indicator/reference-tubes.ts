@@ -94,8 +94,8 @@ export function referenceTubes(indicator: Indicator, recipe: TubeRecipe): Refere
   });
   const [low, high] = [pHOfTube(acid), pHOfTube(base)];
   return {
-    acid: tube(low, indicator.transition.from - low),
-    base: tube(high, high - indicator.transition.to),
+    acid: tube(low, dye.indicator.transition.from - low),
+    base: tube(high, high - dye.indicator.transition.to),
     cautions: cautionsOf([acid, base]),
   };
 }

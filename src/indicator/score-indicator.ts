@@ -5,6 +5,7 @@ import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import type { Titration } from '../titration/titrate.js';
 import type { IndicatorScore } from './indicator-score.js';
 import { meritOf } from './merit.js';
+import type { Asked } from './read-titration.js';
 import { reasonFor } from './reason.js';
 import { callsFor, type ReadOptions, readScoreOptions, type ScoreOptions, shiftOf } from './score-options.js';
 import { verdictOf } from './verdict.js';
@@ -48,7 +49,7 @@ export function scoreIndicator(
 }
 
 /** The score for the point that the indicator serves best. @internal */
-export function scoreOf(titration: Titration, indicator: Indicator, options: ReadOptions): IndicatorScore {
+export function scoreOf(titration: Asked, indicator: Indicator, options: ReadOptions): IndicatorScore {
   const calls = callsFor(indicator, options);
   const merits = options.points.map((at) => ({
     at,
@@ -58,7 +59,7 @@ export function scoreOf(titration: Titration, indicator: Indicator, options: Rea
 
   const shift = options.observer ? 0 : shiftOf(indicator, options.indicatorDrops);
   const { over, ...change } = changeOf(titration, indicator, at, shift);
-  const mL = titration.volumeAt(calls.at);
+  const mL = titration.volumesAt(calls.at)[0];
   const endpoint = mL === undefined || !(mL > 0) ? null : { mL, pH: calls.at };
   const titrationError = endpoint && errorOf(endpoint.mL, at.mL);
   const drops =
@@ -84,7 +85,7 @@ export function errorOf(mL: number, equivalence: number): { readonly mL: number;
 }
 
 /** Where the change begins and ends, in the direction in which the curve runs through the point. */
-function changeOf(titration: Titration, { transition }: Indicator, at: EquivalencePoint, shift: number) {
+function changeOf(titration: Asked, { transition }: Indicator, at: EquivalencePoint, shift: number) {
   const rising = titration.slopeAt(at.mL) > 0;
   const edges = [transition.from + shift, transition.to + shift];
   const [first, last] = (rising ? edges : edges.reverse()) as [number, number];
@@ -93,7 +94,7 @@ function changeOf(titration: Titration, { transition }: Indicator, at: Equivalen
   if (past(last)) return { over: true, from: null, to: null };
   return {
     over: false,
-    from: past(first) ? 0 : (titration.volumeAt(first) ?? null),
-    to: titration.volumeAt(last) ?? null,
+    from: past(first) ? 0 : (titration.volumesAt(first)[0] ?? null),
+    to: titration.volumesAt(last)[0] ?? null,
   };
 }

@@ -1,11 +1,9 @@
-import type { Faults } from '../errors.js';
+import type { Faults, Unread } from '../errors.js';
 import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
-import { titrationLimits } from '../titration/limits.js';
-import type { Titration } from '../titration/titrate.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
-import { readTitration } from './read-titration.js';
+import { type Asked, readPoint, readTitration } from './read-titration.js';
 
 /** How an indicator is judged. */
 export interface ScoreOptions {
@@ -39,7 +37,7 @@ export function readScoreOptions(
   options: unknown,
   faults: Faults,
   more: readonly string[] = [],
-): ReadOptions & { readonly titration: Titration; readonly unread: Readonly<Record<string, unknown>> } {
+): ReadOptions & { readonly titration: Asked; readonly unread: Unread } {
   const read = readTitration(titration, faults);
   const allowed = ['at', 'tolerance', 'dropSize', 'observer', 'indicatorDrops', ...more];
   const unread = options === undefined ? {} : faults.object(options, 'options', 'options', allowed);
@@ -52,7 +50,7 @@ export function readScoreOptions(
       ? dropSize
       : faults.number(unread.tolerance, 'tolerance', 'a volume in mL', volume);
   return {
-    titration: read as Titration,
+    titration: read,
     unread,
     points: pointsFrom(unread.at, read, faults),
     tolerance,
@@ -70,24 +68,11 @@ export function readDrops(value: unknown, path: string, faults: Faults): number 
   return faults.number(value, path, 'a number of drops', { from: 0.02, to: 200 });
 }
 
-function pointsFrom(
-  at: unknown,
-  titration: Titration | undefined,
-  faults: Faults,
-): readonly EquivalencePoint[] {
-  if (at !== undefined) {
-    const point = faults.object(at, 'at', 'an equivalence point of the titration');
-    faults.number(point.mL, 'at.mL', 'a volume in mL', { above: 0, to: titrationLimits.mL });
-    return [point as unknown as EquivalencePoint];
-  }
-  if (titration?.equivalencePoints.length === 0)
-    faults.add(
-      'missing',
-      'titration.equivalencePoints',
-      'a titration that has one',
-      titration.equivalencePoints,
-    );
-  return titration?.equivalencePoints ?? [];
+function pointsFrom(at: unknown, { equivalencePoints }: Asked, faults: Faults): readonly EquivalencePoint[] {
+  if (at !== undefined) return [readPoint(at, 'at', faults)];
+  if (equivalencePoints.length === 0 && !faults.any)
+    faults.add('missing', 'titration.equivalencePoints', 'a titration that has one', equivalencePoints);
+  return equivalencePoints;
 }
 
 /** By how much the amount of a one-colour indicator moves its visible edge. @internal */
@@ -100,7 +85,7 @@ export function shiftOf(indicator: Indicator, drops: number): number {
 /** Reads a list of indicators, noting every fault. @internal */
 export function readIndicators(value: unknown, faults: Faults): readonly Indicator[] {
   const list = faults.list(value, 'indicators', 'a list of indicators', 1, 1000);
-  return Array.from(list, (one, k) => readIndicator(one, `indicators[${k}]`, faults));
+  return list.map((one, k) => readIndicator(one, `indicators[${k}]`, faults));
 }
 
 /** The calls that an indicator and its observer make. @internal */

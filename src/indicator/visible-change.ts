@@ -5,6 +5,7 @@ import type { Titration } from '../titration/titrate.js';
 import { type Colour, colourOf, type Dye, readDye } from './colour-at.js';
 import { differencesSeen, type SeenDifference } from './colour-vision.js';
 import type { IndicatorScore } from './indicator-score.js';
+import type { Asked } from './read-titration.js';
 import { scoreOf } from './score-indicator.js';
 import { type ReadOptions, readScoreOptions, type ScoreOptions } from './score-options.js';
 
@@ -48,10 +49,10 @@ export function visibleChange(
   const read = readScoreOptions(titration, options, faults);
   const dye = readDye(indicator, 'indicator', faults);
   faults.done();
-  const { transition } = indicator;
+  const { transition } = dye.indicator;
   const acid = colourOf(dye, transition.from - wellBeyond, read.indicatorDrops);
   const base = colourOf(dye, transition.to + wellBeyond, read.indicatorDrops);
-  const call = coloursAtCall(read.titration, dye, scoreOf(read.titration, indicator, read), read);
+  const call = coloursAtCall(read.titration, dye, scoreOf(read.titration, dye.indicator, read), read);
   return {
     ends: { acid, base, difference: differencesSeen(acid.hex, base.hex) },
     call: call && { ...call, difference: differencesSeen(call.before.hex, call.after.hex) },
@@ -62,12 +63,7 @@ export function visibleChange(
 const wellBeyond = 3;
 
 /** One drop before the call and one after. @internal */
-export function coloursAtCall(
-  titration: Titration,
-  dye: Dye,
-  { endpoint }: IndicatorScore,
-  read: ReadOptions,
-) {
+export function coloursAtCall(titration: Asked, dye: Dye, { endpoint }: IndicatorScore, read: ReadOptions) {
   if (endpoint === null) return null;
   const colour = (mL: number) => colourOf(dye, titration.pHAt(mL), read.indicatorDrops);
   return {

@@ -25,7 +25,7 @@ import { readIndicator } from './read-indicator.js';
  */
 export function defineIndicator(indicator: Indicator): Indicator {
   const faults = new Faults('defineIndicator');
-  readIndicator(indicator, '', faults);
+  const checked = readIndicator(indicator, '', faults);
   faults.done();
-  return indicator;
+  return checked;
 }

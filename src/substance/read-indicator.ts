@@ -38,32 +38,37 @@ function readWithin(value: unknown, path: string, faults: Faults, levels: number
   faults.text(unread.baseColour, at(path, 'baseColour'), 'a colour');
   if (unread.acidColour === colourless && unread.baseColour === colourless)
     faults.add('conflict', at(path, 'baseColour'), 'a colour on at least one side', unread.baseColour);
-  readSource(unread.source, at(path, 'source'), faults);
-  const transition = readTransition(unread.transition, at(path, 'transition'), keys.transition, faults);
-
-  if (unread.pKIn !== undefined) readPH(unread.pKIn, at(path, 'pKIn'), 'a pKIn', faults);
-  if (unread.pKInSource !== undefined) readSource(unread.pKInSource, at(path, 'pKInSource'), faults);
-  if (unread.titrationExponent !== undefined)
-    readExponent(unread, at(path, 'titrationExponent'), transition, faults);
-  if (unread.bands !== undefined) readBands(unread.bands, at(path, 'bands'), faults);
-  if (unread.parts !== undefined) readParts(unread.parts, at(path, 'parts'), faults, levels);
+  const oneColour = unread.acidColour === colourless || unread.baseColour === colourless;
+  if (oneColour && unread.titrationExponent !== undefined)
+    faults.add(
+      'conflict',
+      at(path, 'titrationExponent'),
+      'none for a one-colour indicator, which is called where its colour just shows',
+      unread.titrationExponent,
+    );
   if (unread.parts !== undefined && unread.bands !== undefined)
     faults.add('conflict', at(path, 'parts'), 'either bands or parts', unread.parts);
-  if (unread.stock !== undefined) {
-    const here = at(path, 'stock');
-    const stock = faults.object(unread.stock, here, 'a stock solution { text, source }', ['text', 'source']);
-    faults.text(stock.text, `${here}.text`, 'a text', noteLength);
-    readSource(stock.source, `${here}.source`, faults);
-  }
-  if (unread.alternatives !== undefined)
-    readAlternatives(unread.alternatives, at(path, 'alternatives'), faults);
-  if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
-  if (unread.notes !== undefined) {
-    const notes = faults.list(unread.notes, at(path, 'notes'), 'a list of notes', 0, 100);
-    for (const [k, note] of notes.entries())
-      faults.text(note, `${at(path, 'notes')}[${k}]`, 'a note', noteLength);
-  }
-  return value as Indicator;
+
+  const transition = readTransition(unread.transition, at(path, 'transition'), faults);
+  const optional = (key: keyof Indicator, read: (item: unknown, here: string) => unknown) =>
+    unread[key] === undefined ? {} : { [key]: read(unread[key], at(path, key)) };
+  const text = (item: unknown, here: string) => faults.text(item, here, 'a text', noteLength);
+  return {
+    ...unread,
+    transition,
+    source: readSource(unread.source, at(path, 'source'), faults),
+    ...optional('pKIn', (item, here) => readPH(item, here, 'a pKIn', faults)),
+    ...optional('pKInSource', (item, here) => readSource(item, here, faults)),
+    ...optional('titrationExponent', (item, here) => readExponent(item, here, transition, faults)),
+    ...optional('bands', (item, here) => readBands(item, here, faults)),
+    ...optional('parts', (item, here) => readParts(item, here, faults, levels)),
+    ...optional('stock', (item, here) => readStock(item, here, faults)),
+    ...optional('alternatives', (item, here) => readAlternatives(item, here, faults)),
+    ...optional('hazard', text),
+    ...optional('notes', (item, here) =>
+      faults.list(item, here, 'a list of notes', 0, 100).map((note, k) => text(note, `${here}[${k}]`)),
+    ),
+  } as unknown as Indicator;
 }
 
 function readPH(value: unknown, path: string, what: string, faults: Faults): number {
@@ -71,18 +76,16 @@ function readPH(value: unknown, path: string, what: string, faults: Faults): num
   return faults.number(value, path, what, { from, to });
 }
 
-function readTransition(
-  value: unknown,
-  path: string,
-  allowed: readonly string[],
-  faults: Faults,
-): Transition | undefined {
+function readTransition(value: unknown, path: string, faults: Faults): Transition {
+  const unread = faults.object(value, path, 'a transition { from, to }', keys.transition);
+  return readRange(unread, path, faults);
+}
+
+function readRange(unread: Readonly<Record<string, unknown>>, path: string, faults: Faults): Transition {
   const before = faults.count;
-  const unread = faults.object(value, path, 'a transition { from, to }', allowed);
   const from = readPH(unread.from, `${path}.from`, 'a pH', faults);
   const to = readPH(unread.to, `${path}.to`, 'a pH', faults);
-  if (faults.count > before || unread.from === undefined || unread.to === undefined) return undefined;
-  if (!(to - from >= narrowest))
+  if (faults.count === before && unread.from !== undefined && !(to - from >= narrowest))
     faults.add('conflict', `${path}.to`, `a pH at least ${narrowest} above \`from\``, to);
   return { from, to };
 }
@@ -90,84 +93,85 @@ function readTransition(
 /** A change over less than this would be one that nobody could see. */
 const narrowest = 0.001;
 
-function readExponent(
-  { titrationExponent, acidColour, baseColour }: Readonly<Record<string, unknown>>,
-  path: string,
-  transition: Transition | undefined,
-  faults: Faults,
-): void {
-  const unread = faults.object(titrationExponent, path, 'a titration exponent { pH, source }', [
-    'pH',
-    'source',
-  ]);
-  if (transition)
-    faults.number(unread.pH, `${path}.pH`, 'a pH inside the transition', {
-      from: transition.from,
-      to: transition.to,
-    });
-  readSource(unread.source, `${path}.source`, faults);
-  if (acidColour === colourless || baseColour === colourless)
-    faults.add(
-      'conflict',
-      path,
-      'none for a one-colour indicator, which is called where its colour just shows',
-      titrationExponent,
-    );
+function readExponent(value: unknown, path: string, { from, to }: Transition, faults: Faults) {
+  const unread = faults.object(value, path, 'a titration exponent { pH, source }', ['pH', 'source']);
+  const inside = from < to ? { from, to } : {}; // else the transition is at fault
+  return {
+    pH: faults.number(unread.pH, `${path}.pH`, 'a pH inside the transition', inside),
+    source: readSource(unread.source, `${path}.source`, faults),
+  };
 }
 
-function readBands(value: unknown, path: string, faults: Faults): void {
+function readBands(value: unknown, path: string, faults: Faults) {
   const unread = faults.object(value, path, 'bands { acid, base, source }', ['acid', 'base', 'source']);
-  readSource(unread.source, `${path}.source`, faults);
   const [from, to] = indicatorLimits.nm;
-  for (const form of ['acid', 'base'] as const)
-    for (const [k, item] of faults
-      .list(unread[form], `${path}.${form}`, 'a list of bands', 0, 20)
-      .entries()) {
-      const here = `${path}.${form}[${k}]`;
+  const form = (key: 'acid' | 'base') =>
+    faults.list(unread[key], `${path}.${key}`, 'a list of bands', 0, 20).map((item, k) => {
+      const here = `${path}.${key}[${k}]`;
       const band = faults.object(item, here, 'a band { nm, width, absorbance }', keys.band);
-      faults.number(band.nm, `${here}.nm`, 'a wavelength in nm', { from, to });
-      faults.number(band.width, `${here}.width`, 'a width in nm', { from: 1, to: 500 });
-      faults.number(band.absorbance, `${here}.absorbance`, 'an absorbance', {
-        from: 0,
-        to: indicatorLimits.absorbance,
-      });
-    }
+      return {
+        nm: faults.number(band.nm, `${here}.nm`, 'a wavelength in nm', { from, to }),
+        width: faults.number(band.width, `${here}.width`, 'a width in nm', { from: 1, to: 500 }),
+        absorbance: faults.number(band.absorbance, `${here}.absorbance`, 'an absorbance', {
+          from: 0,
+          to: indicatorLimits.absorbance,
+        }),
+      };
+    });
+  return {
+    acid: form('acid'),
+    base: form('base'),
+    source: readSource(unread.source, `${path}.source`, faults),
+  };
 }
 
-function readParts(value: unknown, path: string, faults: Faults, levels: number): void {
+function readParts(value: unknown, path: string, faults: Faults, levels: number) {
   if (levels === 0) {
     faults.add('out-of-range', path, 'parts that are not mixtures themselves', value);
-    return;
+    return [];
   }
   const what = 'a list of { indicator, amount }';
-  for (const [k, item] of faults.list(value, path, what, 1, indicatorLimits.parts).entries()) {
-    const part = faults.object(item, `${path}[${k}]`, 'a part { indicator, amount }', [
-      'indicator',
-      'amount',
-    ]);
-    readWithin(part.indicator, `${path}[${k}].indicator`, faults, levels - 1);
-    faults.number(part.amount, `${path}[${k}].amount`, 'an amount, 1 for the usual one', {
-      above: 0,
-      to: 100,
-    });
-  }
+  return faults.list(value, path, what, 1, indicatorLimits.parts).map((item, k) => {
+    const here = `${path}[${k}]`;
+    const part = faults.object(item, here, 'a part { indicator, amount }', ['indicator', 'amount']);
+    return {
+      indicator: readWithin(part.indicator, `${here}.indicator`, faults, levels - 1),
+      amount: faults.number(part.amount, `${here}.amount`, 'an amount, 1 for the usual one', {
+        above: 0,
+        to: 100,
+      }),
+    };
+  });
 }
 
-function readAlternatives(value: unknown, path: string, faults: Faults): void {
-  const unread = faults.object(value, path, 'alternatives { transitions, pKIns }', ['transitions', 'pKIns']);
-  const list = (key: string): [unknown, string][] => {
-    if (unread[key] === undefined) return [];
-    const items = faults.list(unread[key], `${path}.${key}`, 'a list', 0, 100);
-    return Array.from(items, (item, k) => [item, `${path}.${key}[${k}]`]);
+function readStock(value: unknown, path: string, faults: Faults) {
+  const unread = faults.object(value, path, 'a stock solution { text, source }', ['text', 'source']);
+  return {
+    text: faults.text(unread.text, `${path}.text`, 'a text', noteLength),
+    source: readSource(unread.source, `${path}.source`, faults),
   };
-  for (const [item, here] of list('transitions')) {
-    readTransition(item, here, [...keys.transition, 'source'], faults);
-    readSource((item as { source?: unknown } | null | undefined)?.source, `${here}.source`, faults);
-  }
-  for (const [item, here] of list('pKIns')) {
-    const one = faults.object(item, here, 'a value { pKIn, source }', ['pKIn', 'source', 'note']);
-    readPH(one.pKIn, `${here}.pKIn`, 'a pKIn', faults);
-    readSource(one.source, `${here}.source`, faults);
-    if (one.note !== undefined) faults.text(one.note, `${here}.note`, 'a note', noteLength);
-  }
+}
+
+function readAlternatives(value: unknown, path: string, faults: Faults) {
+  const unread = faults.object(value, path, 'alternatives { transitions, pKIns }', ['transitions', 'pKIns']);
+  const list = (key: string, read: (item: unknown, here: string) => unknown) =>
+    unread[key] === undefined
+      ? {}
+      : {
+          [key]: faults
+            .list(unread[key], `${path}.${key}`, 'a list', 0, 100)
+            .map((item, k) => read(item, `${path}.${key}[${k}]`)),
+        };
+  return {
+    ...list('transitions', (item, here) => {
+      const one = faults.object(item, here, 'a transition { from, to, source }', ['from', 'to', 'source']);
+      return { ...readRange(one, here, faults), source: readSource(one.source, `${here}.source`, faults) };
+    }),
+    ...list('pKIns', (item, here) => {
+      const one = faults.object(item, here, 'a value { pKIn, source }', ['pKIn', 'source', 'note']);
+      if (one.note !== undefined) faults.text(one.note, `${here}.note`, 'a note', noteLength);
+      readPH(one.pKIn, `${here}.pKIn`, 'a pKIn', faults);
+      return { ...one, source: readSource(one.source, `${here}.source`, faults) };
+    }),
+  };
 }

@@ -47,7 +47,7 @@ describe('chooseIndicators', () => {
   test('leaves a point without any where none serves it best', () => {
     const [first, second] = chooseIndicators(carbonate, [indicators.methylOrange]);
     expect(first?.ranking).toEqual([]);
-    expect(second?.ranking[0]?.indicator).toBe(indicators.methylOrange);
+    expect(second?.ranking[0]?.indicator).toEqual(indicators.methylOrange);
   });
 });
 

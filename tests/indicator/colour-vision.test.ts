@@ -91,7 +91,7 @@ describe('rankBySight', () => {
       expect(worths).toEqual([...worths].sort((a, b) => b - a));
     }
     const worthOfOrange = (vision: (typeof visions)[number]) =>
-      order(vision).find(({ indicator }) => indicator === indicators.methylOrange)?.worth;
+      order(vision).find(({ indicator }) => indicator.id === 'methylOrange')?.worth;
     expect(worthOfOrange('deuteranopia')).toBeLessThan(Number(worthOfOrange('normal')));
   });
 

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import * as protolysis from 'protolysis';
+import * as colour from 'protolysis/colour';
 import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
 import { badNumberIn, everythingOf } from './answers.js';
-import { answerOrInputError, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
+import { answerOrInputError, copyOf, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
 
-const { acids, reagents } = protolysis;
+const { acids, indicators, reagents } = protolysis;
 
 type Call = (...values: never[]) => unknown;
 
@@ -50,6 +51,20 @@ const solution = protolysis.makeSolution({
 });
 const base = protolysis.makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
 const titration = protolysis.titrate({ analyte: solution, titrant: base });
+
+/** All that is asked of a titration for its indicator. */
+const { pHAt, slopeAt, volumesAt, equivalencePoints } = titration;
+const asked = { pHAt, slopeAt, volumesAt, equivalencePoints };
+const indicator = indicators.methylOrange;
+const mixed = indicators.methylRedBromocresolGreen;
+const scoring = {
+  at: equivalencePoints[0],
+  tolerance: 0.05,
+  dropSize: 0.05,
+  observer: { at: 7, within: 0.5 },
+  indicatorDrops: 2,
+};
+const weighing = { observer: { at: 7, within: 0.5, weight: (pH: number) => pH } };
 
 /** Of each function that the package exports, arguments that it answers to. A new export finds no line here and fails. */
 const good: Record<string, readonly (readonly unknown[])[]> = {
@@ -114,6 +129,26 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
     ],
   ],
   rows: [[titration.curve({ every: 10, upTo: 40 })]],
+  defineIndicator: [[indicator], [mixed]],
+  chooseTransition: [[indicator, { work: 'crc-handbook' }]],
+  scoreIndicator: [
+    [asked, indicator, scoring],
+    [asked, indicators.phenolphthalein, weighing],
+  ],
+  rankIndicators: [[asked, [indicator, mixed], scoring]],
+  chooseIndicators: [[asked, [indicator, mixed], { tolerance: 0.1 }]],
+  colourAt: [
+    [indicator, 7, { drops: 2 }],
+    [mixed, 5],
+  ],
+  flaskColours: [[{ mL: [0, 1, 2], pH: [3, 4, 5] }, indicator, { drops: 2 }]],
+  overshoot: [[asked, indicator, { ...scoring, drops: 3 }]],
+  referenceTubes: [
+    [indicator, { mL: 5, drops: 2, acid: solution, base, dropSize: 0.04, indicatorDrops: 0.5 }],
+  ],
+  colourDifference: [['#123456', '#abcdef', { vision: 'tritanopia' }]],
+  visibleChange: [[asked, indicator, scoring]],
+  rankBySight: [[asked, [indicator, mixed], { ...scoring, vision: 'protanopia', noticeable: 2 }]],
   tabulate: [[[{ mL: 1, pH: 7, of: 'x' }], { mL: 2, pH: 1, of: 'text' }]],
 };
 
@@ -134,7 +169,7 @@ const classes = ['InputError'];
 
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
-const exported = functionsOf(protolysis).filter(([name]) => !classes.includes(name));
+const exported = [protolysis, colour].flatMap(functionsOf).filter(([name]) => !classes.includes(name));
 const methods = functionsOf(titration);
 
 test('every function that the package exports, and every method of a titration, is met here', () => {
@@ -162,7 +197,7 @@ const numbersIn = (values: readonly unknown[]) =>
   pathsOf(values).filter((path) => typeof valueAt(values, path) === 'number');
 
 function withNaN(values: readonly unknown[], ...paths: readonly string[][]): readonly unknown[] {
-  const copy = structuredClone(values) as unknown as Record<string, unknown>;
+  const copy = copyOf(values) as unknown as Record<string, unknown>;
   for (const path of paths) {
     const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
     holder[path.at(-1) ?? ''] = Number.NaN;
@@ -176,7 +211,7 @@ describe.each(calls)('$name', ({ call, examples }) => {
   test('answers to good arguments, without NaN, and leaves them as they were', () => {
     expect(examples.length).toBeGreaterThan(0);
     for (const values of examples) {
-      const before = structuredClone(values);
+      const before = copyOf(values);
       expectSound(run(values));
       if (call !== titration.pHs) expect(values).toEqual(before); // it fills the array that it is given
     }

@@ -118,7 +118,7 @@ export function spoiled<Data extends object>(data: Data): fc.Arbitrary<Data> {
       ),
     })
     .map(({ path, make, how }) => {
-      const copy = structuredClone(data);
+      const copy = copyOf(data);
       const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
       const isArgument = path.length === 1 && (how === 'getter' || how === 'drop' || how === 'rename'); // a list of them is ours
       spoil(holder, path.at(-1) ?? '', isArgument ? 'replace' : how, make);
@@ -135,6 +135,14 @@ function spoil(holder: Record<string, unknown>, key: string, how: Spoil, make: (
   if (how === 'getter') Object.defineProperty(holder, key, { get: boom, enumerable: true });
   if (how === 'proxy')
     holder[key] = typeof value === 'object' && value !== null ? new Proxy(value, { get: boom }) : make();
+}
+
+/** A copy that shares no object with the original. Functions, which cannot be copied, stay what they are. */
+export function copyOf<Data>(value: Data): Data {
+  if (typeof value !== 'object' || value === null) return value;
+  if (ArrayBuffer.isView(value)) return structuredClone(value);
+  const items = Object.entries(value).map(([key, item]) => [key, copyOf(item)]);
+  return (Array.isArray(value) ? items.map(([, item]) => item) : Object.fromEntries(items)) as Data;
 }
 
 /** Where everything inside stands. */
