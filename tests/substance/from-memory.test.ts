@@ -1,3 +1,14 @@
+import {
+  batesGuggenheim,
+  davies,
+  debyeHuckelExtended,
+  debyeHuckelLimiting,
+  guntelberg,
+  henryFit,
+  phStandards,
+  waterSources,
+  waters,
+} from 'protolysis';
 import { expect, test } from 'vitest';
 import type { Source } from '../../src/source.js';
 import * as acids from '../../src/substance/acids.js';
@@ -146,4 +157,31 @@ test('the atomic weights that rest on memory alone are 15', () => {
 test('the cautions whose limits rest on memory alone are these', () => {
   const found = Object.values(reagents).flatMap(({ id, source }) => (isFromMemory(source) ? [id] : []));
   expect(found.sort()).toEqual(cautions);
+});
+
+test('what rests on memory alone among the data of real solutions is this', () => {
+  const fits = perProtolyte(({ steps }) =>
+    steps.flatMap(({ log10K }, i) => (isFromMemory(log10K?.source) ? [i + 1] : [])),
+  );
+  expect(fits).toEqual({ carbonic: [1, 2] });
+  const models = { debyeHuckelLimiting, debyeHuckelExtended, guntelberg, batesGuggenheim, davies };
+  const others = {
+    ...models,
+    henryFit,
+    density: { source: waterSources.density },
+    permittivity: { source: waterSources.permittivity },
+    ...waters,
+    ...phStandards,
+  };
+  const found = Object.entries(others).flatMap(([name, { source }]) => (isFromMemory(source) ? [name] : []));
+  expect(found.sort()).toEqual(
+    [
+      'davies',
+      'debyeHuckelExtended',
+      'henryFit',
+      'inAir',
+      'permittivity',
+      ...Object.keys(phStandards), // some of their values were read, see each
+    ].sort(),
+  );
 });
