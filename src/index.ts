@@ -100,6 +100,15 @@ export {
   type LogRatioEstimate,
 } from './buffer/estimate-by-log-ratio.js';
 export { type StrongAddition, strongAdditionTo } from './buffer/strong-addition.js';
+export { type BufferCandidate, type BufferChoice, chooseBuffer } from './buffer/choose-buffer.js';
+export { prepareBuffer } from './buffer/prepare-buffer.js';
+export type {
+  BufferIngredient,
+  BufferPart,
+  BufferRecipe,
+  BufferRequest,
+  ImpossibleBuffer,
+} from './buffer/recipe.js';
 export { bufferDefaults, bufferLimits } from './buffer/defaults.js';
 
 // Where does it come from, and what was wrong with what I gave?

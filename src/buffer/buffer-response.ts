@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { aliquot } from '../solution/aliquot.js';
@@ -10,6 +10,7 @@ import { readVolumes } from '../titration/curve.js';
 import { titrationLimits } from '../titration/limits.js';
 import { titrate } from '../titration/titrate.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
+import { givenConditions } from './given-conditions.js';
 
 /** What is added to a buffer, and beside what it is shown. */
 export interface BufferAddition {
@@ -80,7 +81,7 @@ export function bufferResponse(solution: Solution, addition: BufferAddition): Bu
       : faults
           .list(unread.beside, 'beside', 'a list of solutions', 0, 100)
           .map((one, k) => readSolution(one, `beside[${k}]`, faults));
-  const conditions = readConditions(unread.conditions, 'conditions', faults);
+  const conditions = givenConditions(unread.conditions, 'conditions', faults);
   faults.done();
   for (const one of [buffer, ...beside]) readTogether(one, titrant, 'add', faults);
   faults.done();

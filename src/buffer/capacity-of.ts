@@ -1,8 +1,9 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { Faults } from '../errors.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
+import { givenConditions } from './given-conditions.js';
 
 /**
  * Buffer capacity β of a solution, in mol/L of strong base per unit of pH, at constant volume.
@@ -31,7 +32,7 @@ import type { Solution } from '../solution/solution.js';
 export function capacityOf(solution: Solution, conditions?: Conditions): number {
   const faults = new Faults('capacityOf');
   const read = readSolution(solution, 'solution', faults);
-  const settled = readConditions(conditions, 'conditions', faults);
+  const settled = givenConditions(conditions, 'conditions', faults);
   faults.done();
   return equilibrate(read, settled).bufferCapacity;
 }

@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
@@ -8,6 +8,7 @@ import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
 import { equalAdditions } from '../titration/curve.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
+import { givenConditions } from './given-conditions.js';
 import { strongAdditionTo } from './strong-addition.js';
 
 /** Over which pH, and what counts as useful. */
@@ -73,7 +74,7 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
   const { every = 0.1, usefulShare = bufferDefaults.usefulShare } = unread;
   const step = faults.number(every, 'every', 'a step in pH', { from: 1e-3, to: 1 });
   const share = faults.number(usefulShare, 'usefulShare', 'a share', { above: 0, to: 1 });
-  const conditions = readConditions(unread.conditions, 'conditions', faults);
+  const conditions = givenConditions(unread.conditions, 'conditions', faults);
   faults.done();
 
   const capacityAt = (pH: PH): number | undefined => {

@@ -15,5 +15,8 @@ export const bufferDefaults = {
   dilutions: [2, 10],
 } as const;
 
-/** A target pH from −2 to 16: no aqueous solution within the other limits lies beyond. */
-export const bufferLimits = { pH: [-2, 16], drops: 1e5, times: 1e6 } as const;
+/**
+ * A target pH from −2 to 16: no aqueous solution within the other limits lies beyond. `molar`: more than any stock of a
+ * bottle holds; `times`: a dilution.
+ */
+export const bufferLimits = { pH: [-2, 16], molar: 20, drops: 1e5, times: 1e6 } as const;

@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibrate, type SpeciesAt } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { stepsInOrder } from '../equilibrium/steps.js';
@@ -7,6 +7,7 @@ import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { totalsOf } from '../solution/totals.js';
 import type { Protolyte } from '../substance/protolyte.js';
+import { givenConditions } from './given-conditions.js';
 
 /** The pH by pKa + log10([base]/[acid]) beside the exact one. */
 export type LogRatioEstimate =
@@ -76,7 +77,7 @@ export interface Amount {
 export function estimateByLogRatio(solution: Solution, conditions?: Conditions): LogRatioEstimate {
   const faults = new Faults('estimateByLogRatio');
   const read = readSolution(solution, 'solution', faults);
-  const settled = readConditions(conditions, 'conditions', faults);
+  const settled = givenConditions(conditions, 'conditions', faults);
   faults.done();
 
   const equilibrium = equilibrate(read, settled);

@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
@@ -9,6 +9,7 @@ import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { titrate } from '../titration/titrate.js';
 import { readDropSize, readTogether } from './buffer-response.js';
 import { bufferDefaults } from './defaults.js';
+import { givenConditions } from './given-conditions.js';
 
 /** What is added, and what counts as a change. */
 export interface ReserveOptions {
@@ -77,7 +78,7 @@ export function reserveOf(
   const { change = bufferDefaults.change } = unread;
   const by = faults.number(change, 'change', 'a change of pH', { above: 0, to: 10 });
   const dropSize = readDropSize(unread.dropSize, faults);
-  const conditions = readConditions(unread.conditions, 'conditions', faults);
+  const conditions = givenConditions(unread.conditions, 'conditions', faults);
   faults.done();
   readTogether(buffer, acid, 'acid', faults);
   readTogether(buffer, base, 'base', faults);

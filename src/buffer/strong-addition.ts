@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
@@ -10,6 +10,7 @@ import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
 import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { bufferLimits } from './defaults.js';
 import { firstCrossing, offTarget } from './first-crossing.js';
+import { givenConditions } from './given-conditions.js';
 import { plus } from './plus.js';
 
 /** The strong acid or base that brings a solution to a pH. */
@@ -57,7 +58,7 @@ export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Condit
   const read = readSolution(solution, 'solution', faults);
   const [from, to] = bufferLimits.pH;
   const target = faults.number(pH, 'pH', 'a pH', { from, to });
-  const settled = readConditions(conditions, 'conditions', faults);
+  const settled = givenConditions(conditions, 'conditions', faults);
   for (const reagent of [hydrochloricAcid, sodiumHydroxide])
     plus(read, [{ reagent, mmol: 0 }], 'solution', faults);
   faults.done();

@@ -1,0 +1,169 @@
+import type { Faults, Unread } from '../errors.js';
+import { merged } from '../solution/merged.js';
+import { type Content, solutionLimits } from '../solution/solution.js';
+import { readTotals } from '../solution/totals.js';
+import { readProtolyte } from '../substance/protolyte.js';
+import { type Reagent, readReagent } from '../substance/reagent.js';
+import { sodiumChloride } from '../substance/reagents/salts.js';
+import { bufferDefaults, bufferLimits } from './defaults.js';
+import { type AmountsWanted, ionicStrengthOf } from './find-amounts.js';
+import { givenConditions } from './given-conditions.js';
+import { type MeasuredIngredient, readIngredient, weighed } from './read-ingredient.js';
+
+/** A request that has been read. */
+export interface ReadRequest {
+  readonly wanted: AmountsWanted;
+  readonly ionicStrength: number | null;
+  readonly salt: MeasuredIngredient;
+  readonly temperatures: readonly number[];
+  readonly dilutions: readonly number[];
+  readonly errorPercent: number;
+}
+
+const keys = [
+  'pH',
+  'mL',
+  'molar',
+  'from',
+  'protolyte',
+  'ionicStrength',
+  'salt',
+  'temperatures',
+  'dilutions',
+  'errorPercent',
+  'conditions',
+];
+
+/** Reads a request from a caller's value, noting every fault. @internal */
+export function readRequest(value: unknown, faults: Faults): ReadRequest {
+  const unread = faults.object(value, 'request', 'a request { pH, molar, mL, from }', keys);
+  const [least, most] = bufferLimits.pH;
+  const pH = faults.number(unread.pH, 'pH', 'a pH', { from: least, to: most });
+  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL / 2 });
+  const molar =
+    unread.molar === undefined
+      ? null
+      : faults.number(unread.molar, 'molar', 'a concentration in mol/L', concentrations);
+  const salt = readSalt(unread.salt ?? sodiumChloride, faults);
+  const ionicStrength =
+    unread.ionicStrength === undefined
+      ? null
+      : faults.number(unread.ionicStrength, 'ionicStrength', 'an ionic strength in mol/L', {
+          above: 0,
+          to: bufferLimits.molar * ionicStrengthOf(salt),
+        });
+  if (ionicStrength === null && unread.salt !== undefined)
+    faults.add('conflict', 'salt', 'a salt only beside ionicStrength', unread.salt);
+  const conditions = givenConditions(unread.conditions, 'conditions', faults);
+  const { errorPercent = bufferDefaults.errorPercent } = unread;
+  return {
+    wanted: {
+      pH,
+      mL,
+      total: molar === null ? null : molar * mL,
+      ...readPair(unread, molar, salt, faults),
+      conditions,
+    },
+    ionicStrength,
+    salt: weighed(salt, 1),
+    temperatures: faults
+      .list(unread.temperatures ?? [], 'temperatures', 'a list of °C', 0, 100)
+      .map((celsius, k) => {
+        givenConditions({ ...conditions, celsius }, `temperatures[${k}]`, faults);
+        return celsius as number;
+      }),
+    dilutions: faults
+      .list(
+        unread.dilutions ?? bufferDefaults.dilutions,
+        'dilutions',
+        'a list of how many times the volume',
+        0,
+        100,
+      )
+      .map((times, k) => {
+        const to = Math.min(bufferLimits.times, solutionLimits.mL / mL);
+        return faults.number(times, `dilutions[${k}]`, 'how many times the volume', { from: 1, to });
+      }),
+    errorPercent: faults.number(errorPercent, 'errorPercent', 'an error in percent', { from: -50, to: 50 }),
+  };
+}
+
+const concentrations = { above: 0, to: bufferLimits.molar };
+
+function readSalt(value: unknown, faults: Faults): Reagent {
+  const salt = readReagent(value, 'salt', faults);
+  if (faults.any) return sodiumChloride;
+  const charge = salt.ions.reduce((sum, { ion, count }) => sum + ion.charge * count, 0);
+  if (
+    salt.protolytes.length === 0 &&
+    salt.ions.length > 0 &&
+    Math.abs(charge) <= 1e-12 &&
+    ionicStrengthOf(salt) > 0
+  )
+    return salt;
+  faults.add('conflict', 'salt', 'a salt of strong ions alone, whose charges cancel', salt.name);
+  return sodiumChloride;
+}
+
+/** The two ingredients, the one that brings the protolyte first, and what each brings of it. */
+function readPair(
+  unread: Unread,
+  molar: number | null,
+  salt: Reagent,
+  faults: Faults,
+): Pick<AmountsWanted, 'ingredients' | 'brings'> {
+  const list = faults.list(unread.from, 'from', 'two ingredients', 2, 2);
+  const first = readIngredient(list[0], 'from[0]', faults);
+  const second = readIngredient(list[1], 'from[1]', faults);
+  const wanted = unread.protolyte === undefined ? null : readProtolyte(unread.protolyte, 'protolyte', faults);
+  const nothing = { ingredients: [first, second] as Ingredients, brings: [1, 1] as const };
+  if (faults.any) return nothing;
+
+  const contents: Content[] = [...first.unit, ...second.unit, { reagent: salt, mmol: 0 }];
+  readTotals([{ mL: 1, contents }], 'from', faults);
+  merged(contents, 'from', faults);
+  if (molar === null) {
+    if (!first.stock || !second.stock)
+      faults.add(
+        'missing',
+        'molar',
+        'a concentration in mol/L, since not both ingredients are stocks',
+        undefined,
+      );
+    return nothing;
+  }
+
+  const ids = new Set(
+    contents.flatMap(({ reagent }) => reagent.protolytes.map(({ protolyte }) => protolyte.id)),
+  );
+  if (wanted === null && ids.size !== 1) {
+    const expected =
+      ids.size === 0 ? 'an ingredient with a weak acid or base' : `one of ${[...ids].join(', ')}`;
+    faults.add('missing', ids.size === 0 ? 'from' : 'protolyte', expected, undefined);
+    return nothing;
+  }
+  const id = wanted?.id ?? [...ids][0];
+  const brings = [first, second].map(({ unit }) => mmolOf(unit, id ?? '')) as [number, number];
+  if (brings[0] === 0 && brings[1] === 0)
+    faults.add('unknown-substance', 'protolyte', `one of ${[...ids].join(', ')}`, id);
+  for (const [k, { stock }] of [first, second].entries())
+    if (!stock && molar / (brings[k] as number) > bufferLimits.molar && brings[k] !== 0)
+      faults.add(
+        'out-of-range',
+        'molar',
+        `no more than ${bufferLimits.molar} mol/L of each ingredient`,
+        molar,
+      );
+  return brings[0] === 0
+    ? { ingredients: [second, first], brings: [brings[1], 0] }
+    : { ingredients: [first, second], brings };
+}
+
+type Ingredients = readonly [MeasuredIngredient, MeasuredIngredient];
+
+const mmolOf = (unit: readonly Content[], id: string): number =>
+  unit
+    .flatMap(({ reagent, mmol }) =>
+      reagent.protolytes.filter(({ protolyte }) => protolyte.id === id).map(({ count }) => count * mmol),
+    )
+    .reduce((sum, part) => sum + part, 0);
