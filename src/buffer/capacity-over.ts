@@ -15,7 +15,7 @@ import { strongAdditionTo } from './strong-addition.js';
 export interface CapacityRange {
   readonly from: PH;
   readonly to: PH;
-  /** Step in pH; 0.1 if left out. */
+  /** Step in pH, from 0.01 to 1; 0.1 if left out. */
   readonly every?: number;
   /** Share of a peak's capacity down to which its range counts as useful. */
   readonly usefulShare?: number;
@@ -72,7 +72,7 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
   const to = faults.number(unread.to, 'to', 'a pH', { from: least, to: most });
   if (!faults.any && !(to > from)) faults.add('conflict', 'to', 'a pH above that of `from`', to);
   const { every = 0.1, usefulShare = bufferDefaults.usefulShare } = unread;
-  const step = faults.number(every, 'every', 'a step in pH', { from: 1e-3, to: 1 });
+  const step = faults.number(every, 'every', 'a step in pH', { from: 0.01, to: 1 });
   const share = faults.number(usefulShare, 'usefulShare', 'a share', { above: 0, to: 1 });
   const conditions = givenConditions(unread.conditions, 'conditions', faults);
   faults.done();

@@ -66,8 +66,9 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     return {
       status: 'impossible',
       because: 'saturated',
-      reason: `${solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
+      reason: `${solid.reagent.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
       reachable: null,
+      source: solid.source,
     };
 
   const { pH } = equilibrium;

@@ -1,6 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { Solution } from '../solution/solution.js';
+import type { Source } from '../source.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 
@@ -84,4 +85,6 @@ export interface ImpossibleBuffer {
   readonly reason: string;
   /** The pH that these ingredients do reach at this concentration and volume; null where they make no solution at all. */
   readonly reachable: { readonly from: PH; readonly to: PH } | null;
+  /** Of the solubility, where the solution would be saturated. */
+  readonly source?: Source;
 }

@@ -1,7 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
 import type { Reagent } from '../substance/reagent.js';
-import { solubilities } from './solubilities.js';
+import { type Solubility, solubilities } from './solubilities.js';
 
 /**
  * The solid of known solubility with which a solution is more than saturated, if there is one.
@@ -12,11 +12,11 @@ import { solubilities } from './solubilities.js';
  *
  * @internal
  */
-export function saturatedWith(equilibrium: Equilibrium, conditions: Conditions): Reagent | undefined {
+export function saturatedWith(equilibrium: Equilibrium, conditions: Conditions): Solubility | undefined {
   return solubilities.find(({ reagent, molar }) => {
     const saturated = equilibrate({ mL: 1, contents: [{ reagent, mmol: molar }] }, conditions);
     return activityProduct(equilibrium, reagent) > activityProduct(saturated, reagent) * (1 + rounding);
-  })?.reagent;
+  });
 }
 
 /** log10 would do as well; 0 where one of the ions is not there. */
