@@ -16,15 +16,23 @@ export interface MeasuredIngredient {
 
 /** Reads an ingredient from a caller's value, noting every fault. @internal */
 export function readIngredient(value: unknown, path: string, faults: Faults): MeasuredIngredient {
+  const before = faults.count;
   const unread = faults.object(value, path, 'a reagent, { reagent, purity } or a stock solution');
+  if (faults.count > before) return nothing;
   if (Array.isArray(unread.contents)) return readStock(value, path, faults);
-  if (unread.reagent === undefined) return weighed(readReagent(value, path, faults), 1);
-
+  if (unread.reagent === undefined) {
+    const reagent = readReagent(value, path, faults);
+    return faults.count > before ? nothing : weighed(reagent, 1);
+  }
   faults.object(value, path, 'an ingredient { reagent, purity }', ['reagent', 'purity']);
   const reagent = readReagent(unread.reagent, at(path, 'reagent'), faults);
   const limits = { above: 0, to: 1 };
-  return weighed(reagent, faults.number(unread.purity, at(path, 'purity'), 'a mass fraction', limits));
+  const purity = faults.number(unread.purity, at(path, 'purity'), 'a mass fraction', limits);
+  return faults.count > before ? nothing : weighed(reagent, purity);
 }
+
+/** Stands in for what could not be read, so that reading goes on. */
+const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1 };
 
 /** @internal */
 export const weighed = (reagent: Reagent, purity: number): MeasuredIngredient => ({
@@ -37,7 +45,7 @@ export const weighed = (reagent: Reagent, purity: number): MeasuredIngredient =>
 function readStock(value: unknown, path: string, faults: Faults): MeasuredIngredient {
   const before = faults.count;
   const stock = readSolution(value, path, faults);
-  if (faults.count > before) return { name: '', unit: [], stock, purity: 1 };
+  if (faults.count > before) return nothing;
 
   const unit = stock.contents.map(({ reagent, mmol }) => ({ reagent, mmol: mmol / stock.mL }));
   const most = bufferLimits.molar;

@@ -119,6 +119,9 @@ function readPair(
   const nothing = { ingredients: [first, second] as Ingredients, brings: [1, 1] as const };
   if (faults.any) return nothing;
 
+  for (const [k, { unit, stock, name }] of [first, second].entries())
+    if (!stock && unit.every(({ reagent }) => isStrongAcid(reagent)))
+      faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
   const contents: Content[] = [...first.unit, ...second.unit, { reagent: salt, mmol: 0 }];
   readTotals([{ mL: 1, contents }], 'from', faults);
   merged(contents, 'from', faults);
@@ -158,6 +161,9 @@ function readPair(
     ? { ingredients: [second, first], brings: [brings[1], 0] }
     : { ingredients: [first, second], brings };
 }
+
+const isStrongAcid = ({ protolytes, ions }: Reagent): boolean =>
+  protolytes.length === 0 && ions.length > 0 && ions.every(({ ion }) => ion.charge < 0);
 
 type Ingredients = readonly [MeasuredIngredient, MeasuredIngredient];
 
