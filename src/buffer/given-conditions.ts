@@ -9,5 +9,5 @@ import type { Faults } from '../errors.js';
  */
 export function givenConditions(value: unknown, path: string, faults: Faults): Conditions {
   readConditions(value, path, faults);
-  return (value ?? {}) as Conditions;
+  return { ...(value as Conditions | undefined) };
 }

@@ -1,8 +1,9 @@
 import * as library from 'protolysis';
 import { InputError, pHOf } from 'protolysis';
 
-/** The Davies model (0.3 I, 1962), once the library has models of activity; undefined before. */
-export const davies = (library as unknown as Record<string, unknown>).davies;
+/** Models of activity, once the library has them; undefined before. */
+const models = library as unknown as Record<string, unknown>;
+export const { davies, batesGuggenheim } = models;
 
 /** Conditions that the library may not know yet. */
 export const conditionsOf = (conditions: Record<string, unknown>): library.Conditions =>
