@@ -26,7 +26,7 @@ export const solubilities: readonly Solubility[] = [
     molar: 0.0203,
     source: {
       kind: 'fromMemory',
-      work: 'bates-1962',
+      work: 'bates-1973',
       note: 'calcium hydroxide saturated at 25 °C, 0.0203 mol/kg',
     },
   },
