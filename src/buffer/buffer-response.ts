@@ -7,7 +7,6 @@ import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { readTotals } from '../solution/totals.js';
 import { readVolumes } from '../titration/curve.js';
-import { titrationLimits } from '../titration/limits.js';
 import { titrate } from '../titration/titrate.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
 import { givenConditions } from './given-conditions.js';
@@ -118,8 +117,8 @@ function readAdded(drops: unknown, volumes: unknown, dropSize: unknown, faults: 
 /** mL. @internal */
 export function readDropSize(value: unknown, faults: Faults): number {
   if (value === undefined) return bufferDefaults.dropSize;
-  const to = titrationLimits.mL / bufferLimits.drops;
-  return faults.number(value, 'dropSize', 'a volume in mL', { above: 0, to });
+  const [from, to] = bufferLimits.dropSize;
+  return faults.number(value, 'dropSize', 'a volume in mL', { from, to });
 }
 
 /** Notes a fault where two solutions that are to meet do not fit together. @internal */

@@ -24,6 +24,7 @@ export interface BufferCandidate {
   readonly protolyte: Protolyte;
   /** The step whose pKa is nearest, from 1. */
   readonly step: number;
+  /** At 25 °C. */
   readonly pKa: number;
   /** Target pH less pKa. */
   readonly distance: number;
@@ -65,10 +66,9 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
     .list(unread.among, 'among', 'a list of protolytes', 1, 1000)
     .map((one, k) => readProtolyte(one, `among[${k}]`, faults));
   const { molar = bufferDefaults.molar, rankBy = 'capacity' } = unread;
-  const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', {
-    above: 0,
-    to: bufferLimits.molar,
-  });
+  const [least, most] = bufferLimits.molar;
+  const limits = { from: least, to: most };
+  const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', limits);
   if (rankBy !== 'capacity' && rankBy !== 'temperature' && rankBy !== 'distance')
     faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
   const conditions = givenConditions(unread.conditions, 'conditions', faults);

@@ -16,7 +16,15 @@ export const bufferDefaults = {
 } as const;
 
 /**
- * A target pH from −2 to 16: no aqueous solution within the other limits lies beyond. `molar`: more than any stock of a
- * bottle holds; `times`: a dilution.
+ * What the functions on buffers accept. `pH`: no aqueous solution within the other limits lies beyond. `molar`: from next to
+ * nothing to more than any stock of a bottle holds. `mL`: a final volume. `dropSize`, mL. `purity`, a mass fraction. `times`: a dilution.
  */
-export const bufferLimits = { pH: [-2, 16], molar: 20, drops: 1e5, times: 1e6 } as const;
+export const bufferLimits = {
+  pH: [-2, 16],
+  molar: [1e-9, 20],
+  mL: [1e-6, 5e8],
+  dropSize: [1e-4, 10],
+  drops: 1e5,
+  purity: [1e-3, 1],
+  times: 1e6,
+} as const;

@@ -16,6 +16,7 @@ export type LogRatioEstimate =
       /** The protolyte and the step (from 1) whose two forms are both there as poured. */
       readonly protolyteId: string;
       readonly step: number;
+      /** At 25 °C, as the estimate takes it. */
       readonly pKa: number;
       /** As poured, mol/L: whole reactions between what was poured, no ionisation. */
       readonly acid: Amount;

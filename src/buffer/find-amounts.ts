@@ -137,9 +137,11 @@ function lineOf({ mL, total, ingredients, brings }: AmountsWanted): readonly [Pa
     ];
   return [
     [first, 0],
-    [first, ingredients[1].stock ? mL : bufferLimits.molar * mL],
+    [first, ingredients[1].stock ? mL : mostMolar * mL],
   ];
 }
+
+const [, mostMolar] = bufferLimits.molar;
 
 /** The part of the line on which the stocks do not overfill the volume. */
 function partThatFits(mL: number, atStart: number, atEnd: number): [number, number] | undefined {
@@ -163,7 +165,7 @@ function outOfReach(
   const adjusts = total !== null && brings[1] === 0;
   const why =
     adjusts && !beyondStart
-      ? `even ${second.stock ? 'the whole volume' : `${bufferLimits.molar} mol/L`} of ${second.name} is not enough`
+      ? `even ${second.stock ? 'the whole volume' : `${mostMolar} mol/L`} of ${second.name} is not enough`
       : `it would take a negative amount of ${beyondStart ? second.name : first.name}`;
   return {
     status: 'impossible',

@@ -26,8 +26,8 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   }
   faults.object(value, path, 'an ingredient { reagent, purity }', ['reagent', 'purity']);
   const reagent = readReagent(unread.reagent, at(path, 'reagent'), faults);
-  const limits = { above: 0, to: 1 };
-  const purity = faults.number(unread.purity, at(path, 'purity'), 'a mass fraction', limits);
+  const [from, to] = bufferLimits.purity;
+  const purity = faults.number(unread.purity, at(path, 'purity'), 'a mass fraction', { from, to });
   return faults.count > before ? nothing : weighed(reagent, purity);
 }
 
@@ -48,7 +48,7 @@ function readStock(value: unknown, path: string, faults: Faults): MeasuredIngred
   if (faults.count > before) return nothing;
 
   const unit = stock.contents.map(({ reagent, mmol }) => ({ reagent, mmol: mmol / stock.mL }));
-  const most = bufferLimits.molar;
+  const [, most] = bufferLimits.molar;
   for (const [k, { mmol }] of unit.entries())
     if (mmol > most)
       faults.add('out-of-range', `${path}.contents[${k}]`, `a stock of at most ${most} mol/L`, mmol);

@@ -38,24 +38,30 @@ const keys = [
 export function readRequest(value: unknown, faults: Faults): ReadRequest {
   const unread = faults.object(value, 'request', 'a request { pH, molar, mL, from }', keys);
   const [least, most] = bufferLimits.pH;
+  const [leastML, mostML] = bufferLimits.mL;
+  const {
+    salt: givenSalt = sodiumChloride,
+    temperatures = [],
+    dilutions = bufferDefaults.dilutions,
+    errorPercent = bufferDefaults.errorPercent,
+  } = unread;
   const pH = faults.number(unread.pH, 'pH', 'a pH', { from: least, to: most });
-  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { above: 0, to: solutionLimits.mL / 2 });
+  const mL = faults.number(unread.mL, 'mL', 'a volume in mL', { from: leastML, to: mostML });
   const molar =
     unread.molar === undefined
       ? null
       : faults.number(unread.molar, 'molar', 'a concentration in mol/L', concentrations);
-  const salt = readSalt(unread.salt ?? sodiumChloride, faults);
+  const salt = readSalt(givenSalt, faults);
   const ionicStrength =
     unread.ionicStrength === undefined
       ? null
       : faults.number(unread.ionicStrength, 'ionicStrength', 'an ionic strength in mol/L', {
-          above: 0,
-          to: bufferLimits.molar * ionicStrengthOf(salt),
+          from: leastMolar,
+          to: mostMolar * ionicStrengthOf(salt),
         });
   if (ionicStrength === null && unread.salt !== undefined)
     faults.add('conflict', 'salt', 'a salt only beside ionicStrength', unread.salt);
   const conditions = givenConditions(unread.conditions, 'conditions', faults);
-  const { errorPercent = bufferDefaults.errorPercent } = unread;
   return {
     wanted: {
       pH,
@@ -66,20 +72,12 @@ export function readRequest(value: unknown, faults: Faults): ReadRequest {
     },
     ionicStrength,
     salt: weighed(salt, 1),
-    temperatures: faults
-      .list(unread.temperatures ?? [], 'temperatures', 'a list of °C', 0, 100)
-      .map((celsius, k) => {
-        givenConditions({ ...conditions, celsius }, `temperatures[${k}]`, faults);
-        return celsius as number;
-      }),
+    temperatures: faults.list(temperatures, 'temperatures', 'a list of °C', 0, 100).map((celsius, k) => {
+      givenConditions({ ...conditions, celsius }, `temperatures[${k}]`, faults);
+      return celsius as number;
+    }),
     dilutions: faults
-      .list(
-        unread.dilutions ?? bufferDefaults.dilutions,
-        'dilutions',
-        'a list of how many times the volume',
-        0,
-        100,
-      )
+      .list(dilutions, 'dilutions', 'a list of how many times the volume', 0, 100)
       .map((times, k) => {
         const to = Math.min(bufferLimits.times, solutionLimits.mL / mL);
         return faults.number(times, `dilutions[${k}]`, 'how many times the volume', { from: 1, to });
@@ -88,7 +86,8 @@ export function readRequest(value: unknown, faults: Faults): ReadRequest {
   };
 }
 
-const concentrations = { above: 0, to: bufferLimits.molar };
+const [leastMolar, mostMolar] = bufferLimits.molar;
+const concentrations = { from: leastMolar, to: mostMolar };
 
 function readSalt(value: unknown, faults: Faults): Reagent {
   const salt = readReagent(value, 'salt', faults);
@@ -149,14 +148,13 @@ function readPair(
   const brings = [first, second].map(({ unit }) => mmolOf(unit, id ?? '')) as [number, number];
   if (brings[0] === 0 && brings[1] === 0)
     faults.add('unknown-substance', 'protolyte', `one of ${[...ids].join(', ')}`, id);
-  for (const [k, { stock }] of [first, second].entries())
-    if (!stock && molar / (brings[k] as number) > bufferLimits.molar && brings[k] !== 0)
-      faults.add(
-        'out-of-range',
-        'molar',
-        `no more than ${bufferLimits.molar} mol/L of each ingredient`,
-        molar,
-      );
+  for (const [k, { stock }] of [first, second].entries()) {
+    const brought = brings[k] as number;
+    if (stock && brought > 0 && brought < leastMolar)
+      faults.add('out-of-range', `from[${k}]`, `a stock of at least ${leastMolar} mol/L`, brought);
+    if (!stock && brought > 0 && molar / brought > mostMolar)
+      faults.add('out-of-range', 'molar', `no more than ${mostMolar} mol/L of each ingredient`, molar);
+  }
   return brings[0] === 0
     ? { ingredients: [second, first], brings: [brings[1], 0] }
     : { ingredients: [first, second], brings };
