@@ -59,6 +59,7 @@ export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Condit
   const [from, to] = bufferLimits.pH;
   const target = faults.number(pH, 'pH', 'a pH', { from, to });
   const settled = givenConditions(conditions, 'conditions', faults);
+  faults.done();
   for (const reagent of [hydrochloricAcid, sodiumHydroxide])
     plus(read, [{ reagent, mmol: 0 }], 'solution', faults);
   faults.done();
