@@ -74,12 +74,9 @@ export function bufferResponse(solution: Solution, addition: BufferAddition): Bu
   const unread = faults.object(addition, 'addition', 'an addition { add, drops | volumes }', keys);
   const titrant = readSolution(unread.add, 'add', faults);
   const mL = readAdded(unread.drops, unread.volumes, unread.dropSize, faults);
-  const beside =
-    unread.beside === undefined
-      ? []
-      : faults
-          .list(unread.beside, 'beside', 'a list of solutions', 0, 100)
-          .map((one, k) => readSolution(one, `beside[${k}]`, faults));
+  const others =
+    unread.beside === undefined ? [] : faults.list(unread.beside, 'beside', 'a list of solutions', 0, 100);
+  const beside = Array.from(others, (one, k) => readSolution(one, `beside[${k}]`, faults));
   const conditions = givenConditions(unread.conditions, 'conditions', faults);
   faults.done();
   for (const one of [buffer, ...beside]) readTogether(one, titrant, 'add', faults);

@@ -62,9 +62,8 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
   const unread = faults.object(choice, 'choice', 'a choice { pH, among }', keys);
   const [from, to] = bufferLimits.pH;
   const pH = faults.number(unread.pH, 'pH', 'a pH', { from, to });
-  const among = faults
-    .list(unread.among, 'among', 'a list of protolytes', 1, 1000)
-    .map((one, k) => readProtolyte(one, `among[${k}]`, faults));
+  const list = faults.list(unread.among, 'among', 'a list of protolytes', 1, 1000);
+  const among = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
   const { molar = bufferDefaults.molar, rankBy = 'capacity' } = unread;
   const [least, most] = bufferLimits.molar;
   const limits = { from: least, to: most };

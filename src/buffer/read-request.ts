@@ -72,22 +72,30 @@ export function readRequest(value: unknown, faults: Faults): ReadRequest {
     },
     ionicStrength,
     salt: weighed(salt, 1),
-    temperatures: faults.list(temperatures, 'temperatures', 'a list of °C', 0, 100).map((celsius, k) => {
-      givenConditions({ ...conditions, celsius }, `temperatures[${k}]`, faults);
+    temperatures: readNumbers(temperatures, 'temperatures', faults, (celsius, path) => {
+      givenConditions({ ...conditions, celsius }, path, faults);
       return celsius as number;
     }),
-    dilutions: faults
-      .list(dilutions, 'dilutions', 'a list of how many times the volume', 0, 100)
-      .map((times, k) => {
-        const to = Math.min(bufferLimits.times, solutionLimits.mL / mL);
-        return faults.number(times, `dilutions[${k}]`, 'how many times the volume', { from: 1, to });
-      }),
+    dilutions: readNumbers(dilutions, 'dilutions', faults, (times, path) => {
+      const to = Math.min(bufferLimits.times, solutionLimits.mL / mL);
+      return faults.number(times, path, 'how many times the volume', { from: 1, to });
+    }),
     errorPercent: faults.number(errorPercent, 'errorPercent', 'an error in percent', { from: -50, to: 50 }),
   };
 }
 
 const [leastMolar, mostMolar] = bufferLimits.molar;
 const concentrations = { from: leastMolar, to: mostMolar };
+
+function readNumbers(
+  value: unknown,
+  path: string,
+  faults: Faults,
+  read: (item: unknown, path: string) => number,
+): number[] {
+  const list = faults.list(value, path, 'a list of numbers', 0, 100);
+  return Array.from(list, (item, k) => read(item, `${path}[${k}]`));
+}
 
 function readSalt(value: unknown, faults: Faults): Reagent {
   const salt = readReagent(value, 'salt', faults);
