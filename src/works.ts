@@ -1,9 +1,8 @@
 /** The books, papers and web pages that data come from: authors, title, year, DOI, each held once. */
 export const works = {
   'alberta-data-booklet': 'Alberta Education, Chemistry Data Booklet',
-  'bishop-1972': 'E. Bishop (ed.), Indicators, Pergamon (1972)',
-  'bates-1962': 'R. G. Bates, J. Res. Natl. Bur. Stand. 66A, 179 (1962)',
   'bates-1973': 'R. G. Bates, Determination of pH: Theory and Practice, 2nd ed., Wiley (1973)',
+  'bishop-1972': 'E. Bishop (ed.), Indicators, Pergamon (1972)',
   'bolton-hall-1967': 'P. D. Bolton, F. M. Hall, Aust. J. Chem. 20, 1797 (1967)',
   'buck-2002':
     'R. P. Buck et al., Measurement of pH. Definition, Standards, and Procedures (IUPAC Recommendations 2002), Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169',

@@ -2,10 +2,8 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { aliquot } from '../solution/aliquot.js';
-import { merged } from '../solution/merged.js';
-import { readSolution } from '../solution/read-solution.js';
+import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
 import { readVolumes } from '../titration/curve.js';
 import { titrate } from '../titration/titrate.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
@@ -69,17 +67,20 @@ export interface BufferResponse {
  */
 export function bufferResponse(solution: Solution, addition: BufferAddition): BufferResponse {
   const faults = new Faults('bufferResponse');
-  const buffer = readSolution(solution, 'solution', faults);
   const keys = ['add', 'drops', 'volumes', 'dropSize', 'beside', 'conditions'];
   const unread = faults.object(addition, 'addition', 'an addition { add, drops | volumes }', keys);
-  const titrant = readSolution(unread.add, 'add', faults);
-  const mL = readAdded(unread.drops, unread.volumes, unread.dropSize, faults);
   const others =
     unread.beside === undefined ? [] : faults.list(unread.beside, 'beside', 'a list of solutions', 0, 100);
-  const beside = Array.from(others, (one, k) => readSolution(one, `beside[${k}]`, faults));
+  const [buffer, titrant, ...beside] = readSolutions(
+    [
+      { value: solution, path: 'solution' },
+      { value: unread.add, path: 'add' },
+      ...others.map((value, k) => ({ value, path: `beside[${k}]` })),
+    ],
+    faults,
+  ) as [Solution, Solution, ...Solution[]];
+  const mL = readAdded(unread.drops, unread.volumes, unread.dropSize, faults);
   const conditions = givenConditions(unread.conditions, 'conditions', faults);
-  faults.done();
-  for (const one of [buffer, ...beside]) readTogether(one, titrant, 'add', faults);
   faults.done();
 
   const responseOf = (analyte: Solution): PH[] =>
@@ -116,10 +117,4 @@ export function readDropSize(value: unknown, faults: Faults): number {
   if (value === undefined) return bufferDefaults.dropSize;
   const [from, to] = bufferLimits.dropSize;
   return faults.number(value, 'dropSize', 'a volume in mL', { from, to });
-}
-
-/** Notes a fault where two solutions that are to meet do not fit together. @internal */
-export function readTogether(one: Solution, other: Solution, path: string, faults: Faults): void {
-  readTotals([one, other], path, faults);
-  merged([...one.contents, ...other.contents], path, faults);
 }

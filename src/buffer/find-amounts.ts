@@ -2,7 +2,6 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import type { Solution } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
@@ -112,7 +111,7 @@ export function compose(mL: number, doses: readonly Dose[]): Solution {
   const contents = doses.flatMap(({ ingredient, units }) =>
     ingredient.unit.map(({ reagent, mmol }) => ({ reagent, mmol: mmol * units })),
   );
-  return plus({ mL, contents: [] }, contents, 'from', new Faults('prepareBuffer'));
+  return plus({ mL, contents: [] }, contents);
 }
 
 /** mL of stock. @internal */

@@ -1,7 +1,6 @@
 import type { Faults, Unread } from '../errors.js';
-import { merged } from '../solution/merged.js';
+import { readConflicts } from '../solution/conflicts.js';
 import { type Content, solutionLimits } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
 import { readProtolyte } from '../substance/protolyte.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { sodiumChloride } from '../substance/reagents/salts.js';
@@ -130,8 +129,10 @@ function readPair(
     if (!stock && unit.every(({ reagent }) => isStrongAcid(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
   const contents: Content[] = [...first.unit, ...second.unit, { reagent: salt, mmol: 0 }];
-  readTotals([{ mL: 1, contents }], 'from', faults);
-  merged(contents, 'from', faults);
+  readConflicts(
+    contents.map(({ reagent }) => ({ reagent, path: 'from' })),
+    faults,
+  );
   if (molar === null) {
     if (!first.stock || !second.stock)
       faults.add(

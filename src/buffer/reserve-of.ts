@@ -2,12 +2,12 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { readSolution } from '../solution/read-solution.js';
+import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
 import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { titrate } from '../titration/titrate.js';
-import { readDropSize, readTogether } from './buffer-response.js';
+import { readDropSize } from './buffer-response.js';
 import { bufferDefaults } from './defaults.js';
 import { givenConditions } from './given-conditions.js';
 
@@ -70,18 +70,21 @@ export function reserveOf(
   options: ReserveOptions = {},
 ): { readonly pH: PH; readonly acid: Reserve; readonly base: Reserve } {
   const faults = new Faults('reserveOf');
-  const buffer = readSolution(solution, 'solution', faults);
   const keys = ['acid', 'base', 'change', 'dropSize', 'conditions'];
   const unread = faults.object(options, 'options', 'options { acid, base, change }', keys);
-  const acid = unread.acid === undefined ? oneMolarAcid : readSolution(unread.acid, 'acid', faults);
-  const base = unread.base === undefined ? oneMolarBase : readSolution(unread.base, 'base', faults);
+  const { acid: givenAcid = oneMolarAcid, base: givenBase = oneMolarBase } = unread;
+  const [buffer, acid, base] = readSolutions(
+    [
+      { value: solution, path: 'solution' },
+      { value: givenAcid, path: 'acid' },
+      { value: givenBase, path: 'base' },
+    ],
+    faults,
+  ) as [Solution, Solution, Solution];
   const { change = bufferDefaults.change } = unread;
   const by = faults.number(change, 'change', 'a change of pH', { above: 0, to: 10 });
   const dropSize = readDropSize(unread.dropSize, faults);
   const conditions = givenConditions(unread.conditions, 'conditions', faults);
-  faults.done();
-  readTogether(buffer, acid, 'acid', faults);
-  readTogether(buffer, base, 'base', faults);
   faults.done();
 
   const pH = pHOf(buffer, conditions);

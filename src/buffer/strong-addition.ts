@@ -2,7 +2,7 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { readSolution } from '../solution/read-solution.js';
+import { readSolutions } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
@@ -55,17 +55,20 @@ export type StrongAddition =
  */
 export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Conditions): StrongAddition {
   const faults = new Faults('strongAdditionTo');
-  const read = readSolution(solution, 'solution', faults);
+  const [read] = readSolutions(
+    [
+      { value: solution, path: 'solution' },
+      { value: eitherStrong, path: 'the strong acid or base added' },
+    ],
+    faults,
+  ) as [Solution, Solution];
   const [from, to] = bufferLimits.pH;
   const target = faults.number(pH, 'pH', 'a pH', { from, to });
   const settled = givenConditions(conditions, 'conditions', faults);
   faults.done();
-  for (const reagent of [hydrochloricAcid, sodiumHydroxide])
-    plus(read, [{ reagent, mmol: 0 }], 'solution', faults);
-  faults.done();
 
   const reagent = target < pHOf(read, settled) ? hydrochloricAcid : sodiumHydroxide;
-  const added = (mmol: number): Solution => plus(read, [{ reagent, mmol }], 'solution', faults);
+  const added = (mmol: number): Solution => plus(read, [{ reagent, mmol }]);
   const off = offTarget(target, (mmol) => pHOf(added(mmol), settled));
   const there = read.contents.find(({ reagent: { id } }) => id === reagent.id)?.mmol ?? 0;
   const bracket = firstCrossing(off, solutionLimits.molar * read.mL - there);
@@ -78,3 +81,12 @@ export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Condit
   const mmol = rootBetween(off, ...bracket);
   return { status: 'found', reagent, mmol, molar: mmol / read.mL, solution: added(mmol) };
 }
+
+/** Read along with the solution, so that a reagent of the same id in it is known to be the same. */
+const eitherStrong: Solution = {
+  mL: 1,
+  contents: [
+    { reagent: hydrochloricAcid, mmol: 0 },
+    { reagent: sodiumHydroxide, mmol: 0 },
+  ],
+};
