@@ -8,6 +8,8 @@ import type { Faults } from '../errors.js';
  * @internal
  */
 export function givenConditions(value: unknown, path: string, faults: Faults): Conditions {
-  readConditions(value, path, faults);
-  return { ...(value as Conditions | undefined) };
+  if (value === undefined) return {};
+  const given = faults.object(value, path, 'conditions');
+  readConditions(given, path, faults);
+  return given as Conditions;
 }

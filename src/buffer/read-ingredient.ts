@@ -1,4 +1,4 @@
-import { at, type Faults } from '../errors.js';
+import { at, type Faults, isList } from '../errors.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Content, Solution } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
@@ -19,7 +19,7 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   const before = faults.count;
   const unread = faults.object(value, path, 'a reagent, { reagent, purity } or a stock solution');
   if (faults.count > before) return nothing;
-  if (Array.isArray(unread.contents)) return readStock(value, path, faults);
+  if (isList(unread.contents)) return readStock(value, path, faults);
   if (unread.reagent === undefined) {
     const reagent = readReagent(value, path, faults);
     return faults.count > before ? nothing : weighed(reagent, 1);

@@ -72,7 +72,7 @@ export function readRequest(value: unknown, faults: Faults): ReadRequest {
     ionicStrength,
     salt: weighed(salt, 1),
     temperatures: readNumbers(temperatures, 'temperatures', faults, (celsius, path) => {
-      givenConditions({ ...conditions, celsius }, path, faults);
+      givenConditions({ celsius }, path, faults);
       return celsius as number;
     }),
     dilutions: readNumbers(dilutions, 'dilutions', faults, (times, path) => {
