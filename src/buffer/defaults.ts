@@ -22,7 +22,7 @@ export const bufferDefaults = {
 export const bufferLimits = {
   pH: [-2, 16],
   molar: [1e-9, 20],
-  mL: [1e-6, 5e8],
+  mL: [1e-6, 1e8],
   dropSize: [1e-4, 10],
   drops: 1e5,
   purity: [1e-3, 1],
