@@ -270,6 +270,11 @@ describe('rejects', () => {
       { pH: 5, molar: 0.1, mL: 100, from: [reagents.citricAcid, reagents.disodiumHydrogenPhosphate] },
       'one of citric, phosphoric',
     ],
+    [
+      'a stock with nothing in it',
+      { pH: 5, molar: 0.1, mL: 100, from: [stock(aceticAcid, 0), sodiumHydroxide] },
+      'an ingredient that holds some acetic',
+    ],
     ['three ingredients', { pH: 5, molar: 0.1, mL: 100, from: [...from, tris] }, 'at most 2'],
     [
       'a salt of a weak acid for the ionic strength',
