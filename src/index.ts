@@ -128,6 +128,33 @@ export {
 // How is it shown?
 export { type ColumnFormat, tabulate } from './output/tabulate.js';
 
+// How does a buffer behave, and how is one made?
+export { capacityOf } from './buffer/capacity-of.js';
+export {
+  type CapacityCurve,
+  type CapacityPeak,
+  type CapacityRange,
+  capacityOver,
+} from './buffer/capacity-over.js';
+export { type BufferAddition, type BufferResponse, bufferResponse } from './buffer/buffer-response.js';
+export { type Reserve, type ReserveOptions, type ReservePoint, reserveOf } from './buffer/reserve-of.js';
+export {
+  type Amount,
+  estimateByLogRatio,
+  type LogRatioEstimate,
+} from './buffer/estimate-by-log-ratio.js';
+export { type StrongAddition, strongAdditionTo } from './buffer/strong-addition.js';
+export { type BufferCandidate, type BufferChoice, chooseBuffer } from './buffer/choose-buffer.js';
+export { prepareBuffer } from './buffer/prepare-buffer.js';
+export type {
+  BufferIngredient,
+  BufferPart,
+  BufferRecipe,
+  BufferRequest,
+  ImpossibleBuffer,
+} from './buffer/recipe.js';
+export { bufferDefaults, bufferLimits } from './buffer/defaults.js';
+
 // Where does it come from, and what was wrong with what I gave?
 export { type SourceUse, sourcesOf } from './substance/sources-of.js';
 export type { CommonPractice, FromMemory, PublishedSource, Source } from './source.js';

@@ -1,5 +1,6 @@
 import { chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
+import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { CurvePoint } from './curve.js';
 import { type Engine, hAt, mixtureAt, slopeAt, titrantCharge, volumeAt } from './engine.js';
@@ -67,7 +68,7 @@ function bracketsOf(grid: readonly number[], values: readonly number[], turn: (p
     if (atLow < 0 !== atHigh < 0) found.push([low, high]);
     else if (k + 1 < grid.length && isTurn(atLow, atHigh, values[k + 1] as number)) {
       const end = grid[k + 1] as number;
-      const extreme = extremeBetween(
+      const extreme = leastBetween(
         (pH) => Math.abs(turn(pH)) * (Math.sign(turn(pH)) === Math.sign(atLow) ? 1 : -1),
         low,
         end,
@@ -81,18 +82,6 @@ function bracketsOf(grid: readonly number[], values: readonly number[], turn: (p
 /** Whether the middle of three values of one sign is the nearest to zero. */
 const isTurn = (a: number, b: number, c: number) =>
   a < 0 === c < 0 && Math.abs(b) < Math.abs(a) && Math.abs(b) <= Math.abs(c);
-
-/** Where a function is least between two points, by golden sections. */
-function extremeBetween(f: (x: number) => number, low: number, high: number): number {
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let [a, b] = [low, high];
-  for (let pass = 0; pass < 40; pass += 1) {
-    const [inner, outer] = [b - golden * (b - a), a + golden * (b - a)];
-    if (f(inner) < f(outer)) b = outer;
-    else a = inner;
-  }
-  return (a + b) / 2;
-}
 
 /**
  * |dV/dpH| = M′·ln10/|T| is least where the curve is steepest. d ln|V′|/d pH = −ln10·(M″ + V′T′)/M′ + ln10·T′/T

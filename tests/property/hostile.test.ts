@@ -152,6 +152,40 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   tabulate: [[[{ mL: 1, pH: 7, of: 'x' }], { mL: 2, pH: 1, of: 'text' }]],
 };
 
+/** Of the functions on buffers. */
+const buffers: typeof good = {
+  capacityOf: [[solution, { pKw: 14 }]],
+  capacityOver: [[solution, { from: 3, to: 4, every: 0.5, usefulShare: 0.5, conditions: { pKw: 14 } }]],
+  strongAdditionTo: [[solution, 5, { pKw: 14 }]],
+  bufferResponse: [
+    [solution, { add: base, drops: 3, dropSize: 0.04, beside: [base], conditions: { pKw: 14 } }],
+    [solution, { add: base, volumes: [0, 1] }],
+  ],
+  reserveOf: [[solution, { acid: base, base, change: 1, dropSize: 0.05, conditions: { pKw: 14 } }]],
+  estimateByLogRatio: [[solution, { pKw: 14 }]],
+  chooseBuffer: [
+    [{ pH: 5, among: [acid, acids.citric], molar: 0.1, rankBy: 'distance', conditions: { pKw: 14 } }],
+  ],
+  prepareBuffer: [
+    [
+      {
+        pH: 5,
+        molar: 0.1,
+        mL: 100,
+        from: [{ reagent: reagents.aceticAcid, purity: 0.99 }, reagents.sodiumAcetate],
+        protolyte: acids.acetic,
+        ionicStrength: 0.3,
+        salt: reagents.sodiumChloride,
+        temperatures: [],
+        dilutions: [2],
+        errorPercent: 1,
+        conditions: { pKw: 14 },
+      },
+    ],
+    [{ pH: 6, mL: 20, from: [solution, base] }],
+  ],
+};
+
 /** The same for each method of a titration. */
 const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
   pHAt: [[5]],
@@ -173,12 +207,12 @@ const exported = [protolysis, colour].flatMap(functionsOf).filter(([name]) => !c
 const methods = functionsOf(titration);
 
 test('every function that the package exports, and every method of a titration, is met here', () => {
-  expect(exported.map(([name]) => name).sort()).toEqual(Object.keys(good).sort());
+  expect(exported.map(([name]) => name).sort()).toEqual(Object.keys({ ...good, ...buffers }).sort());
   expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
 });
 
 const calls = [
-  ...exported.map(([name, call]) => ({ name, call, examples: good[name] ?? [] })),
+  ...exported.map(([name, call]) => ({ name, call, examples: { ...good, ...buffers }[name] ?? [] })),
   ...methods.map(([name, call]) => ({
     name: `titration.${name}`,
     call,

@@ -1,0 +1,143 @@
+import type { Conditions } from '../equilibrium/conditions.js';
+import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import { pHOf } from '../equilibrium/ph-of.js';
+import type { PH } from '../equilibrium/quantities.js';
+import { Faults } from '../errors.js';
+import { addWater } from '../solution/dilute.js';
+import type { Solution } from '../solution/solution.js';
+import { cautionsOf } from '../substance/cautions-of.js';
+import { bufferDefaults } from './defaults.js';
+import { compose, type Dose, findAmounts, findAmountsAt, poured } from './find-amounts.js';
+import { orderOfWork } from './order-of-work.js';
+import { readRequest } from './read-request.js';
+import type { BufferPart, BufferRecipe, BufferRequest, ImpossibleBuffer } from './recipe.js';
+import { saturatedWith } from './saturation.js';
+
+/**
+ * A recipe for a buffer of given pH, concentration and volume, from two ingredients: a weak acid and its salt, either of
+ * them and a strong acid or base, or two salts; each weighed or poured from a stock.
+ *
+ *   n₁·p₁ + n₂·p₂ = c·V,   n₁·f₁(h) + n₂·f₂(h) + V·(h − Kw/h) = 0                                      (1)
+ *
+ * with p the protolyte and f(h) the charge that one unit of an ingredient brings. The amounts meet the exact charge balance
+ * under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none.
+ *
+ * Cautions come with it: the reagents' own, and that the safety data sheet, the local rules and a qualified supervisor come
+ * first. A reagent without a caution here is not thereby harmless.
+ *
+ * @returns the recipe, or why there is none
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { prepareBuffer, reagents } from 'protolysis';
+ *
+ * const recipe = prepareBuffer({
+ *   pH: 7.2,
+ *   molar: 0.1,
+ *   mL: 500,
+ *   from: [reagents.sodiumDihydrogenPhosphate, reagents.disodiumHydrogenPhosphate],
+ * });
+ * if (recipe.status === 'prepared') for (const step of recipe.steps) console.log(step);
+ * else console.log(recipe.reason);
+ * ```
+ * ```text
+ * Put about 330 mL of water into a beaker, with a stirrer.
+ * Weigh 2.9925 g of sodium dihydrogen phosphate and add it in portions, stirring until it has dissolved.
+ * Weigh 3.5571 g of disodium hydrogen phosphate and add it in portions, stirring until it has dissolved.
+ * Let it come to room temperature.
+ * Rinse it into a volumetric flask, make up to 500 mL with water and mix.
+ * Check with a calibrated probe: pH 7.20 is expected.
+ * ```
+ */
+export function prepareBuffer(request: BufferRequest): BufferRecipe | ImpossibleBuffer {
+  const faults = new Faults('prepareBuffer');
+  const { wanted, ionicStrength, salt, temperatures, dilutions, errorPercent } = readRequest(request, faults);
+  faults.done();
+
+  const amounts =
+    ionicStrength === null ? findAmounts(wanted, []) : findAmountsAt(ionicStrength, salt, wanted);
+  if (amounts.status === 'impossible') return amounts;
+  const { solution } = amounts;
+  const doses = amounts.doses.filter(({ units }) => units > 0);
+  const { mL, conditions } = wanted;
+  const equilibrium = equilibrate(solution, conditions);
+  const solid = saturatedWith(equilibrium, conditions);
+  if (solid)
+    return {
+      status: 'impossible',
+      because: 'saturated',
+      reason: `${solid.reagent.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
+      reachable: null,
+      source: solid.source,
+    };
+
+  const { pH } = equilibrium;
+  const parts = doses
+    .map(partOf)
+    .sort((one, other) => Number(one.kind === 'poured') - Number(other.kind === 'poured'));
+  const madeUp = wanted.total !== null;
+  const water = mL - poured(doses);
+  const waterToMakeUp = madeUp && water > rounding * mL ? water : 0;
+  return {
+    status: 'prepared',
+    parts,
+    mL,
+    waterToMakeUp,
+    steps: orderOfWork(parts, mL, waterToMakeUp, pH),
+    cautions: cautionsOf(parts.map((part) => (part.kind === 'weighed' ? part.reagent : part.stock))),
+    solution,
+    pH,
+    capacity: equilibrium.bufferCapacity,
+    ionicStrength: equilibrium.ionicStrength,
+    errors: errorsOf(doses, mL, madeUp, errorPercent, (mixture) => pHOf(mixture, conditions) - pH),
+    atTemperatures: temperatures.map((celsius) => ({
+      celsius,
+      pH: pHOf(solution, { ...conditions, celsius } as Conditions),
+    })),
+    afterDilution: dilutions.map((times) => ({
+      times,
+      pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
+    })),
+    notes: [...equilibrium.notes, ...weakness(equilibrium, wanted.total)],
+  };
+}
+
+/** A finished volume filled by stocks alone, but for rounding. */
+const rounding = 1e-12;
+
+/** What a pair has left one pH unit from its pKa is where common practice stops calling it a buffer. */
+function weakness({ bufferCapacity, solution }: Equilibrium, total: number | null): string[] {
+  if (total === null) return [];
+  const peak = ((Math.LN10 / 4) * total) / solution.mL;
+  if (bufferCapacity >= bufferDefaults.usefulShare * peak) return [];
+  const percent = ((100 * bufferCapacity) / peak).toFixed(0);
+  return [
+    `This pH is far from any pKa: the capacity is ${percent} % of what the same concentration has at pH = pKa.`,
+  ];
+}
+
+function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): BufferPart {
+  if (stock) return { kind: 'poured', name, stock, mL: units };
+  const { reagent } = unit[0] as (typeof unit)[number];
+  const { molarMass } = reagent;
+  const grams = molarMass === undefined ? null : (units * molarMass) / 1000 / purity;
+  return { kind: 'weighed', name, reagent, mmol: units, grams };
+}
+
+/** One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume. */
+function errorsOf(
+  doses: readonly Dose[],
+  mL: number,
+  madeUp: boolean,
+  percent: number,
+  pHShiftOf: (mixture: Solution) => PH,
+) {
+  const share = percent / 100;
+  const ofDoses = doses.map((dose) => {
+    const wrong = doses.map((one) => (one === dose ? { ...one, units: one.units * (1 + share) } : one));
+    const volume = madeUp ? mL : mL + poured(wrong) - poured(doses);
+    return { of: dose.ingredient.name, percent, pHShift: pHShiftOf(compose(volume, wrong)) };
+  });
+  const ofVolume = { of: 'final volume', percent, pHShift: pHShiftOf(compose(mL * (1 + share), doses)) };
+  return madeUp ? [...ofDoses, ofVolume] : ofDoses;
+}

@@ -1,0 +1,92 @@
+import type { Conditions } from '../equilibrium/conditions.js';
+import { pHOf } from '../equilibrium/ph-of.js';
+import type { PH } from '../equilibrium/quantities.js';
+import { Faults } from '../errors.js';
+import { readSolutions } from '../solution/read-solution.js';
+import { type Solution, solutionLimits } from '../solution/solution.js';
+import { rootBetween } from '../solver/root-between.js';
+import type { Reagent } from '../substance/reagent.js';
+import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
+import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
+import { bufferLimits } from './defaults.js';
+import { firstCrossing, offTarget } from './first-crossing.js';
+import { givenConditions } from './given-conditions.js';
+import { plus } from './plus.js';
+
+/** The strong acid or base that brings a solution to a pH. */
+export type StrongAddition =
+  | {
+      readonly status: 'found';
+      /** Hydrochloric acid or sodium hydroxide. */
+      readonly reagent: Reagent;
+      /** How much of it, mmol; 0 where the solution has that pH already. */
+      readonly mmol: number;
+      /** The same per volume of the solution, mol/L. */
+      readonly molar: number;
+      /** The solution with it, its volume unchanged. */
+      readonly solution: Solution;
+    }
+  | {
+      readonly status: 'out-of-reach';
+      readonly reason: string;
+      /** The pH with as much as a solution may hold. */
+      readonly nearest: PH;
+    };
+
+/**
+ * How much strong acid (HCl) or strong base (NaOH) brings a solution to a pH, its volume unchanged.
+ *
+ *   ideal: C = −( h − Kw/h + Q + Σᵢ Cᵢ·z̄ᵢ(h) ),   above 0 base, below 0 acid                         (1)
+ *
+ * Solved for any conditions as the amount at which the equilibrium has that pH, so that with a model of activity the ion
+ * added counts in the ionic strength; (1) is what comes out of it in the ideal case. Volume and reagent of a real
+ * titrant are `titrate(…).volumeAt(pH)`.
+ *
+ * @param pH - from −2 to 16
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { makeSolution, reagents, strongAdditionTo } from 'protolysis';
+ *
+ * const tris = makeSolution({ mL: 500, contents: [{ reagent: reagents.tris, molar: 0.1 }] });
+ * const addition = strongAdditionTo(tris, 8);
+ * addition.status === 'found' ? addition.mmol : addition.reason; // => 27.07
+ * ```
+ */
+export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Conditions): StrongAddition {
+  const faults = new Faults('strongAdditionTo');
+  const [read] = readSolutions(
+    [
+      { value: solution, path: 'solution' },
+      { value: eitherStrong, path: 'the strong acid or base added' },
+    ],
+    faults,
+  ) as [Solution, Solution];
+  const [from, to] = bufferLimits.pH;
+  const target = faults.number(pH, 'pH', 'a pH', { from, to });
+  const settled = givenConditions(conditions, 'conditions', faults);
+  faults.done();
+
+  const reagent = target < pHOf(read, settled) ? hydrochloricAcid : sodiumHydroxide;
+  const added = (mmol: number): Solution => plus(read, [{ reagent, mmol }]);
+  const off = offTarget(target, (mmol) => pHOf(added(mmol), settled));
+  const there = read.contents.find(({ reagent: { id } }) => id === reagent.id)?.mmol ?? 0;
+  const bracket = firstCrossing(off, solutionLimits.molar * read.mL - there);
+  if (bracket === undefined)
+    return {
+      status: 'out-of-reach',
+      reason: `even ${solutionLimits.molar} mol/L of ${reagent.name} does not bring it to pH ${target}`,
+      nearest: pHOf(added(solutionLimits.molar * read.mL - there), settled),
+    };
+  const mmol = rootBetween(off, ...bracket);
+  return { status: 'found', reagent, mmol, molar: mmol / read.mL, solution: added(mmol) };
+}
+
+/** Read along with the solution, so that a reagent of the same id in it is known to be the same. */
+const eitherStrong: Solution = {
+  mL: 1,
+  contents: [
+    { reagent: hydrochloricAcid, mmol: 0 },
+    { reagent: sodiumHydroxide, mmol: 0 },
+  ],
+};

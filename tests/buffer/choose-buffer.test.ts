@@ -1,0 +1,62 @@
+import { acids, chooseBuffer, type Protolyte } from 'protolysis';
+import { expect, test } from 'vitest';
+
+const ids = (candidates: readonly { readonly protolyte: Protolyte }[]) =>
+  candidates.map(({ protolyte }) => protolyte.id);
+const among = [acids.acetic, acids.tris, acids.phosphoric, acids.ammonium, acids.carbonic];
+
+test('the greatest capacity at the target comes first', () => {
+  const ranked = chooseBuffer({ pH: 8, among });
+  expect(ids(ranked).slice(0, 2)).toEqual(['tris', 'phosphoric']);
+  const capacities = ranked.map(({ capacity }) => capacity as number);
+  expect(capacities).toEqual([...capacities].sort((a, b) => b - a));
+});
+
+test('capacity at the target is C·K·h/(K + h)²·ln10, with water beside it', () => {
+  const [only] = chooseBuffer({ pH: 5, molar: 0.2, among: [acids.acetic] });
+  const [K, h] = [10 ** -4.756, 1e-5];
+  const expected = Math.LN10 * ((0.2 * K * h) / (K + h) ** 2 + h + 10 ** -13.995 / h);
+  expect((only?.capacity as number) / expected).toBeCloseTo(1, 12);
+});
+
+test('by temperature the steadiest comes first, by distance the nearest pKa', () => {
+  expect(ids(chooseBuffer({ pH: 7.5, among, rankBy: 'temperature' })).indexOf('tris')).toBeGreaterThan(2);
+  expect(ids(chooseBuffer({ pH: 7.5, among, rankBy: 'distance' }))[0]).toBe('phosphoric');
+});
+
+test('a protolyte of several steps counts at the one that is nearest', () => {
+  const [phosphoric] = chooseBuffer({ pH: 12, among: [acids.phosphoric] });
+  expect(phosphoric).toMatchObject({ step: 3, pKa: 12.35, useful: true });
+});
+
+test('useful is within one unit', () => {
+  const useful = chooseBuffer({ pH: 9.5, among }).filter((one) => one.useful);
+  expect(ids(useful).sort()).toEqual(['ammonium', 'carbonic']);
+});
+
+/** dpKa/dT near 25 °C: Tris −0.028 (R. G. Bates, H. B. Hetzer, J. Phys. Chem. 65, 667 (1961): 8.214 at 20 °C, 7.934 at 30 °C). */
+test('the temperature coefficient of Tris is -0.028 per °C, that of phosphate ten times smaller', () => {
+  const [tris] = chooseBuffer({ pH: 8, among: [acids.tris] });
+  expect(tris?.perCelsius).toBeCloseTo((7.934 - 8.214) / 10, 3);
+  const [phosphate] = chooseBuffer({ pH: 7, among: [acids.phosphoric] });
+  expect(Math.abs((tris?.perCelsius ?? 0) / (phosphate?.perCelsius ?? 1))).toBeGreaterThan(10);
+});
+
+/** MOPS from 7.18 at 25 °C to 7.044 at 37 °C: R. N. Roy et al. (1998), as its abstract prints; bicine 8.333 to 8.156 (2006). */
+test.each([
+  [acids.mops, 7.18, 7.044],
+  [acids.bicine, 8.333, 8.156],
+])(
+  'from 25 to 37 °C the coefficient of 25 °C gives the change that was measured, to 0.015',
+  (protolyte, at25, at37) => {
+    const [one] = chooseBuffer({ pH: at25, among: [protolyte] });
+    // 0.005 from the coefficient's own change over 12 °C, 0.005 from the digits printed, the rest between two evaluations
+    expect(Math.abs(12 * (one?.perCelsius ?? 0) - (at37 - at25))).toBeLessThan(0.015);
+  },
+);
+
+test('what is not known is null, and what nothing reaches has no capacity', () => {
+  const [ada] = chooseBuffer({ pH: 1.6, among: [acids.ada] });
+  expect(ada).toMatchObject({ step: 1, perCelsius: null });
+  expect(chooseBuffer({ pH: 16, among: [acids.acetic] })[0]?.capacity).toBeNull();
+});
