@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 import { familyReagent, relativeTolerance, type SystemInput } from './vectors.js';
 
 /** What groups A and C say of a system. */
-export interface Answer {
+interface Answer {
   readonly pH: string;
   readonly H: string;
   readonly species: readonly { readonly name: string; readonly C: readonly string[] }[];
