@@ -3,7 +3,8 @@ import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
-import { type Asked, readPoint, readTitration } from './read-titration.js';
+import { readPoint } from './read-point.js';
+import { type Asked, readTitration } from './read-titration.js';
 
 /** How an indicator is judged. */
 export interface ScoreOptions {
