@@ -12,7 +12,7 @@ export interface IndicatorScore {
   readonly scoreError: number;
   /** The point it was judged for. */
   readonly at: EquivalencePoint;
-  /** Volumes at which the change begins and ends, mL; null where the curve does not get there. */
+  /** Volumes at which the change begins and ends, mL: 0 where it has begun in the sample, null where the curve does not get there. */
   readonly change: { readonly from: number | null; readonly to: number | null };
   /** Where a careful observer calls it; null where the curve does not get there. */
   readonly endpoint: { readonly mL: number; readonly pH: PH } | null;

@@ -2,7 +2,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import type { Faults } from '../errors.js';
 import { integral } from '../solver/integral.js';
 import { colourlessForm, type Indicator, indicatorLimits } from '../substance/indicator.js';
-import { answerOf } from './read-titration.js';
+import { answerOf } from './answer-of.js';
 
 /** How an observer calls an end point: at about one pH, no further off than `within`. */
 export interface Observer {

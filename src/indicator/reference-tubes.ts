@@ -38,7 +38,7 @@ export interface ReferenceTube {
 export interface ReferenceTubes {
   readonly acid: ReferenceTube;
   readonly base: ReferenceTube;
-  /** Of the acid and base handled, deferring to the safety data sheet, local rules and a qualified supervisor. */
+  /** Of the indicator, acid and base handled, deferring to the safety data sheet, local rules and a qualified supervisor. */
   readonly cautions: readonly string[];
 }
 
@@ -96,6 +96,6 @@ export function referenceTubes(indicator: Indicator, recipe: TubeRecipe): Refere
   return {
     acid: tube(low, dye.indicator.transition.from - low),
     base: tube(high, high - dye.indicator.transition.to),
-    cautions: cautionsOf([acid, base]),
+    cautions: cautionsOf([dye.indicator, acid, base]),
   };
 }

@@ -1,3 +1,4 @@
+import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
@@ -57,8 +58,7 @@ export function scoreOf(titration: Asked, indicator: Indicator, options: ReadOpt
   }));
   const { at, value, error } = merits.reduce((best, one) => (one.value > best.value ? one : best));
 
-  const shift = options.observer ? 0 : shiftOf(indicator, options.indicatorDrops);
-  const { over, ...change } = changeOf(titration, indicator, at, shift);
+  const { change, past } = changeOf(titration, indicator, at, calls.at, options.indicatorDrops);
   const mL = titration.volumesAt(calls.at)[0];
   const endpoint = mL === undefined || !(mL > 0) ? null : { mL, pH: calls.at };
   const titrationError = endpoint && errorOf(endpoint.mL, at.mL);
@@ -75,7 +75,7 @@ export function scoreOf(titration: Asked, indicator: Indicator, options: ReadOpt
     titrationError,
     drops,
     verdict: verdictOf(score),
-    reason: reasonFor({ at, change, titrationError, drops, over }, options),
+    reason: reasonFor({ at, change, titrationError, drops, past }, options.dropSize),
   };
 }
 
@@ -84,17 +84,23 @@ export function errorOf(mL: number, equivalence: number): { readonly mL: number;
   return { mL: mL - equivalence, percent: (100 * (mL - equivalence)) / equivalence };
 }
 
-/** Where the change begins and ends, in the direction in which the curve runs through the point. */
-function changeOf(titration: Asked, { transition }: Indicator, at: EquivalencePoint, shift: number) {
+/** Where the change begins and ends, and what of it is over at the start, in the direction in which the curve runs through the point. */
+function changeOf(
+  titration: Asked,
+  indicator: Indicator,
+  at: EquivalencePoint,
+  call: PH,
+  indicatorDrops: number,
+) {
+  const shift = shiftOf(indicator, indicatorDrops);
+  const edges = [indicator.transition.from + shift, indicator.transition.to + shift];
   const rising = titration.slopeAt(at.mL) > 0;
-  const edges = [transition.from + shift, transition.to + shift];
-  const [first, last] = (rising ? edges : edges.reverse()) as [number, number];
+  const [first, last] = (rising ? edges : edges.reverse()) as [PH, PH];
   const start = titration.pHAt(0);
-  const past = (pH: number) => (rising ? start >= pH : start <= pH);
-  if (past(last)) return { over: true, from: null, to: null };
-  return {
-    over: false,
-    from: past(first) ? 0 : (titration.volumesAt(first)[0] ?? null),
-    to: titration.volumesAt(last)[0] ?? null,
-  };
+  const isPast = (pH: PH) => (rising ? start >= pH : start <= pH);
+  const volumeAt = (pH: PH) => titration.volumesAt(pH)[0] ?? null;
+
+  const past = { call: isPast(call), range: isPast(last) };
+  if (past.range) return { past, change: { from: null, to: null } };
+  return { past, change: { from: isPast(first) ? 0 : volumeAt(first), to: volumeAt(last) } };
 }

@@ -3,11 +3,15 @@ import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
-import { type Asked, readPoint, readTitration } from './read-titration.js';
+import { readPoint } from './read-point.js';
+import { type Asked, readTitration } from './read-titration.js';
 
 /** How an indicator is judged. */
 export interface ScoreOptions {
-  /** The point to be found; by default the one that the indicator serves best. */
+  /**
+   * The point to be found; by default the one that the indicator serves best. A point that the titration does not have, such
+   * as `equivalencePoints[7]`, is an error.
+   */
   readonly at?: EquivalencePoint | undefined;
   /** mL off that would cost half the score; one drop by default. */
   readonly tolerance?: number;
@@ -52,7 +56,7 @@ export function readScoreOptions(
   return {
     titration: read,
     unread,
-    points: pointsFrom(unread.at, read, faults),
+    points: 'at' in unread ? [readPoint(unread.at, 'at', faults)] : pointsOf(read, faults),
     tolerance,
     dropSize,
     indicatorDrops: readDrops(unread.indicatorDrops, 'indicatorDrops', faults),
@@ -68,8 +72,7 @@ export function readDrops(value: unknown, path: string, faults: Faults): number 
   return faults.number(value, path, 'a number of drops', { from: 0.02, to: 200 });
 }
 
-function pointsFrom(at: unknown, { equivalencePoints }: Asked, faults: Faults): readonly EquivalencePoint[] {
-  if (at !== undefined) return [readPoint(at, 'at', faults)];
+function pointsOf({ equivalencePoints }: Asked, faults: Faults): readonly EquivalencePoint[] {
   if (equivalencePoints.length === 0 && !faults.any)
     faults.add('missing', 'titration.equivalencePoints', 'a titration that has one', equivalencePoints);
   return equivalencePoints;

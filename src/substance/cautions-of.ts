@@ -1,18 +1,20 @@
 import { at, Faults, isList } from '../errors.js';
+import type { Indicator } from './indicator.js';
+import { readIndicator } from './read-indicator.js';
 import { type Reagent, readReagent } from './reagent.js';
 
-/** What cautions are asked of: a reagent, or anything that says what it holds, such as a solution. */
-export type Handled = Reagent | { readonly contents: readonly { readonly reagent: Reagent }[] };
+/** What cautions are asked of: a reagent, an indicator, or anything that says what it holds, such as a solution. */
+export type Handled = Reagent | Indicator | { readonly contents: readonly { readonly reagent: Reagent }[] };
 
 /** The last line of every list of cautions. */
 export const lastCaution =
   "Wear eye protection. The safety data sheet of each bottle, the local rules and a qualified supervisor's word come before this list.";
 
 /**
- * The usual cautions for what is handled: each reagent's own, once, and last the line that defers to the safety data sheet,
- * local rules and a qualified supervisor. A reagent without a caution here is not thereby harmless.
+ * The usual cautions for what is handled: each reagent's and indicator's own, once, and last the line that defers to the safety data sheet,
+ * local rules and a qualified supervisor. What has no caution here is not thereby harmless.
  *
- * @param handled - a reagent, a solution, or a list of them
+ * @param handled - a reagent, an indicator, a solution, or a list of them
  * @throws InputError that lists every fault
  * @example
  * ```ts
@@ -25,18 +27,19 @@ export const lastCaution =
  */
 export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {
   const faults = new Faults('cautionsOf');
-  const reagents: Reagent[] = [];
+  const bottles: (Reagent | Indicator)[] = [];
   const read = (value: unknown, path: string): void => {
-    const unread = faults.object(value, path, 'a reagent or a solution');
+    const unread = faults.object(value, path, 'a reagent, an indicator or a solution');
     const { contents } = unread;
     if (contents === undefined) {
-      reagents.push(readReagent(unread, path, faults));
+      const isIndicator = unread.transition !== undefined;
+      bottles.push(isIndicator ? readIndicator(unread, path, faults) : readReagent(unread, path, faults));
       return;
     }
     const here = at(path, 'contents');
     for (const [index, item] of faults.list(contents, here, 'a list of { reagent }').entries()) {
       const { reagent } = faults.object(item, `${here}[${index}]`, 'a part { reagent }');
-      reagents.push(readReagent(reagent, `${here}[${index}].reagent`, faults));
+      bottles.push(readReagent(reagent, `${here}[${index}].reagent`, faults));
     }
   };
 
@@ -45,7 +48,7 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
       read(one, `handled[${index}]`);
   else read(handled, '');
   faults.done();
-  const cautions = reagents.flatMap(({ name, hazard }) =>
+  const cautions = bottles.flatMap(({ name, hazard }) =>
     hazard === undefined ? [] : [`${name}: ${hazard}`],
   );
   return [...new Set(cautions), lastCaution];

@@ -149,7 +149,7 @@ describe('referenceTubes', () => {
       base: solutionOf(reagents.sodiumHydroxide, 6),
     });
     expect(cautions.join(' ')).toMatch(
-      /hydrochloric acid: Corrosive.*sodium hydroxide: Severely corrosive.*supervisor/,
+      /methyl red: .*flammable.*hydrochloric acid: Corrosive.*sodium hydroxide: Severely corrosive.*supervisor/,
     );
   });
 });

@@ -42,3 +42,8 @@ test('all faults of a call are listed together', () =>
   expect(() =>
     scoreIndicator(titration, { ...indicator, id: '' }, { tolerance: -1, observer: { at: 7, within: 0 } }),
   ).toThrow(/3 faults\n.*tolerance.*\n.*observer\.within.*\n.*indicator\.id/));
+
+test('a point at next to no volume is refused: an error in percent of it would be infinite', () => {
+  const at = { ...titration.equivalencePoints[0], mL: 5e-324 } as Titration['equivalencePoints'][0];
+  expect(() => scoreIndicator(titration, indicator, { at })).toThrow('at.mL is 5e-324');
+});

@@ -432,6 +432,7 @@ describe('the reason, in one sentence', () => {
     acetic,
     carbonate,
     dilute: strong(0.001),
+    ammonium: titrationOf(reagents.ammoniumChloride, reagents.sodiumHydroxide),
   };
   test.each([
     ['acetic', 'methylOrange', 'complete 17 mL before the equivalence point: it would read 85 % low'],
@@ -440,14 +441,29 @@ describe('the reason, in one sentence', () => {
       'thymolBlue',
       'changes within one drop of the equivalence point: it would read true to 0.005 %',
     ],
+    [
+      'acetic',
+      'phenolphthalein',
+      'changes over 1.2 drops of 0.05 mL across the equivalence point: it would read 0.033 % low',
+    ],
+    [
+      'dilute',
+      'cresolRed',
+      'changes over 6.3 drops of 0.05 mL, beginning within a drop after the equivalence point: it would read 0.2 % high',
+    ],
+    [
+      'ammonium',
+      'nitramine',
+      'begins 0.36 mL before the equivalence point and is never complete: it would read 1.4 % low',
+    ],
     ['acetic', 'alizarinYellowR', 'begins 0.064 mL after the equivalence point: it would read 2.3 % high'],
     [
       'acetic',
       'bromothymolBlue',
-      'changes over 26 drops of 0.05 mL across the equivalence point: it would read 0.9 % low',
+      'changes over 26 drops of 0.05 mL, ending within a drop before the equivalence point: it would read 0.9 % low',
     ],
     ['acetic', 'thymolBlueAcid', 'its change is over before the first drop of titrant'],
-    ['carbonate', 'indigoCarmine', 'past its end point before the first drop of titrant'],
+    ['carbonate', 'indigoCarmine', 'it is past its end point before the first drop of titrant'],
     ['carbonate', 'methylViolet', 'the curve does not get far enough for its end point'],
     ['acetic', 'indigoCarmine', 'begins 1.3 mL after the equivalence point: it would read 38 % high'],
     ['dilute', 'phenolphthalein', 'begins 0.08 mL after the equivalence point: it would read 0.32 % high'],
@@ -455,6 +471,59 @@ describe('the reason, in one sentence', () => {
   ] as const)('%s with %s: %s', (titration, indicator, reason) =>
     expect(scoreIndicator(titrations[titration], indicators[indicator]).reason).toBe(reason),
   );
+});
+
+describe('the reason is true', () => {
+  const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+  const reasonFor = (titration: Titration, indicator: Indicator, options?: ScoreOptions) =>
+    scoreIndicator(titration, indicator, options).reason;
+
+  test('whatever the tolerance: a change that ends well before the point is not called close to it', () => {
+    const far = reasonFor(acetic, indicatorOf(5.2, 5.21), { tolerance: 10 });
+    expect(far).toMatch(/^complete 6\.5 mL before/); // 25·r/(1 + r) with r = 10^(5.21 − 4.756) is 18.5 mL
+  });
+
+  test('where the change has begun in the sample', () => {
+    const acetate = titrationOf(reagents.sodiumAcetate, reagents.hydrochloricAcid); // from pH 8.9 towards 1
+    expect(reasonFor(acetate, indicatorOf(0.5, 10))).toMatch(
+      /^has begun before the first drop of titrant and is never complete: it would read/,
+    );
+    const late = indicatorOf(0.2, 10, { titrationExponent: { pH: 0.5, source } });
+    expect(reasonFor(acetate, late)).toBe('the curve does not get far enough for its end point');
+  });
+
+  test('across only if the change begins before the point and ends after it, or within a drop of it', () => {
+    fc.assert(
+      fc.property(aTitration, aRange, (titration, { from, width }) => {
+        const { reason, change, at, titrationError } = scoreIndicator(
+          titration,
+          indicatorOf(from, from + width),
+        );
+        const [start, end] = [Number(change.from), change.to ?? Number.POSITIVE_INFINITY];
+        if (/across/.test(reason)) expect(start <= at.mL && end >= at.mL).toBe(true);
+        if (/^changes within/.test(reason))
+          expect(Math.max(Math.abs(start - at.mL), Math.abs(end - at.mL))).toBeLessThanOrEqual(0.05 + 1e-12);
+        if (/^complete/.test(reason)) expect(end).toBeLessThan(at.mL - 0.05);
+        if (/^begins.*after[^,]*:/.test(reason)) expect(start).toBeGreaterThan(at.mL);
+        if (/ low$/.test(reason)) expect(titrationError?.mL).toBeLessThan(0);
+        if (/ high$/.test(reason)) expect(titrationError?.mL).toBeGreaterThan(0);
+      }),
+    );
+  });
+});
+
+test('a point that the titration does not have is an error, not the point that suits best', () => {
+  const titration = strong();
+  expect(() =>
+    scoreIndicator(titration, indicators.methylRed, { at: titration.equivalencePoints[7] }),
+  ).toThrow('at is missing; give an equivalence point of a titration');
+});
+
+test('an observer of one’s own changes where it is called, not where the visible edge is', () => {
+  const titration = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+  const many = { indicatorDrops: 20, observer: { at: 8, within: 0.5 } };
+  const { change } = scoreIndicator(titration, indicators.phenolphthalein, many);
+  expect(change.from).toBe(titration.volumeAt(indicators.phenolphthalein.transition.from - 1));
 });
 
 test('a titration without an equivalence point has nothing to be judged for', () =>

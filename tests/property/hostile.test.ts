@@ -72,7 +72,7 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   defineReagent: [[reagent]],
   molarMassOf: [['Na2CO3·10H2O']],
   printFormula: [['CO3(2-)']],
-  cautionsOf: [[reagent], [[reagent, solution]]],
+  cautionsOf: [[reagent], [[reagent, indicator, solution]]],
   sourcesOf: [[acid], [[solution]]],
   makeSolution: [
     [

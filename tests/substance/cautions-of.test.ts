@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { InputError } from '../../src/errors.js';
 import { cautionsOf, type Handled, lastCaution } from '../../src/substance/cautions-of.js';
+import { methylYellow } from '../../src/substance/indicators.js';
 import * as reagents from '../../src/substance/reagents.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
@@ -34,6 +35,13 @@ test('concentrated acids say to pour acid into water, and alkalis that the eyes 
   for (const acid of [hydrochloricAcid, nitricAcid, perchloricAcid, sulfuricAcid, phosphoricAcid])
     expect(cautionsOf(acid).join()).toContain('never water into acid');
   expect(cautionsOf(sodiumHydroxide).join()).toContain('eyes');
+});
+
+test('an indicator has its own', () => {
+  expect(cautionsOf([methylYellow, sodiumChloride])).toEqual([
+    `methyl yellow (dimethyl yellow): ${methylYellow.hazard}`,
+    lastCaution,
+  ]);
 });
 
 test('a slip is not taken for something harmless', () => {

@@ -13,12 +13,17 @@ import { expect, test } from 'vitest';
 import type { Source } from '../../src/source.js';
 import * as acids from '../../src/substance/acids.js';
 import { atomicWeightsFromMemory } from '../../src/substance/atomic-weights.js';
+import type { Indicator } from '../../src/substance/indicator.js';
+import * as indicatorCatalogue from '../../src/substance/indicators.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
 import * as reagents from '../../src/substance/reagents.js';
+import { filesIn, read } from '../tree.js';
 
 // What rests on memory alone. An entry leaves these lists when someone has read its page, none may join them unseen, and
 // the release notes count what is left: 33 pKa, 61 pairs of dH and dCp, 11 alternatives, 15 atomic weights, and the
-// concentration limits in the cautions of 11 reagents.
+// concentration limits in the cautions of 11 reagents; of indicators 5 ranges, 18 pKIn, 2 titration exponents, 24 sets of
+// absorption bands, 19 recipes of stock solutions, 39 alternative ranges and 13 alternative pKIn; and what three comments
+// on colour say they quote from memory.
 
 /** Of each protolyte, the steps whose pKa is from memory. */
 const pKa = {
@@ -184,4 +189,181 @@ test('what rests on memory alone among the data of real solutions is this', () =
       ...Object.keys(phStandards), // some of their values were read, see each
     ].sort(),
   );
+});
+
+const indicators = Object.values<Indicator>(indicatorCatalogue).sort((a, b) => (a.id < b.id ? -1 : 1));
+
+/** Of each indicator, what is from memory among the values in use. */
+const inUse = {
+  range: ['cresolRedAcid', 'mCresolPurple', 'nitramine', 'oCresolphthalein', 'tropaeolinO'],
+  pKIn: [
+    'alizarinYellowR',
+    'bromocresolGreen',
+    'bromocresolPurple',
+    'bromophenolBlue',
+    'congoRed',
+    'cresolRed',
+    'litmus',
+    'mCresolPurple',
+    'methylOrange',
+    'methylYellow',
+    'neutralRed',
+    'nitramine',
+    'oCresolphthalein',
+    'phenolRed',
+    'phenolphthalein',
+    'thymolBlue',
+    'thymolBlueAcid',
+    'tropaeolinO',
+  ],
+  titrationExponent: ['methylOrange', 'methylRedBromocresolGreen'],
+  bands: [
+    'alizarinYellowR',
+    'bromocresolGreen',
+    'bromocresolPurple',
+    'bromophenolBlue',
+    'bromothymolBlue',
+    'chlorophenolRed',
+    'congoRed',
+    'cresolRed',
+    'cresolRedAcid',
+    'indigoCarmine',
+    'litmus',
+    'mCresolPurple',
+    'methylOrange',
+    'methylRed',
+    'methylViolet',
+    'methylYellow',
+    'neutralRed',
+    'oCresolphthalein',
+    'phenolRed',
+    'phenolphthalein',
+    'thymolBlue',
+    'thymolBlueAcid',
+    'thymolphthalein',
+    'tropaeolinO',
+  ],
+  stock: [
+    'alizarinYellowR',
+    'bromocresolPurple',
+    'bromophenolBlue',
+    'chlorophenolRed',
+    'congoRed',
+    'cresolRed',
+    'cresolRedAcid',
+    'indigoCarmine',
+    'methylRed',
+    'methylRedBromocresolGreen',
+    'methylViolet',
+    'methylYellow',
+    'neutralRed',
+    'oCresolphthalein',
+    'phenolRed',
+    'thymolBlue',
+    'thymolBlueAcid',
+    'thymolphthalein',
+    'tropaeolinO',
+  ],
+};
+
+/** Of each indicator, the works whose ranges beside the one in use are from memory. */
+const otherRanges = {
+  alizarinYellowR: ['harris-2016', 'crc-handbook'],
+  bromocresolGreen: ['crc-handbook', 'harris-2016'],
+  bromocresolPurple: ['crc-handbook', 'harris-2016'],
+  bromophenolBlue: ['crc-handbook'],
+  bromothymolBlue: ['crc-handbook', 'harris-2016'],
+  chlorophenolRed: ['harris-2016', 'crc-handbook'],
+  congoRed: ['crc-handbook', 'harris-2016'],
+  cresolRed: ['harris-2016', 'crc-handbook'],
+  cresolRedAcid: ['kolthoff-1937'],
+  litmus: ['harris-2016'],
+  methylOrange: ['harris-2016', 'crc-handbook'],
+  methylRed: ['crc-handbook', 'harris-2016'],
+  methylViolet: ['crc-handbook', 'harris-2016'],
+  methylYellow: ['crc-handbook'],
+  neutralRed: ['crc-handbook', 'harris-2016'],
+  nitramine: ['crc-handbook'],
+  oCresolphthalein: ['crc-handbook'],
+  phenolRed: ['crc-handbook', 'harris-2016'],
+  phenolphthalein: ['crc-handbook', 'harris-2016'],
+  thymolBlue: ['harris-2016', 'crc-handbook'],
+  thymolBlueAcid: ['crc-handbook', 'harris-2016'],
+  thymolphthalein: ['crc-handbook', 'harris-2016'],
+  tropaeolinO: ['crc-handbook'],
+};
+
+/** Of each indicator, the pKIn beside the one in use that are from memory. */
+const otherPKIns = {
+  bromocresolGreen: [4.9],
+  bromocresolPurple: [6.4],
+  bromophenolBlue: [4.1],
+  bromothymolBlue: [7.1, 7.3],
+  chlorophenolRed: [6, 6.25],
+  cresolRed: [8.46],
+  methylRed: [5],
+  neutralRed: [6.8],
+  phenolRed: [8],
+  thymolBlue: [9.2],
+  thymolphthalein: [9.7],
+};
+
+/** Every source that stands in an indicator; those of a mixture's parts stand in their own. */
+function sourcesIn({ parts, ...own }: Indicator): Source[] {
+  const found: Source[] = [];
+  JSON.stringify(own, (_, value) => {
+    if (typeof value === 'object' && value !== null && 'kind' in value) found.push(value);
+    return value;
+  });
+  return found;
+}
+
+/** By id, what `find` finds in each indicator, where it finds anything. */
+function perIndicator<T>(find: (indicator: Indicator) => T[]): Record<string, T[]> {
+  const found = indicators.map((indicator) => [indicator.id, find(indicator)] as const);
+  return Object.fromEntries(found.filter(([, values]) => values.length > 0));
+}
+
+test('what rests on memory alone of an indicator in use is this', () => {
+  const idsWith = (sourceOf: (indicator: Indicator) => Source | undefined) =>
+    indicators.filter((indicator) => isFromMemory(sourceOf(indicator))).map(({ id }) => id);
+  const found = {
+    range: idsWith(({ source }) => source),
+    pKIn: idsWith(({ pKIn, pKInSource, source }) =>
+      pKIn === undefined ? undefined : (pKInSource ?? source),
+    ),
+    titrationExponent: idsWith(({ titrationExponent }) => titrationExponent?.source),
+    bands: idsWith(({ bands }) => bands?.source),
+    stock: idsWith(({ stock }) => stock?.source),
+  };
+  expect(found).toEqual(inUse);
+  expect(Object.values(found).map((ids) => ids.length)).toEqual([5, 18, 2, 24, 19]);
+});
+
+test('the alternatives of indicators that rest on memory alone are 39 ranges and 13 pKIn', () => {
+  const ranges = perIndicator(({ alternatives: { transitions = [] } = {} }) =>
+    transitions.flatMap(({ source }) => (source.kind === 'fromMemory' ? [source.work] : [])),
+  );
+  const pKIns = perIndicator(({ alternatives: { pKIns: values = [] } = {} }) =>
+    values.flatMap(({ source, pKIn }) => (isFromMemory(source) ? [pKIn] : [])),
+  );
+  expect(ranges).toEqual(otherRanges);
+  expect(pKIns).toEqual(otherPKIns);
+  expect([Object.values(ranges).flat().length, count(pKIns)]).toEqual([39, 13]);
+});
+
+test('no other source in an indicator rests on memory alone', () => {
+  expect(indicators.flatMap(sourcesIn).filter(isFromMemory).length).toBe(5 + 18 + 2 + 24 + 19 + 39 + 13);
+});
+
+// Numbers of a method stand in code, their source in a comment above: the colour of a complement (8 wavelengths), the
+// colour-matching functions (18 numbers) and the just noticeable difference (1).
+test('the comments that quote from memory are these', () => {
+  const quoting = filesIn('src/').filter((path) => /^ ?\* .*from memory[,.:;]/m.test(read(path)));
+  expect(quoting.sort()).toEqual([
+    'src/indicator/bands-of-name.ts',
+    'src/indicator/colour-channels.ts',
+    'src/indicator/rank-by-sight.ts',
+    'src/substance/atomic-weights.ts', // counted above
+  ]);
 });

@@ -19,10 +19,10 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
       note: 'table of mixed indicators: changes at pH 5.1, grey there',
     },
   },
-  // Amounts that give colours of the usual strength; how it is made up stands in `stock`.
+  // In the molar ratio of `stock`, 3·0.1/698.0 to 0.2/269.3, at about the usual strength of colour.
   parts: [
-    { indicator: bromocresolGreen, amount: 0.6 },
-    { indicator: methylRed, amount: 0.8 },
+    { indicator: bromocresolGreen, amount: 0.5 },
+    { indicator: methylRed, amount: 0.86 },
   ],
   stock: {
     text: '3 parts 0.1 % bromocresol green in ethanol + 1 part 0.2 % methyl red in ethanol',
@@ -33,5 +33,7 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
     },
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-  notes: ['At its change point it is grey, since the colours of its parts are complementary there.'],
+  notes: [
+    'At its change point it is called grey, since the colours of its parts are nearly complementary there; predicted colours pass through a dull olive.',
+  ],
 });

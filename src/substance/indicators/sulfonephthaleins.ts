@@ -74,8 +74,8 @@ export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
   acidColour: 'yellow',
   baseColour: 'blue-violet',
   source: wikipedia2007,
-  pKIn: 4.1,
-  pKInSource: kolthoff,
+  pKIn: 3.85,
+  pKInSource: bishop,
   bands: {
     acid: [{ nm: 436, width: 90, absorbance: 0.75 }],
     base: [
@@ -91,9 +91,9 @@ export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
       { from: 3, to: 4.6, source: crc },
       { from: 2.8, to: 4.6, source: thaiPharmacopoeia },
     ],
-    pKIns: [{ pKIn: 3.85, source: bishop, note: 'ionic strength 0.1' }],
+    pKIns: [{ pKIn: 4.1, source: kolthoff, note: 'zero ionic strength' }],
   },
-  notes: ['pKIn: zero ionic strength.'],
+  notes: ['pKIn: ionic strength 0.1.'],
 });
 
 /** Bromocresol green, yellow to blue. */
@@ -147,8 +147,8 @@ export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
   acidColour: 'yellow',
   baseColour: 'red',
   source: juniorOlympiad,
-  pKIn: 6.25,
-  pKInSource: kolthoff,
+  pKIn: 6,
+  pKInSource: juniorOlympiad,
   bands: {
     acid: [{ nm: 434, width: 90, absorbance: 0.75 }],
     base: [
@@ -166,10 +166,9 @@ export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
     ],
     pKIns: [
       { pKIn: 6, source: bishop, note: 'ionic strength 0.1' },
-      { pKIn: 6, source: juniorOlympiad },
+      { pKIn: 6.25, source: kolthoff, note: 'zero ionic strength' },
     ],
   },
-  notes: ['pKIn: zero ionic strength.'],
 });
 
 /** Bromocresol purple, yellow to purple. */
