@@ -3,6 +3,7 @@ import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
 import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
+import { read } from '../tree.js';
 import { badNumberIn, everythingOf } from './answers.js';
 import { answerOrInputError, copyOf, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
 
@@ -203,10 +204,14 @@ const classes = ['InputError'];
 
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
-const exported = [protolysis, colour].flatMap(functionsOf).filter(([name]) => !classes.includes(name));
+const entries = { index: protolysis, colour };
+const exported = Object.values(entries)
+  .flatMap(functionsOf)
+  .filter(([name]) => !classes.includes(name));
 const methods = functionsOf(titration);
 
-test('every function that the package exports, and every method of a titration, is met here', () => {
+test('every function that any entry exports, and every method of a titration, is met here', () => {
+  expect(Object.keys(entries)).toEqual(Object.keys(JSON.parse(read('package.json')).tsup.entry));
   expect(exported.map(([name]) => name).sort()).toEqual(Object.keys({ ...good, ...buffers }).sort());
   expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
 });
