@@ -38,6 +38,7 @@ describe('additions { every, upTo }', () => {
 
   test('are the running totals that one would write down', () => {
     expect(volumes(0.1, 0.5)).toEqual([0, 0.1, 0.2, 0.3, 0.4, 0.5]);
+    expect(volumes(0.1, 0.7)).toHaveLength(8); // though 0.7/0.1 is 6.999999999999999 in doubles
     expect(volumes(0.05, 30).at(-1)).toBe(30);
   });
 

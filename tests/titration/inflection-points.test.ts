@@ -1,5 +1,6 @@
 import { reagents } from 'protolysis';
 import { describe, expect, test } from 'vitest';
+import { acidWith } from '../make.js';
 import { titrationOf } from './beakers.js';
 
 const { aceticAcid, citricAcid, hydrochloricAcid, phosphoricAcid, sodiumCarbonate, sodiumHydroxide } =
@@ -53,4 +54,23 @@ test('strong acid and base show one, where h = OH-: at equivalence, but for dilu
 
 test('a curve that only dilutes has none', () => {
   expect(titrationOf([[hydrochloricAcid, 0.1]], [[hydrochloricAcid, 0.01]]).inflectionPoints).toHaveLength(0);
+});
+
+test('a pair of inflections is found from the moment it appears', () => {
+  // The first step of a diprotic acid shows once its pKa lie far enough apart: a steepest and a flattest point part from one
+  // place. Their distance in pH grows with the root of what the gap exceeds its least value by, so halving the gap's bracket
+  // to 1e-9 must come down to 1e-4 or so; a search that only compares neighbours 0.01 pH apart would stop at 1e-2.
+  const inflections = (gap: number) =>
+    titrationOf([[acidWith('a', 0, [4, 4 + gap]).reagent, 0.1]], [[sodiumHydroxide, 0.1]]).inflectionPoints;
+  let [without, shown] = [0.5, 3];
+  const fewest = inflections(without).length;
+  expect(inflections(shown).length).toBe(fewest + 2);
+  while (shown - without > 1e-9) {
+    const middle = (without + shown) / 2;
+    if (inflections(middle).length > fewest) shown = middle;
+    else without = middle;
+  }
+  const all = inflections(shown).map(({ pH }) => pH);
+  const nearest = Math.min(...all.slice(1).map((pH, k) => pH - (all[k] as number)));
+  expect(nearest).toBeLessThanOrEqual(1e-3);
 });
