@@ -187,7 +187,8 @@ describe('anything within the limits', () => {
       }),
       { numRuns: 500 },
     );
-    expect(all / runs).toBeLessThanOrEqual(9); // the budget for the reference vectors, of which these are a wilder kind
+    // 2.70 on average over 5000 of them, 0.1 of deviation over 500: a guess that is worse by half a step shows
+    expect(all / runs).toBeLessThanOrEqual(3.1);
   });
 
   test('has the same pH with one acid written as two', () => {
