@@ -1,4 +1,5 @@
 import { type Family, prevailing } from './family.js';
+import { type StepAt, stepsInOrder } from './steps.js';
 
 /**
  * Amounts that enter a charge balance, in any one unit of amount and its volume: mol and L, or mmol and mL.
@@ -16,14 +17,33 @@ export interface Balance {
   /** Ion product of water, mol²/L². */
   readonly kw: number;
   readonly families: readonly Family[];
+  /** The steps of all families in the order in which the protons leave: where a first guess starts from. */
+  readonly order: readonly StepAt[];
 }
 
-/** Net charge and its first two derivatives with respect to ln h, in the column's unit of amount. */
+/** @internal */
+export const balanceOf = (kw: number, families: readonly Family[]): Balance => ({
+  kw,
+  families,
+  order: stepsInOrder(families.map(({ constants }) => constants)),
+});
+
+/** Net charge and its first two derivatives with respect to ln h, in the column's unit of amount; and room to work in. */
 export interface Charge {
   net: number;
   slope: number;
   bend: number;
+  /** Where the moments stand, mol/L. */
+  h: number;
+  /**
+   * Of the water: net charge per litre and its two derivatives; then of each family: charge of its prevailing species, and mean,
+   * variance and third central moment of the number of protons lost beyond that. Grows when a balance needs more room.
+   */
+  moments: Float64Array;
 }
+
+/** @internal */
+export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0, h: 0, moments: new Float64Array(0) });
 
 /**
  * The net charge of a solution at a given hydrogen-ion concentration h.
@@ -32,6 +52,8 @@ export interface Charge {
  *   z̄ = z_top − λ,  λ the mean number of protons lost                                              (2)
  *   dλ/d ln h = −var,  d var/d ln h = −third central moment of the number lost                     (3)
  *
+ * Two halves    what depends on h (`momentsAt`: this is what an evaluation costs) and what depends on the amounts
+ *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same families.
  * Cancellation  Q and the whole charges of the prevailing species cancel in any salt. They are added first, apart from
  *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken about
  *               the prevailing species, so the terms to either side of it are small and never cancel.
@@ -40,45 +62,37 @@ export interface Charge {
  * @param out - overwritten with the result, so that a curve of a million points allocates nothing
  * @internal
  */
-export function chargeAt(
-  { kw, families }: Balance,
-  { volume, charge, amounts }: Column,
-  h: number,
-  out: Charge,
-): Charge {
+export const chargeAt = (balance: Balance, column: Column, h: number, out: Charge): Charge =>
+  chargeOf(column, momentsAt(balance, h, out));
+
+/** Everything in (1) that depends on h: the moments of each family, and the charge of the water. @internal */
+export function momentsAt({ kw, families }: Balance, h: number, out: Charge): Charge {
+  const room = ofWater + families.length * ofFamily;
+  if (out.moments.length < room) out.moments = new Float64Array(room);
+  const { moments } = out;
+  const hydroxide = kw / h;
+  out.h = h;
+  moments[0] = h - hydroxide;
+  moments[1] = h + hydroxide;
+  moments[2] = h - hydroxide;
+  for (let i = 0, at = ofWater; i < families.length; i += 1, at += ofFamily)
+    writeMoments(families[i] as Family, h, moments, at);
+  return out;
+}
+
+/** (1) to (3) for one column of amounts, with the moments where they stand. @internal */
+export function chargeOf({ volume, charge, amounts }: Column, out: Charge): Charge {
+  const { moments } = out;
   let whole = charge;
-  let net = volume * (h - kw / h);
-  let slope = volume * (h + kw / h);
-  let bend = net;
-  for (let i = 0; i < families.length; i += 1) {
-    const family = families[i] as Family;
-    const { constants, reciprocals } = family;
+  let net = volume * (moments[0] as number);
+  let slope = volume * (moments[1] as number);
+  let bend = volume * (moments[2] as number);
+  for (let i = 0, at = ofWater; i < amounts.length; i += 1, at += ofFamily) {
     const amount = amounts[i] as number;
-    const start = prevailing(family, h);
-    let all = 1;
-    let first = 0;
-    let second = 0;
-    let third = 0;
-    for (let k = 1, term = 1; k <= start; k += 1) {
-      term *= h * (reciprocals[start - k] as number);
-      all += term;
-      first -= k * term;
-      second += k * k * term;
-      third -= k * k * k * term;
-    }
-    for (let k = 1, term = 1; k <= constants.length - start; k += 1) {
-      term *= (constants[start + k - 1] as number) / h;
-      all += term;
-      first += k * term;
-      second += k * k * term;
-      third += k * k * k * term;
-    }
-    const mean = first / all;
-    const square = second / all;
-    whole += amount * (family.topCharge - start);
-    net -= amount * mean;
-    slope += amount * (square - mean * mean);
-    bend -= amount * (third / all - mean * (3 * square - 2 * mean * mean));
+    whole += amount * (moments[at] as number);
+    net -= amount * (moments[at + 1] as number);
+    slope += amount * (moments[at + 2] as number);
+    bend -= amount * (moments[at + 3] as number);
   }
   out.net = whole + net;
   out.slope = slope;
@@ -86,5 +100,40 @@ export function chargeAt(
   return out;
 }
 
-/** @internal */
-export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0 });
+/** How many numbers the moments of the water and of one family are. */
+const ofWater = 3;
+const ofFamily = 4;
+
+/** The moments of one family about its prevailing species. */
+function writeMoments(family: Family, h: number, moments: Float64Array, at: number): void {
+  const { topCharge, constants, reciprocals } = family;
+  const start = prevailing(family, h);
+  let all = 1;
+  let first = 0;
+  let second = 0;
+  let third = 0;
+  for (let k = 1, term = 1; k <= start; k += 1) {
+    term *= h * (reciprocals[start - k] as number);
+    const weighted = k * term;
+    all += term;
+    first -= weighted;
+    second += k * weighted;
+    third -= k * k * weighted;
+  }
+  const perH = 1 / h;
+  for (let k = 1, term = 1; k <= constants.length - start; k += 1) {
+    term *= (constants[start + k - 1] as number) * perH;
+    const weighted = k * term;
+    all += term;
+    first += weighted;
+    second += k * weighted;
+    third += k * k * weighted;
+  }
+  const share = 1 / all;
+  const mean = first * share;
+  const square = second * share;
+  moments[at] = topCharge - start;
+  moments[at + 1] = mean;
+  moments[at + 2] = square - mean * mean;
+  moments[at + 3] = third * share - mean * (3 * square - 2 * mean * mean);
+}

@@ -1,7 +1,7 @@
 import type { Solution } from '../solution/solution.js';
 import { type Totals, totalsOf } from '../solution/totals.js';
 import type { Protolyte } from '../substance/protolyte.js';
-import type { Balance, Column } from './charge-balance.js';
+import { type Balance, balanceOf, type Column } from './charge-balance.js';
 import type { Conditions } from './conditions.js';
 import { familyOf } from './family.js';
 
@@ -29,7 +29,7 @@ export function settingOf(solutions: readonly Solution[], { pKw }: Required<Cond
   });
   return {
     protolytes: [...protolytes.values()],
-    balance: { kw: 10 ** -pKw, families: Array.from(protolytes.values(), familyOf) },
+    balance: balanceOf(10 ** -pKw, Array.from(protolytes.values(), familyOf)),
     totals,
     columns,
   };
