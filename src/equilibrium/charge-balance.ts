@@ -28,22 +28,17 @@ export const balanceOf = (kw: number, families: readonly Family[]): Balance => (
   order: stepsInOrder(families.map(({ constants }) => constants)),
 });
 
-/** Net charge and its first two derivatives with respect to ln h, in the column's unit of amount; and room to work in. */
+/** Net charge and its first two derivatives with respect to ln h, in the column's unit of amount. */
 export interface Charge {
   net: number;
   slope: number;
   bend: number;
-  /** Where the moments stand, mol/L. */
-  h: number;
-  /**
-   * Of the water: net charge per litre and its two derivatives; then of each family: charge of its prevailing species, and mean,
-   * variance and third central moment of the number of protons lost beyond that. Grows when a balance needs more room.
-   */
+  /** Room to work in; see `momentsAt`. It grows when a balance needs more. */
   moments: Float64Array;
 }
 
 /** @internal */
-export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0, h: 0, moments: new Float64Array(0) });
+export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0, moments: new Float64Array(0) });
 
 /**
  * The net charge of a solution at a given hydrogen-ion concentration h.
@@ -53,41 +48,30 @@ export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0, h: 0, mom
  *   dλ/d ln h = −var,  d var/d ln h = −third central moment of the number lost                     (3)
  *
  * Two halves    what depends on h (`momentsAt`: this is what an evaluation costs) and what depends on the amounts
- *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same families.
+ *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same protolytes.
  * Cancellation  Q and the whole charges of the prevailing species cancel in any salt. They are added first, apart from
  *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken about
  *               the prevailing species, so the terms to either side of it are small and never cancel.
  * Monotone      (3) is a variance and both water terms rise: F rises strictly with h, so it has one root.
  *
- * @param out - overwritten with the result, so that a curve of a million points allocates nothing
+ * @param out - overwritten with the result
  * @internal
  */
-export const chargeAt = (balance: Balance, column: Column, h: number, out: Charge): Charge =>
-  chargeOf(column, momentsAt(balance, h, out));
-
-/** Everything in (1) that depends on h: the moments of each family, and the charge of the water. @internal */
-export function momentsAt({ kw, families }: Balance, h: number, out: Charge): Charge {
-  const room = ofWater + families.length * ofFamily;
+export function chargeAt(balance: Balance, column: Column, h: number, out: Charge): Charge {
+  const room = momentsIn(balance);
   if (out.moments.length < room) out.moments = new Float64Array(room);
-  const { moments } = out;
-  const hydroxide = kw / h;
-  out.h = h;
-  moments[0] = h - hydroxide;
-  moments[1] = h + hydroxide;
-  moments[2] = h - hydroxide;
-  for (let i = 0, at = ofWater; i < families.length; i += 1, at += ofFamily)
-    writeMoments(families[i] as Family, h, moments, at);
-  return out;
+  out.moments[0] = h;
+  momentsAt(balance, out.moments);
+  return chargeOf(out.moments, column, out);
 }
 
 /** (1) to (3) for one column of amounts, with the moments where they stand. @internal */
-export function chargeOf({ volume, charge, amounts }: Column, out: Charge): Charge {
-  const { moments } = out;
+export function chargeOf(moments: Float64Array, { volume, charge, amounts }: Column, out: Charge): Charge {
   let whole = charge;
-  let net = volume * (moments[0] as number);
-  let slope = volume * (moments[1] as number);
-  let bend = volume * (moments[2] as number);
-  for (let i = 0, at = ofWater; i < amounts.length; i += 1, at += ofFamily) {
+  let net = volume * (moments[1] as number);
+  let slope = volume * (moments[2] as number);
+  let bend = volume * (moments[3] as number);
+  for (let i = 0, at = 4; i < amounts.length; i += 1, at += 4) {
     const amount = amounts[i] as number;
     whole += amount * (moments[at] as number);
     net -= amount * (moments[at + 1] as number);
@@ -100,12 +84,30 @@ export function chargeOf({ volume, charge, amounts }: Column, out: Charge): Char
   return out;
 }
 
-/** How many numbers the moments of the water and of one family are. */
-const ofWater = 3;
-const ofFamily = 4;
+/** How many numbers the moments of a balance are. @internal */
+export const momentsIn = ({ families }: Balance): number => 4 + 4 * families.length;
 
-/** The moments of one family about its prevailing species. */
-function writeMoments(family: Family, h: number, moments: Float64Array, at: number): void {
+/**
+ * Everything in (1) that depends on h alone: one evaluation of the charge balance. In a typed array, since a number that is
+ * passed to a function or kept in an object may cost an allocation. Four numbers each:
+ *
+ * - the water: h, to be set before the call; net charge of a litre and its two derivatives;
+ * - a family: the charge of its prevailing species; mean, variance and third central moment of the number of protons lost
+ *   beyond that.
+ *
+ * @internal
+ */
+export function momentsAt({ kw, families }: Balance, moments: Float64Array): void {
+  const h = moments[0] as number;
+  const hydroxide = kw / h;
+  moments[1] = h - hydroxide;
+  moments[2] = h + hydroxide;
+  moments[3] = h - hydroxide;
+  for (let i = 0, at = 4; i < families.length; i += 1, at += 4)
+    writeFamily(families[i] as Family, h, moments, at);
+}
+
+function writeFamily(family: Family, h: number, moments: Float64Array, at: number): void {
   const { topCharge, constants, reciprocals } = family;
   const start = prevailing(family, h);
   let all = 1;
@@ -121,8 +123,8 @@ function writeMoments(family: Family, h: number, moments: Float64Array, at: numb
     third -= k * k * weighted;
   }
   const perH = 1 / h;
-  for (let k = 1, term = 1; k <= constants.length - start; k += 1) {
-    term *= (constants[start + k - 1] as number) * perH;
+  for (let k = 1, term = 1, step = start; step < constants.length; k += 1, step += 1) {
+    term *= (constants[step] as number) * perH;
     const weighted = k * term;
     all += term;
     first += weighted;

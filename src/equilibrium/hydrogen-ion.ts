@@ -1,12 +1,4 @@
-import {
-  type Balance,
-  type Charge,
-  type Column,
-  chargeAt,
-  chargeOf,
-  emptyCharge,
-  momentsAt,
-} from './charge-balance.js';
+import { type Balance, type Charge, type Column, chargeAt, emptyCharge } from './charge-balance.js';
 import type { Family } from './family.js';
 import { firstGuess } from './first-guess.js';
 
@@ -72,54 +64,8 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
   return out;
 }
 
-/**
- * The hydrogen-ion concentration of a solution that is much like the one before: the next point of a curve, the next row of a
- * table. `out` comes with the moments where the charge balance was last evaluated.
- *
- * The charge balance is linear in the amounts, so its value and derivatives at the h of the moments are known for the new
- * column too, and the first step of (1) costs no evaluation. It is the prediction of second order from slope and curvature.
- *
- * Step        h·e^s is taken as h·(12 + 6s + s²)/(12 − 6s + s²): its own error, s⁵/720, is of higher order than that of (1),
- *             and with s = rise/run it is one division.
- * Bracket     the signs met; before the first, every h > 0.
- * Ends        a step of 4e-6 or less is the last. F′ changes by a factor of at most 1 + n·s over a step s, n the most protons
- *             that one protolyte can lose, so a step that small has the root beside it.
- * Falls back  on `hydrogenIon` and its bracket where a step is long, leaves the bracket, or is not the last of four.
- *
- * @internal
- */
-export function nextHydrogenIon(balance: Balance, column: Column, out: Root): Root {
-  const { scratch } = out;
-  let low = 0;
-  let high = Number.POSITIVE_INFINITY;
-  for (let pass = 0; pass < 4; pass += 1) {
-    const { h, net, slope, bend } = chargeOf(column, scratch);
-    if (net < 0) low = h;
-    else high = h;
-
-    const rise = -2 * net * slope;
-    const run = 2 * slope * slope - net * bend;
-    if (Math.abs(rise) <= settledStep * run) {
-      const step = rise / run;
-      out.h = h + h * step * (1 + step / 2);
-      return out;
-    }
-    if (!(Math.abs(rise) < longStep * run)) break; // NaN leaves here too
-    const even = 12 * run * run + rise * rise;
-    const odd = 6 * rise * run;
-    const next = (h * (even + odd)) / (even - odd);
-    if (!(next > low && next < high)) break;
-    momentsAt(balance, next, scratch);
-    out.evaluations += 1;
-  }
-  return hydrogenIon(balance, column, 0, out);
-}
-
 /** A step in ln h after which cubic convergence leaves less than rounding. */
 const settledStep = 4e-6;
-
-/** A step in ln h beyond which `firstGuess` is nearer to the root. */
-const longStep = 1.5;
 
 /**
  * The h between which the root lies: with S the net charge without water, V·h² + S·h − V·Kw = 0.

@@ -1,6 +1,5 @@
 import { type Conditions, readConditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
-import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
@@ -17,10 +16,11 @@ import {
   readVolume,
   readVolumes,
 } from './curve.js';
-import { type Engine, engineOf, hAt, mixtureAt, slopeAt, volumeAt } from './engine.js';
+import { type Engine, engineOf, hAt, slopeAt, volumeAt } from './engine.js';
 import { type EquivalencePoint, equivalencePointsOf, halfEquivalencePointsOf } from './equivalence-points.js';
 import { type InflectionPoint, inflectionsOf } from './inflection-points.js';
 import { titrationLimits } from './limits.js';
+import { writePHs } from './p-hs.js';
 import { stateVolumes, stepsPresent } from './state-volumes.js';
 
 /** What is titrated with what. */
@@ -198,13 +198,7 @@ function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Fl
     faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out.length);
   faults.done();
 
-  const result = out ?? new Float64Array(list.length);
-  const root = emptyRoot();
-  for (let k = 0, guess = 0; k < list.length; k += 1, guess = root.h) {
-    hydrogenIon(engine.setting.balance, mixtureAt(engine, list[k] as number), guess, root);
-    result[k] = -Math.log10(root.h);
-  }
-  return result;
+  return writePHs(engine, list, out ?? new Float64Array(list.length));
 }
 
 function curve(engine: Engine, additions: Additions): Curve {

@@ -1,0 +1,101 @@
+import { type Balance, type Column, momentsAt, momentsIn } from './charge-balance.js';
+import { emptyRoot, hydrogenIon, type Root } from './hydrogen-ion.js';
+
+/** One solution after another over one set of protolytes. */
+export interface Succession {
+  /** The solution in question: volume, charge of the strong ions, amounts (charge-balance.ts); to be filled before each call. */
+  readonly totals: Float64Array;
+  /** The same to read from. */
+  readonly column: Column;
+  /** The last evaluation, with the count of all. */
+  readonly root: Root;
+}
+
+/** @internal */
+export function successionOf(balance: Balance): Succession {
+  const totals = new Float64Array(2 + balance.families.length);
+  const root = emptyRoot();
+  root.scratch.moments = new Float64Array(momentsIn(balance)).fill(Number.NaN); // no step starts from there
+  const column = {
+    get volume() {
+      return totals[0] as number;
+    },
+    get charge() {
+      return totals[1] as number;
+    },
+    amounts: totals.subarray(2),
+  };
+  return { totals, column, root };
+}
+
+/**
+ * The hydrogen-ion concentration of a solution that is much like the one before: the next point of a curve, the next row of a
+ * table. By Halley's method (hydrogen-ion.ts) from where the charge balance was last evaluated.
+ *
+ * The charge balance is linear in the amounts, so its value and derivatives there are known for the new totals too, and
+ * the first step costs no evaluation: it is the prediction of second order, from slope and curvature.
+ *
+ * Step        h·e^s is taken as h·(12 + 6s + s²)/(12 − 6s + s²): its own error, s⁵/720, is of higher order than Halley's s³,
+ *             and with s = rise/run it is one division.
+ * Bracket     the signs met; before the first, every h > 0.
+ * Ends        a step of 4e-6 or less is the last. Over a step s, F′ changes by a factor of at most e^(n·s), n the most protons
+ *             that one protolyte can lose (|third central moment| ≤ n·variance), so a step that small has the root beside it.
+ * Falls back  on `hydrogenIon` and its bracket where a step is long, leaves the bracket, or is not the last of four.
+ * Speed       the twin of `chargeOf`, with its sums in local variables; nothing is allocated. Constants stand inside the
+ *             function, where the compiler sees them.
+ *
+ * @param out - its element `at` is overwritten with h
+ * @internal
+ */
+export function writeHydrogenIon(
+  balance: Balance,
+  { totals, column, root }: Succession,
+  out: Float64Array,
+  at: number,
+): void {
+  const settled = 4e-6; // a step in ln h after which cubic convergence leaves less than rounding
+  const long = 1.5; // a step in ln h beyond which the first guess of a cold start is nearer
+  const { moments } = root.scratch;
+  let low = 0;
+  let high = Number.POSITIVE_INFINITY;
+  for (let pass = 0; pass < 4; pass += 1) {
+    const h = moments[0] as number;
+    const volume = totals[0] as number;
+    let whole = totals[1] as number;
+    let net = volume * (moments[1] as number);
+    let slope = volume * (moments[2] as number);
+    let bend = volume * (moments[3] as number);
+    for (let i = 2, from = 4; i < totals.length; i += 1, from += 4) {
+      const amount = totals[i] as number;
+      whole += amount * (moments[from] as number);
+      net -= amount * (moments[from + 1] as number);
+      slope += amount * (moments[from + 2] as number);
+      bend -= amount * (moments[from + 3] as number);
+    }
+    net += whole;
+
+    const rise = -2 * net * slope;
+    const run = 2 * slope * slope - net * bend;
+    if (Math.abs(rise) <= settled * run) {
+      const step = rise / run;
+      out[at] = h + h * step * (1 + step / 2);
+      return;
+    }
+    if (!(Math.abs(rise) < long * run)) break; // NaN leaves here too
+    if (net < 0) low = h;
+    else high = h;
+    const even = 12 * run * run + rise * rise;
+    const odd = 6 * rise * run;
+    const next = (h * (even + odd)) / (even - odd);
+    if (!(next > low && next < high)) break;
+    moments[0] = next;
+    momentsAt(balance, moments);
+    root.evaluations += 1;
+  }
+  out[at] = hydrogenIon(balance, column, 0, root).h;
+}
+
+/** h to pH, in place. A pass of its own: a logarithm is a call, and would make the loop above spill its registers. @internal */
+export function toPH(column: Float64Array, length: number): void {
+  for (let k = 0; k < length; k += 1) column[k] = -Math.log10(column[k] as number);
+}
