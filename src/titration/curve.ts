@@ -54,7 +54,14 @@ export function rows(curve: Curve): CurvePoint[] {
 }
 
 /** Reads additions from a caller's value, noting every fault. @internal */
-export function readAdditions(value: unknown, faults: Faults): Additions {
+export function readAdditions(value: unknown): Additions {
+  const faults = new Faults('curve');
+  const additions = read(value, faults);
+  faults.done();
+  return additions;
+}
+
+function read(value: unknown, faults: Faults): Additions {
   const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
   const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
   const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);

@@ -11,11 +11,11 @@ import {
   type Additions,
   type Curve,
   type CurvePoint,
-  equalAdditions,
   readAdditions,
   readVolume,
   readVolumes,
 } from './curve.js';
+import { curveOf } from './curve-of.js';
 import { type Engine, engineOf, hAt, slopeAt, volumeAt } from './engine.js';
 import { type EquivalencePoint, equivalencePointsOf, halfEquivalencePointsOf } from './equivalence-points.js';
 import { type InflectionPoint, inflectionsOf } from './inflection-points.js';
@@ -102,6 +102,7 @@ export function titrate(setup: TitrationSetup): Titration {
   faults.done();
 
   const engine = engineOf(settingOf([analyte, titrant], conditions));
+  const start = once(() => -Math.log10(hAt(engine, 0)));
   const points = once(() => pointsOf(engine));
   return {
     setup: { analyte, titrant, conditions },
@@ -109,8 +110,8 @@ export function titrate(setup: TitrationSetup): Titration {
     slopeAt: (mL) => slopeAt(engine, read('slopeAt', mL), hAt(engine, mL)),
     jumpAt: (mL, options) => jumpAt(engine, mL, options),
     equilibriumAt: (mL) => equilibriumOf(solutionAt(analyte, titrant, read('equilibriumAt', mL)), conditions),
-    volumeAt: (pH) => volumesAt(engine, pH, 'volumeAt')[0],
-    volumesAt: (pH) => volumesAt(engine, pH, 'volumesAt'),
+    volumeAt: (pH) => volumesAt(engine, start(), pH, 'volumeAt')[0],
+    volumesAt: (pH) => volumesAt(engine, start(), pH, 'volumesAt'),
     get equivalencePoints() {
       return points().equivalence;
     },
@@ -121,7 +122,7 @@ export function titrate(setup: TitrationSetup): Titration {
       return points().inflections;
     },
     pHs: (volumes, out) => pHs(engine, volumes, out),
-    curve: (additions) => curve(engine, additions),
+    curve: (additions) => curveOf(engine, readAdditions(additions)),
   };
 }
 
@@ -129,7 +130,7 @@ export function titrate(setup: TitrationSetup): Titration {
 const solutionAt = (analyte: Solution, titrant: Solution, mL: number): Solution =>
   mixtureOf(mL > 0 ? [analyte, partOf(titrant, mL)] : [analyte]);
 
-/** Points are worked out when first asked for. */
+/** Worked out when first asked for. */
 function once<T>(make: () => T): () => T {
   let made: { value: T } | undefined;
   return () => {
@@ -180,11 +181,11 @@ function jumpAt(engine: Engine, mL: number, options?: { readonly within?: number
   return Math.log10(hAt(engine, middle - within)) - Math.log10(hAt(engine, middle + within));
 }
 
-function volumesAt(engine: Engine, pH: PH, call: string): number[] {
+function volumesAt(engine: Engine, start: PH, pH: PH, call: string): number[] {
   const faults = new Faults(call);
   const checked = faults.number(pH, 'pH', 'a pH', titrationLimits.pH);
   faults.done();
-  if (checked === -Math.log10(hAt(engine, 0))) return [0]; // where A is zero but for rounding
+  if (checked === start) return [0]; // where A is zero but for rounding
   const mL = volumeAt(engine, 10 ** -checked);
   return mL >= 0 && mL <= titrationLimits.mL ? [mL] : [];
 }
@@ -199,31 +200,4 @@ function pHs(engine: Engine, volumes: ArrayLike<number>, out?: Float64Array): Fl
   faults.done();
 
   return writePHs(engine, list, out ?? new Float64Array(list.length));
-}
-
-function curve(engine: Engine, additions: Additions): Curve {
-  const faults = new Faults('curve');
-  const wanted = readAdditions(additions, faults);
-  faults.done();
-  if (wanted.maxStep !== undefined) return adaptiveCurve(engine, wanted.maxStep, wanted.upTo);
-  const mL =
-    wanted.every !== undefined ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
-  return columnsOf(engine, mL, Array.from(pHs(engine, mL)));
-}
-
-/** Levels of pH at equal distances between both ends: V(pH) is explicit and single-valued. */
-function adaptiveCurve(engine: Engine, maxStep: number, upTo: number): Curve {
-  const [from, to] = [-Math.log10(hAt(engine, 0)), -Math.log10(hAt(engine, upTo))];
-  const count = Math.ceil(Math.abs(to - from) / maxStep);
-  const between = Array.from(
-    { length: Math.max(count - 1, 0) },
-    (_, k) => from + ((to - from) * (k + 1)) / count,
-  );
-  const pH = [from, ...between, to];
-  const mL = [0, ...between.map((level) => volumeAt(engine, 10 ** -level)), upTo];
-  return columnsOf(engine, mL, pH);
-}
-
-function columnsOf(engine: Engine, mL: readonly number[], pH: readonly number[]): Curve {
-  return { mL, pH, slope: mL.map((volume, k) => slopeAt(engine, volume, 10 ** -(pH[k] as number))) };
 }
