@@ -120,6 +120,22 @@ export class Faults {
     return limits.from ?? limits.to ?? 1;
   }
 
+  /** A column of such numbers, as a list or a typed array. A million good ones cost a comparison each. */
+  numbers(value: unknown, path: string, what: string, limits: Limits, most: number): ArrayLike<number> {
+    const typed = ArrayBuffer.isView(value) && !(value instanceof DataView);
+    const column = typed
+      ? (value as unknown as ArrayLike<unknown>)
+      : this.list(value, path, `a list: ${what} each`);
+    if (column.length > most) this.add('out-of-range', path, `at most ${most} numbers`, column.length);
+    else
+      for (let k = 0; k < column.length; k += 1) {
+        const one = column[k];
+        if (!(typeof one === 'number' && Number.isFinite(one) && within(one, limits)))
+          this.number(one, `${path}[${k}]`, what, limits);
+      }
+    return column as ArrayLike<number>;
+  }
+
   /** A text of one to `max` characters. */
   text(value: unknown, path: string, what: string, max = 200): string {
     if (value === undefined) this.add('missing', path, what, value);

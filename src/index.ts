@@ -38,6 +38,7 @@ export { makeStock } from './solution/make-stock.js';
 export { type Conditions, conditionLimits, waterAt25 } from './equilibrium/conditions.js';
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
 export { pHOf } from './equilibrium/ph-of.js';
+export { columnLimits, pHsOf, type SolutionColumns } from './equilibrium/phs-of.js';
 export { molarOf } from './equilibrium/molar-of.js';
 export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
 

@@ -28,31 +28,38 @@ export const balanceOf = (kw: number, families: readonly Family[]): Balance => (
   order: stepsInOrder(families.map(({ constants }) => constants)),
 });
 
-/** Net charge and its first two derivatives with respect to ln h, in the column's unit of amount. */
+/** Net charge and its first three derivatives with respect to ln h, in the column's unit of amount. */
 export interface Charge {
   net: number;
   slope: number;
   bend: number;
+  twist: number;
   /** Room to work in; see `momentsAt`. It grows when a balance needs more. */
   moments: Float64Array;
 }
 
 /** @internal */
-export const emptyCharge = (): Charge => ({ net: 0, slope: 0, bend: 0, moments: new Float64Array(0) });
+export const emptyCharge = (): Charge => ({
+  net: 0,
+  slope: 0,
+  bend: 0,
+  twist: 0,
+  moments: new Float64Array(0),
+});
 
 /**
  * The net charge of a solution at a given hydrogen-ion concentration h.
  *
  *   F(h) = V·(h − Kw/h) + Q + Σ nᵢ·z̄ᵢ(h)                                                          (1)
  *   z̄ = z_top − λ,  λ the mean number of protons lost                                              (2)
- *   dλ/d ln h = −var,  d var/d ln h = −third central moment of the number lost                     (3)
+ *   dλ/d ln h = −κ₂,  dκ₂/d ln h = −κ₃,  dκ₃/d ln h = −κ₄,  κ the cumulants of the number lost     (3)
  *
  * Two halves    what depends on h (`momentsAt`: this is what an evaluation costs) and what depends on the amounts
  *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same protolytes.
  * Cancellation  Q and the whole charges of the prevailing species cancel in any salt. They are added first, apart from
  *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken about
  *               the prevailing species, so the terms to either side of it are small and never cancel.
- * Monotone      (3) is a variance and both water terms rise: F rises strictly with h, so it has one root.
+ * Monotone      κ₂ is a variance and both water terms rise: F rises strictly with h, so it has one root.
  *
  * @param out - overwritten with the result
  * @internal
@@ -71,29 +78,31 @@ export function chargeOf(moments: Float64Array, { volume, charge, amounts }: Col
   let net = volume * (moments[1] as number);
   let slope = volume * (moments[2] as number);
   let bend = volume * (moments[3] as number);
-  for (let i = 0, at = 4; i < amounts.length; i += 1, at += 4) {
+  let twist = volume * (moments[4] as number);
+  for (let i = 0, at = 5; i < amounts.length; i += 1, at += 5) {
     const amount = amounts[i] as number;
     whole += amount * (moments[at] as number);
     net -= amount * (moments[at + 1] as number);
     slope += amount * (moments[at + 2] as number);
     bend -= amount * (moments[at + 3] as number);
+    twist += amount * (moments[at + 4] as number);
   }
   out.net = whole + net;
   out.slope = slope;
   out.bend = bend;
+  out.twist = twist;
   return out;
 }
 
 /** How many numbers the moments of a balance are. @internal */
-export const momentsIn = ({ families }: Balance): number => 4 + 4 * families.length;
+export const momentsIn = ({ families }: Balance): number => 5 + 5 * families.length;
 
 /**
  * Everything in (1) that depends on h alone: one evaluation of the charge balance. In a typed array, since a number that is
- * passed to a function or kept in an object may cost an allocation. Four numbers each:
+ * passed to a function or kept in an object may cost an allocation. Five numbers each:
  *
- * - the water: h, to be set before the call; net charge of a litre and its two derivatives;
- * - a family: the charge of its prevailing species; mean, variance and third central moment of the number of protons lost
- *   beyond that.
+ * - the water: h, to be set before the call; net charge of a litre and its three derivatives;
+ * - a family: the charge of its prevailing species; the first four cumulants of the number of protons lost beyond that.
  *
  * @internal
  */
@@ -103,39 +112,52 @@ export function momentsAt({ kw, families }: Balance, moments: Float64Array): voi
   moments[1] = h - hydroxide;
   moments[2] = h + hydroxide;
   moments[3] = h - hydroxide;
-  for (let i = 0, at = 4; i < families.length; i += 1, at += 4)
-    writeFamily(families[i] as Family, h, moments, at);
+  moments[4] = h + hydroxide;
+  for (let i = 0, at = 5; i < families.length; i += 1, at += 5)
+    writeFamily(families[i] as Family, moments, at);
 }
 
-function writeFamily(family: Family, h: number, moments: Float64Array, at: number): void {
+function writeFamily(family: Family, moments: Float64Array, at: number): void {
+  const h = moments[0] as number;
   const { topCharge, constants, reciprocals } = family;
   const start = prevailing(family, h);
   let all = 1;
   let first = 0;
   let second = 0;
   let third = 0;
+  let fourth = 0;
   for (let k = 1, term = 1; k <= start; k += 1) {
     term *= h * (reciprocals[start - k] as number);
-    const weighted = k * term;
+    const once = k * term;
+    const twice = k * once;
+    const thrice = k * twice;
     all += term;
-    first -= weighted;
-    second += k * weighted;
-    third -= k * k * weighted;
+    first -= once;
+    second += twice;
+    third -= thrice;
+    fourth += k * thrice;
   }
   const perH = 1 / h;
   for (let k = 1, term = 1, step = start; step < constants.length; k += 1, step += 1) {
     term *= (constants[step] as number) * perH;
-    const weighted = k * term;
+    const once = k * term;
+    const twice = k * once;
+    const thrice = k * twice;
     all += term;
-    first += weighted;
-    second += k * weighted;
-    third += k * k * weighted;
+    first += once;
+    second += twice;
+    third += thrice;
+    fourth += k * thrice;
   }
   const share = 1 / all;
   const mean = first * share;
   const square = second * share;
+  const variance = square - mean * mean;
+  const skew = third * share - mean * (3 * square - 2 * mean * mean);
   moments[at] = topCharge - start;
   moments[at + 1] = mean;
-  moments[at + 2] = square - mean * mean;
-  moments[at + 3] = third * share - mean * (3 * square - 2 * mean * mean);
+  moments[at + 2] = variance;
+  moments[at + 3] = skew;
+  moments[at + 4] =
+    fourth * share - mean * (4 * skew + mean * (6 * variance + mean * mean)) - 3 * variance * variance;
 }

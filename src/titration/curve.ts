@@ -103,26 +103,17 @@ function read(value: unknown, faults: Faults): Additions {
   return { every, upTo };
 }
 
-/** Reads running totals, mL, from a list or a typed array. A million of them cost a comparison each. @internal */
+/** Reads running totals, mL, from a list or a typed array. @internal */
 export function readVolumes(value: unknown, path: string, faults: Faults): ArrayLike<number> {
-  const volumes = isColumn(value) ? value : faults.list(value, path, 'a list of volumes in mL');
-  if (volumes.length > titrationLimits.points)
-    faults.add('out-of-range', path, `at most ${titrationLimits.points} volumes`, volumes);
-  else
-    for (let k = 0; k < volumes.length; k += 1)
-      if (!isVolume(volumes[k])) readVolume(volumes[k], `${path}[${k}]`, faults);
-  return volumes as ArrayLike<number>;
+  return faults.numbers(value, path, 'a volume in mL', volumeLimits, titrationLimits.points);
 }
-
-const isColumn = (value: unknown): value is ArrayLike<unknown> =>
-  ArrayBuffer.isView(value) && !(value instanceof DataView);
-
-const isVolume = (mL: unknown): boolean => typeof mL === 'number' && mL >= 0 && mL <= titrationLimits.mL;
 
 /** Reads one running total, mL. @internal */
 export function readVolume(value: unknown, path: string, faults: Faults): number {
-  return faults.number(value, path, 'a volume in mL', { from: 0, to: titrationLimits.mL });
+  return faults.number(value, path, 'a volume in mL', volumeLimits);
 }
+
+const volumeLimits = { from: 0, to: titrationLimits.mL };
 
 /** Equal additions as the running totals that one would write down: 0.3, not 0.30000000000000004. @internal */
 export function equalAdditions(every: number, upTo: number): number[] {
