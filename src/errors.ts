@@ -217,7 +217,8 @@ function within(value: number, { above, from, to, integer }: Limits): boolean {
   return !integer || Number.isInteger(value);
 }
 
-function describe({ above, from, to, integer }: Limits): string {
+/** The limits in words, to stand after what they limit. @internal */
+export function describe({ above, from, to, integer }: Limits): string {
   const parts = [];
   if (integer) parts.push('a whole number');
   if (from !== undefined && to !== undefined) parts.push(`from ${from} to ${to}`);
