@@ -25,7 +25,9 @@ export const emptyRoot = (): Root => ({ h: 1e-7, evaluations: 0, scratch: emptyC
  *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation.
  * Invariant   F(low) ≤ 0 ≤ F(high); a step that leaves the bracket, or two steps in a row that do not halve the
  *             step before, give way to halving the bracket in ln h.
- * Ends        every other pass at worst halves the bracket, so at most about 2·log2(ln(high/low)/1e-4) passes.
+ * Ends        where Newton's u is 1e-4 or less: F′ changes by a factor of at most e^(n·s) over a step s, n the most protons
+ *             that one protolyte can lose (|κ₃| ≤ n·κ₂), so the root is that near. The step of (1) itself would not do: it is
+ *             zero where u·F″ = 2F′, however far the root. Every third pass at worst halves the bracket in ln h.
  * Good to     the rounding of F. A step s leaves c·s⁴, where c = A₂³ − 2A₂A₃ + A₄ and A_k = F^(k)/(k!·F′). It is zero for a
  *             strong acid or base, for water and for a single buffer pair, and small for what overlaps: after a step of 1e-4,
  *             below 1e-16.
@@ -49,26 +51,27 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
 
     const u = net / slope;
     const ub = (u * bend) / slope;
-    let step = (-u * (1 - ub / 2)) / (1 - ub + (u * u * twist) / (6 * slope));
+    const step = (-u * (1 - ub / 2)) / (1 - ub + (u * u * twist) / (6 * slope));
     let next = h * Math.exp(step);
-    if (next === h) break;
+    if (Math.abs(u) <= settledStep) {
+      h = next;
+      break;
+    }
+    if (high - low <= Number.EPSILON * high) break;
     slow = Math.abs(step) < before / 2 ? 0 : slow + 1;
-    const taken = next > low && next < high && slow < 2;
-    if (!taken) {
+    before = Math.abs(step);
+    if (!(next > low && next < high) || slow === 2) {
       next = Math.sqrt(low) * Math.sqrt(high);
-      step = Math.log(next / h);
+      before = Math.abs(Math.log(next / h));
       slow = 0;
     }
-    const settled = (taken && Math.abs(step) < settledStep) || high - low <= Number.EPSILON * high;
-    before = Math.abs(step);
     h = next;
-    if (settled) break;
   }
   out.h = h;
   return out;
 }
 
-/** A step in ln h after which fourth-order convergence leaves less than rounding. */
+/** A Newton step u in ln h beside which the root lies, so that one step of fourth order leaves less than rounding. */
 const settledStep = 1e-4;
 
 /**

@@ -39,8 +39,7 @@ export function successionOf(balance: Balance): Succession {
  *   h·e^s = h·(1 + y + y²/3)/(1 − y + y²/3),   y = s/2,   but for s⁵/720: less than (1) leaves              (2)
  *
  * Bracket     the signs met; before the first, every h > 0.
- * Ends        a step of 1e-4 or less is the last. Over a step s, F′ changes by a factor of at most e^(n·s), n the most protons
- *             that one protolyte can lose (|κ₃| ≤ n·κ₂), so a step that small has the root beside it.
+ * Ends        as there: where Newton's step is 1e-4 or less, one step more is the last.
  * Falls back  on `hydrogenIon` and its bracket where a step is long, leaves the bracket, or is not the last of four.
  * Speed       the twin of `chargeOf` with its sums in local variables, one division a step, nothing allocated. Constants
  *             stand inside the function, where the compiler sees them.
@@ -54,7 +53,7 @@ export function writeHydrogenIon(
   out: Float64Array,
   at: number,
 ): void {
-  const settled = 0.5e-4; // half a step in ln h after which fourth-order convergence leaves less than rounding
+  const settled = 1e-4; // Newton's step in ln h, as in hydrogen-ion.ts
   const long = 0.75; // half a step beyond which the first guess of a cold start is nearer
   const { moments } = root.scratch;
   let low = 0;
@@ -81,7 +80,7 @@ export function writeHydrogenIon(
     const product = net * bend;
     const halfRise = 0.25 * net * (product - 2 * square);
     const run = slope * (square - product) + net * net * (twist * (1 / 6));
-    if (Math.abs(halfRise) <= settled * run) {
+    if (Math.abs(net) <= settled * slope) {
       const step = (2 * halfRise) / run;
       out[at] = h + h * step * (1 + step * (0.5 + step * (1 / 6)));
       return;

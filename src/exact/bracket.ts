@@ -2,7 +2,7 @@ import type { Decimal } from 'decimal.js';
 import { balanceOf } from '../equilibrium/charge-balance.js';
 import { familyOf } from '../equilibrium/family.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
-import { type ColumnOf, chargeAt } from './charge-balance.js';
+import { type BalanceOf, type ColumnOf, chargeAt } from './charge-balance.js';
 import { decimals } from './decimals.js';
 import { type Interval, type Intervals, intervals } from './intervals.js';
 import { type Ratio, ratioOf, ratios } from './ratio.js';
@@ -33,40 +33,53 @@ const guard = 3;
 export function bracketOf(system: System, column: ColumnOf<Ratio>, digits: number): Bracket {
   const places = digits + guard;
   const half = ratioOf(`1e-${places}`) as Ratio;
+  const start = rootInDoubles(system, column);
   for (let working = places + 20; ; working = Math.ceil(1.5 * working)) {
-    const middle = ratioOf(approximatePH(system, column, places, working)) as Ratio;
+    const arithmetic = intervals(working);
+    const balance = balanceIn(arithmetic, system);
+    const totals = columnIn(arithmetic, column);
+    const sign = (pH: Ratio): number =>
+      signOfInterval(chargeAt(arithmetic, balance, totals, arithmetic.powerOfTen(negative(pH))).net);
+
+    const found = approximatePH(lowEndsOf(balance), lowEndsOfColumn(totals), start, places, working);
+    const middle = ratioOf(found) as Ratio;
     const bracket = { lower: ratios.minus(middle, half), upper: ratios.plus(middle, half) };
-    const sign = signOfCharge(system, column, intervals(working));
     if (sign(bracket.lower) === 1 && sign(bracket.upper) === -1) return bracket;
   }
 }
 
-/** The sign of the net charge at a pH where the intervals decide it, else 0. @internal */
-export function signOfCharge(
-  system: System,
-  column: ColumnOf<Ratio>,
-  arithmetic: Intervals,
-): (pH: Ratio) => number {
-  const balance = balanceIn(arithmetic, system);
-  const totals = columnIn(arithmetic, column);
-  return (pH) => {
-    const h = arithmetic.powerOfTen(ratios.minus(ratios.of(0), pH));
-    return signOfInterval(chargeAt(arithmetic, balance, totals, h).net);
-  };
-}
+const negative = (pH: Ratio): Ratio => ratios.minus(ratios.of(0), pH);
+
+const lowEndsOf = ({ kw, families }: BalanceOf<Interval>): BalanceOf<Decimal> => ({
+  kw: kw.low,
+  families: families.map(({ topCharge, constants }) => ({
+    topCharge,
+    constants: constants.map(({ low }) => low),
+  })),
+});
+
+const lowEndsOfColumn = ({ volume, charge, amounts }: ColumnOf<Interval>): ColumnOf<Decimal> => ({
+  volume: volume.low,
+  charge: charge.low,
+  amounts: amounts.map(({ low }) => low),
+});
 
 /** 1 or −1 where all of an interval has one sign; an interval without ends has none. @internal */
 export const signOfInterval = ({ low, high }: Interval): number => (low.gt(0) ? 1 : high.lt(0) ? -1 : 0);
 
-/** pH to so many places as text, by Newton's method in ln h on decimals from the root in doubles. */
-function approximatePH(system: System, column: ColumnOf<Ratio>, places: number, working: number): string {
+/** pH to so many places as text, by Newton's method in ln h on decimals from a first h. */
+function approximatePH(
+  balance: BalanceOf<Decimal>,
+  totals: ColumnOf<Decimal>,
+  start: number,
+  places: number,
+  working: number,
+): string {
   const arithmetic = decimals(working);
-  const balance = balanceIn(arithmetic, system);
-  const totals = columnIn(arithmetic, column);
   const settled = `1e-${Math.ceil(places / 2) + 2}`; // the square of a step is what it leaves
   let low = arithmetic.of(1e-40); // beyond the pH of any solution within solutionLimits
   let high = arithmetic.of(1e40);
-  let h = arithmetic.of(rootInDoubles(system, column));
+  let h = arithmetic.of(start);
   for (let pass = 0; pass < 500; pass += 1) {
     const { net, slope } = chargeAt(arithmetic, balance, totals, h);
     const step: Decimal = net.div(slope).neg();
@@ -89,6 +102,5 @@ function rootInDoubles({ pKw, protolytes }: System, { volume, charge, amounts }:
 
 /** The hydrogen-ion concentration between the ends of a bracket, mol/L. @internal */
 export function hBetween({ lower, upper }: Bracket, { powerOfTen }: Intervals): Interval {
-  const negative = (pH: Ratio) => ratios.minus(ratios.of(0), pH);
   return { low: powerOfTen(negative(upper)).low, high: powerOfTen(negative(lower)).high };
 }

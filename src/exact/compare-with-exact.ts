@@ -32,7 +32,7 @@ export interface Comparison {
  *   limit = 2⁻⁵² · Σ |x·∂pH/∂x| + 2.3e-16 · max(1, |pH|)
  *
  * over all numbers x that go in (amounts, pKa, pKw), each off by its last bit with the worst choice of signs, and the
- * rounding of the pH itself. A pH may be four limits off (the accuracy this package promises), and is mostly well below one.
+ * rounding of the pH itself. A pKa near 0 counts with the last bit of its K, which is then the coarser. A pH may be four limits off (the accuracy this package promises), and is mostly well below one.
  *
  * @throws InputError that lists every fault
  * @example
@@ -91,7 +91,7 @@ function limitOf(
     for (const [step, { pKa }] of (protolytes[i]?.steps ?? []).entries()) {
       // the covariance of the protons lost with this step being done
       const moved = shares.reduce((sum, share, lost) => (lost > step ? sum + share * (lost - mean) : sum), 0);
-      shift += Math.abs(pKa) * Math.LN10 * amount * Math.abs(moved);
+      shift += Math.max(Math.abs(pKa) * Math.LN10, 1) * amount * Math.abs(moved);
     }
   }
   for (const { reagent, mmol } of contents) {

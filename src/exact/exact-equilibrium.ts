@@ -72,13 +72,14 @@ export function exactEquilibrium(
 
   const system = systemOf([read], conditions);
   const column = system.columns[0] as ColumnOf<Ratio>;
-  const quantities = refined(digits + 5, Number.POSITIVE_INFINITY, (working) =>
-    quantitiesOf(system, bracketOf(system, column, working), intervals(working + 40), digits),
-  ) as Quantities;
+  const quantities = refined(digits + 5, Number.POSITIVE_INFINITY, (working) => {
+    const bracket = bracketOf(system, column, working);
+    const rest = quantitiesOf(system, bracket, intervals(working + 40), digits);
+    return rest && { ...pHOf(bracket, digits), ...rest };
+  }) as ExactPH & Quantities;
   return {
     solution: written(read),
     conditions: writtenConditions(conditions),
-    ...pHOf(bracketOf(system, column, digits), digits),
     ...quantities,
   };
 }
