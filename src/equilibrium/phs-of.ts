@@ -1,8 +1,8 @@
 import { Faults } from '../errors.js';
-import { merged } from '../solution/merged.js';
+import { type Given, readConflicts } from '../solution/conflicts.js';
+import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
-import { type Reagent, readReagent } from '../substance/reagent.js';
+import type { Reagent } from '../substance/reagent.js';
 import { type Conditions, readConditions } from './conditions.js';
 import { successionOf, toPH, writeHydrogenIon } from './hydrogen-ions.js';
 import { settingOf } from './setting.js';
@@ -35,7 +35,7 @@ export const columnLimits = { rows: 1e7 } as const;
  *
  * const acid = { reagent: reagents.aceticAcid, molar: [0.1, 0.01, 0.001] };
  * const salt = { reagent: reagents.sodiumAcetate, molar: 0.01 };
- * Array.from(pHsOf({ contents: [acid, salt] })); // => [3.7612, 4.7577, 5.7477]
+ * const pHs = Array.from(pHsOf({ contents: [acid, salt] })); // => [3.76416, 4.75752, 5.75683]
  * ```
  */
 export function pHsOf(solutions: SolutionColumns, conditions?: Conditions): Float64Array {
@@ -79,10 +79,11 @@ interface ReadColumn {
 function readColumns(value: unknown, faults: Faults): { contents: readonly ReadColumn[]; rows: number } {
   const unread = faults.object(value, 'solutions', 'solutions { contents }', ['contents']);
   const list = faults.list(unread.contents, 'contents', 'a list of { reagent, molar }', 1, 1000);
+  const given: Given[] = [];
   const contents = list.map((item, index): ReadColumn => {
     const path = `contents[${index}]`;
     const part = faults.object(item, path, 'a part { reagent, molar }', ['reagent', 'molar']);
-    const reagent = readReagent(part.reagent, `${path}.reagent`, faults);
+    const reagent = readGiven(part.reagent, `${path}.reagent`, given, faults);
     if (typeof part.molar === 'number')
       return { reagent, molar: [faults.number(part.molar, `${path}.molar`, what, molarLimits)], stride: 0 };
     return {
@@ -91,6 +92,7 @@ function readColumns(value: unknown, faults: Faults): { contents: readonly ReadC
       stride: 1,
     };
   });
+  readConflicts(given, faults);
   if (faults.any) return { contents, rows: 0 };
 
   const lengths = new Set(contents.flatMap(({ molar, stride }) => (stride === 1 ? [molar.length] : [])));
@@ -101,9 +103,6 @@ function readColumns(value: unknown, faults: Faults): { contents: readonly ReadC
       'columns of one length, at least one of them',
       lengths.size === 0 ? undefined : `of lengths ${[...lengths].join(', ')}`,
     );
-  const ones = contents.map(({ reagent }) => ({ reagent, mmol: 1 }));
-  merged(ones, 'contents', faults);
-  readTotals([{ mL: 1, contents: ones }], 'contents', faults);
   return { contents, rows: [...lengths][0] ?? 0 };
 }
 

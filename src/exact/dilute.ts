@@ -23,13 +23,14 @@ export function addWater(solution: ExactSolution, water: { readonly mL: Exactly 
   const { mL: before, contents } = readExactSolution(solution, 'solution', faults);
   const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
   const limits = { from: 0, to: solutionLimits.mL };
-  const mL = ratios.plus(before, readExactly(unread.mL, 'mL', 'a volume in mL', limits, faults));
+  const added = readExactly(unread.mL, 'mL', 'a volume in mL', limits, faults);
+  const mL = ratios.plus(before, added);
   if (!faults.any && compared(mL, ratios.of(solutionLimits.mL)) > 0)
     faults.add(
       'out-of-range',
       'mL',
       `a volume that leaves no more than ${solutionLimits.mL} mL in all`,
-      water.mL,
+      textOf(added),
     );
   faults.done();
   return written({ mL, contents });
@@ -55,7 +56,7 @@ export function makeUpTo(solution: ExactSolution, mark: { readonly mL: Exactly }
   const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);
   const mL = readVolume(unread.mL, 'mL', faults);
   if (!faults.any && compared(mL, before) < 0)
-    faults.add('out-of-range', 'mL', `a volume in mL, not below the present ${textOf(before)}`, mark.mL);
+    faults.add('out-of-range', 'mL', `a volume in mL, not below the present ${textOf(before)}`, textOf(mL));
   faults.done();
   return written({ mL, contents });
 }

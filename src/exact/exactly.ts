@@ -39,12 +39,11 @@ function within(ratio: Ratio, { above, from, to }: Limits): boolean {
 const longest = 20_000;
 
 function readable(value: unknown): Ratio | undefined {
-  if (typeof value === 'number') return ratioOf(String(value));
-  if (typeof value !== 'string' && !Decimal.isDecimal(value)) return undefined;
   try {
-    const text = String(value); // of a thing that only claims to be a Decimal, this may throw
+    if (typeof value !== 'number' && typeof value !== 'string' && !Decimal.isDecimal(value)) return undefined;
+    const text = String(value);
     return text.length <= longest ? ratioOf(text) : undefined;
   } catch {
-    return undefined;
+    return undefined; // a thing that only claims to be a Decimal
   }
 }

@@ -1,7 +1,7 @@
 import { at, type Faults } from '../errors.js';
+import { readConflicts } from '../solution/conflicts.js';
 import { merged } from '../solution/merged.js';
 import { solutionLimits } from '../solution/solution.js';
-import { readTotals } from '../solution/totals.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { readExactly } from './exactly.js';
 import { type Ratio, ratios, textOf } from './ratio.js';
@@ -41,21 +41,23 @@ export function readExactSolution(value: unknown, path: string, faults: Faults):
   return checked({ mL: readVolume(unread.mL, at(path, 'mL'), faults), contents }, path, faults);
 }
 
-/** A volume above zero. @internal */
+/** The volume of a solution. @internal */
 export const readVolume = (value: unknown, path: string, faults: Faults): Ratio =>
-  readExactly(value, path, 'a volume in mL', { above: 0, to: solutionLimits.mL }, faults);
+  readExactly(value, path, 'a volume in mL', { from: solutionLimits.leastML, to: solutionLimits.mL }, faults);
 
 /** A solution with each reagent once, having noted what cannot be together and what no liquid holds. @internal */
 export function checked({ mL, contents }: ReadSolution, path: string, faults: Faults): ReadSolution {
   if (faults.any) return { mL, contents };
-  const reagents = contents.map(({ reagent }) => ({ reagent, mmol: 0 }));
-  const once = merged(reagents, path, faults).map(({ reagent }) => ({
+  readConflicts(
+    contents.map(({ reagent }) => ({ reagent, path })),
+    faults,
+  );
+  const once = merged(contents.map(({ reagent }) => ({ reagent, mmol: 0 }))).map(({ reagent }) => ({
     reagent,
     mmol: contents
       .filter((content) => content.reagent.id === reagent.id)
       .reduce((total, content) => ratios.plus(total, content.mmol), ratios.of(0)),
   }));
-  readTotals([{ mL: 1, contents: reagents }], path, faults);
   const most = ratios.times(mL, ratios.of(solutionLimits.molar));
   for (const { reagent, mmol } of once)
     if (ratios.minus(most, mmol).numerator < 0n)

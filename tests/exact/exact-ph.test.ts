@@ -4,7 +4,6 @@ import { defineProtolyte, defineReagent, reagents } from 'protolysis';
 import { aliquot, exactPH, makeSolution, mix } from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
 import { type Ratio, ratioOf, ratios, textOf } from '../../src/exact/ratio.js';
-import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const { hydrochloricAcid, sodiumCarbonate, aceticAcid } = reagents;
 const ratio = (text: string): Ratio => ratioOf(text) as Ratio;
@@ -121,21 +120,6 @@ describe('the pH to any number of digits', () => {
 
 test.each([0, 501, 2.5, Number.NaN, '50', null])('%j digits are refused', (digits) => {
   expect(() => exactPH(makeSolution({ contents: [] }), { digits: digits as number })).toThrow('digits');
-});
-
-test('exactPH meets hostile input with an InputError or an answer', () => {
-  const solution = makeSolution({ mL: '20', contents: [{ reagent: aceticAcid, molar: '0.1' }] });
-  const options = { digits: 10, pKw: '14' };
-  fc.assert(
-    fc.property(
-      fc.oneof(hostile, spoiled(solution)),
-      fc.oneof(fc.constant(undefined), hostile, spoiled(options)),
-      (a, b) => {
-        const answer = answerOrInputError(() => exactPH(a as never, b as never));
-        if (answer) expect(answer.lower.lt(answer.upper)).toBe(true);
-      },
-    ),
-  );
 });
 
 /** One protolyte that brings no ion. */

@@ -1,17 +1,8 @@
 import fc from 'fast-check';
 import { reagents } from 'protolysis';
-import {
-  addWater,
-  aliquot,
-  compareWithExact,
-  exactEquilibrium,
-  exactTitration,
-  makeSolution,
-  makeUpTo,
-  mix,
-} from 'protolysis/exact';
+import * as exact from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
-import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
+import { answerOrInputError, hostileArguments, spoiled } from '../property/hostile.js';
 
 const recipe = {
   mL: '20',
@@ -20,40 +11,53 @@ const recipe = {
     { reagent: reagents.sodiumChloride, molar: '1/30' },
   ],
 };
-const solution = makeSolution(recipe);
+const solution = exact.makeSolution(recipe);
 const part = { mL: '5' };
 const digits = { digits: 5 };
+const titration = exact.exactTitration({ analyte: solution, titrant: solution }, digits);
 
-/** Each with one good call and the arguments to spoil. */
-const calls: readonly [string, (...args: never[]) => unknown, readonly object[]][] = [
-  ['makeSolution', makeSolution, [recipe]],
-  ['mix', mix, [solution, solution]],
-  ['aliquot', aliquot, [solution, part]],
-  ['addWater', addWater, [solution, part]],
-  ['makeUpTo', makeUpTo, [solution, { mL: '50' }]],
-  ['exactEquilibrium', exactEquilibrium, [solution, digits]],
-  [
-    'exactTitration',
-    exactTitration,
-    [{ analyte: solution, titrant: solution, conditions: { pKw: '14' } }, digits],
-  ],
-  ['compareWithExact', compareWithExact, [solution, { pKw: 13.9 }]],
-];
+/** Good arguments of every function and method, to be spoiled. */
+const good: Record<string, readonly unknown[]> = {
+  makeSolution: [recipe],
+  mix: [solution, solution],
+  aliquot: [solution, part],
+  addWater: [solution, part],
+  makeUpTo: [solution, { mL: '50' }],
+  exactPH: [solution, { digits: 5, pKw: '14' }],
+  exactEquilibrium: [solution, digits],
+  exactTitration: [{ analyte: solution, titrant: solution, conditions: { pKw: '14' } }, digits],
+  compareWithExact: [solution, { pKw: 13.9 }],
+  pHAt: ['1'],
+  slopeAt: ['1'],
+  volumeAt: ['7'],
+};
+const callables = Object.entries({ ...exact, ...titration }).filter(
+  ([name, value]) => typeof value === 'function' && name !== 'InputError',
+) as [string, (...args: never[]) => unknown][];
 
-describe('hostile input meets an InputError or an answer', () => {
-  test.each(calls)('in %s', (_, call, args) => {
-    expect(() => call(...(args as never[]))).not.toThrow();
-    const arg = args.map((good) => fc.oneof(hostile, spoiled(good), fc.constant(good)));
+test('every function of the entry, and every method of a titration, is met here', () => {
+  expect(callables.map(([name]) => name).sort()).toEqual(Object.keys(good).sort());
+});
+
+describe.each(callables)('%s', (name, call) => {
+  const run = (values: readonly unknown[]) => call(...(values as never[]));
+  const values = good[name] ?? [];
+
+  test('answers to good arguments', () => {
+    run(values);
+  });
+
+  test('answers to anything else with an InputError and nothing else', () => {
     fc.assert(
-      fc.property(fc.tuple(...arg), (given) => void answerOrInputError(() => call(...(given as never[])))),
+      fc.property(hostileArguments, (make) => void answerOrInputError(() => run(make()))),
+      { numRuns: 100 },
     );
   });
 
-  test.each(['pHAt', 'slopeAt', 'volumeAt'] as const)('in %s of a titration', (method) => {
-    const titration = exactTitration({ analyte: solution, titrant: solution }, digits);
+  test('answers to good arguments with one thing spoiled likewise', () => {
     fc.assert(
-      fc.property(hostile, (value) => void answerOrInputError(() => titration[method](value as never))),
-      { numRuns: 50 },
+      fc.property(spoiled(values), (bad) => void answerOrInputError(() => run(bad))),
+      { numRuns: 100 },
     );
   });
 });

@@ -93,6 +93,17 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   makeStock: [[{ reagent, massPercent: 10, density: 1.1 }]],
   equilibrate: [[solution, { pKw: 14 }]],
   pHOf: [[solution, { pKw: 14 }]],
+  pHsOf: [
+    [
+      {
+        contents: [
+          { reagent, molar: [0.1, 0.2] },
+          { reagent: reagents.aceticAcid, molar: 0.1 },
+        ],
+      },
+      { pKw: 14 },
+    ],
+  ],
   molarOf: [[protolysis.equilibrate(solution), acids.acetic, 'CH3COO-']],
   titrate: [[{ analyte: solution, titrant: base, conditions: { pKw: 14 } }]],
   rows: [[titration.curve({ every: 10, upTo: 40 })]],
