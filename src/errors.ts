@@ -120,6 +120,23 @@ export class Faults {
     return limits.from ?? limits.to ?? 1;
   }
 
+  /** A column of such numbers, as a list or a typed array, and of the bad ones the first ten. A good one costs a comparison. */
+  numbers(value: unknown, path: string, what: string, limits: Limits, most: number): ArrayLike<number> {
+    const typed = ArrayBuffer.isView(value) && !(value instanceof DataView);
+    const column = typed
+      ? (value as unknown as ArrayLike<unknown>)
+      : this.list(value, path, `a list: ${what} each`);
+    if (column.length > most) this.add('out-of-range', path, `at most ${most} numbers`, column.length);
+    else
+      for (let k = 0, bad = 0; k < column.length && bad < 10; k += 1) {
+        const one = column[k];
+        if (typeof one === 'number' && Number.isFinite(one) && within(one, limits)) continue;
+        this.number(one, `${path}[${k}]`, what, limits);
+        bad += 1;
+      }
+    return column as ArrayLike<number>;
+  }
+
   /** A text of one to `max` characters. */
   text(value: unknown, path: string, what: string, max = 200): string {
     if (value === undefined) this.add('missing', path, what, value);
@@ -200,7 +217,8 @@ function within(value: number, { above, from, to, integer }: Limits): boolean {
   return !integer || Number.isInteger(value);
 }
 
-function describe({ above, from, to, integer }: Limits): string {
+/** The limits in words, to stand after what they limit. @internal */
+export function describe({ above, from, to, integer }: Limits): string {
   const parts = [];
   if (integer) parts.push('a whole number');
   if (from !== undefined && to !== undefined) parts.push(`from ${from} to ${to}`);

@@ -49,6 +49,7 @@ export {
 } from './equilibrium/conditions.js';
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
 export { pHOf } from './equilibrium/ph-of.js';
+export { columnLimits, pHsOf, type SolutionColumns } from './equilibrium/phs-of.js';
 export { molarOf } from './equilibrium/molar-of.js';
 export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
 

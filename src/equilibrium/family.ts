@@ -1,4 +1,6 @@
+import { doubles } from '../solver/arithmetic.js';
 import type { Protolyte } from '../substance/protolyte.js';
+import { sharesOf } from './shares.js';
 
 /**
  * The constants of one protolyte, made ready for evaluation at many hydrogen-ion concentrations.
@@ -52,25 +54,6 @@ export function prevailing({ constants, inOrder }: Family, h: number): number {
   return lost;
 }
 
-/**
- * The share of each species, from most to least protonated.
- *
- *   α_j = t_j / Σ t,   t_m = 1,   t_(j−1) = t_j · h/K_j,   t_(j+1) = t_j · K_(j+1)/h
- *
- * Started from the prevailing species m, so that no term overflows within protolyteLimits and the small ones keep their
- * relative precision.
- *
- * @internal
- */
-export function fractionsOf(family: Family, h: number): number[] {
-  const { constants, reciprocals } = family;
-  const start = prevailing(family, h);
-  const terms = new Array<number>(constants.length + 1).fill(0);
-  let total = 1;
-  terms[start] = 1;
-  for (let j = start, term = 1; j > 0; j -= 1)
-    total += terms[j - 1] = term *= h * (reciprocals[j - 1] as number);
-  for (let j = start, term = 1; j < constants.length; j += 1)
-    total += terms[j + 1] = term *= (constants[j] as number) / h;
-  return terms.map((term) => term / total);
-}
+/** The share of each species, from most to least protonated. @internal */
+export const fractionsOf = (family: Family, h: number): number[] =>
+  sharesOf(doubles, family.constants, h, prevailing(family, h));

@@ -1,6 +1,6 @@
 import type { Balance, Column } from './charge-balance.js';
 import type { Family } from './family.js';
-import { stepsInOrder } from './steps.js';
+import type { StepAt } from './steps.js';
 
 /**
  * A first estimate of h, from the order in which the protons leave.
@@ -17,30 +17,31 @@ import { stepsInOrder } from './steps.js';
  * @internal
  */
 export function firstGuess(balance: Balance, column: Column, low: number, high: number): number {
-  const { kw, families } = balance;
+  const { kw, families, order } = balance;
   const { volume, charge, amounts } = column;
-  const steps = stepsInOrder(families.map((family) => family.constants)).map(({ family, step }) => ({
-    constant: (families[family] as Family).constants[step] as number,
-    amount: amounts[family] as number,
-  }));
   let state = charge;
   for (let i = 0; i < families.length; i += 1)
     state += (amounts[i] as number) * (families[i] as Family).topCharge;
 
   let k = 0;
-  for (; k < steps.length; k += 1) {
-    const { amount } = steps[k] as { amount: number };
+  for (; k < order.length; k += 1) {
+    const amount = amounts[(order[k] as StepAt).family] as number;
     if (state - amount / 2 <= 0) break; // this step is less than half done
     state -= amount;
   }
-  const done = steps[k - 1];
-  const next = steps[k];
+  const done = order[k - 1];
+  const next = order[k];
   let rise = volume;
   let fall = volume * kw;
-  if (done) rise += Math.max(done.amount + Math.min(state, 0), 0) / done.constant;
-  if (next) fall += Math.max(next.amount - Math.max(state, 0), 0) * next.constant;
+  if (done)
+    rise += Math.max((amounts[done.family] as number) + Math.min(state, 0), 0) / constantOf(families, done);
+  if (next)
+    fall += Math.max((amounts[next.family] as number) - Math.max(state, 0), 0) * constantOf(families, next);
 
   const root = Math.sqrt(state * state + 4 * rise * fall);
   const guess = state > 0 ? (2 * fall) / (state + root) : (root - state) / (2 * rise);
   return guess > low && guess < high ? guess : Math.sqrt(low) * Math.sqrt(high);
 }
+
+const constantOf = (families: readonly Family[], { family, step }: StepAt): number =>
+  (families[family] as Family).constants[step] as number;

@@ -6,7 +6,7 @@ import type { Protolyte } from '../substance/protolyte.js';
 import { ideal } from './activity/laws.js';
 import { type Gas, type IonColumn, type RealSystem, realSystemOf } from './activity/real-system.js';
 import { henryAt } from './carbon-dioxide.js';
-import type { Balance } from './charge-balance.js';
+import { type Balance, balanceOf } from './charge-balance.js';
 import { notesOnConditions, type Settled } from './conditions.js';
 import { familyOf } from './family.js';
 import { notesOnTemperature, stepAt } from './temperature/pka-at.js';
@@ -65,11 +65,11 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
   return {
     settled,
     protolytes,
-    balance: {
-      kw: 10 ** -settled.pKw,
+    balance: balanceOf(
+      10 ** -settled.pKw,
       families,
-      ...(open ? { gas: levelsOf(movedTo(open, celsius), pKH, carbonDioxide?.atm ?? 0) } : {}),
-    },
+      open ? levelsOf(movedTo(open, celsius), pKH, carbonDioxide?.atm ?? 0) : undefined,
+    ),
     gas,
     escape: leaving
       ? {

@@ -1,6 +1,6 @@
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import type { PH } from '../equilibrium/quantities.js';
-import type { CurvePoint } from './curve.js';
+import type { Curve, CurvePoint } from './curve.js';
 import type { InflectionPoint } from './inflection-points.js';
 
 /** The curve of a titration, however it is worked out. Volumes are mL of titrant, already read. */
@@ -14,8 +14,8 @@ export interface Course {
   /** All volumes at which the curve has a pH, in ascending order. */
   volumesAt(pH: PH): number[];
   inflections(): InflectionPoint[];
-  /** Volumes from 0 to `upTo` between which pH changes by at most `maxStep`. */
-  volumesUpTo(upTo: number, maxStep: number): number[];
+  /** From 0 to `upTo`, as many points as it takes for neighbours to differ by at most `maxStep` in pH. */
+  curveUpTo(upTo: number, maxStep: number): Curve;
   /** What is in the beaker, after any escape of CO2. */
   columnAt(mL: number): IonColumn;
 }

@@ -54,7 +54,14 @@ export function rows(curve: Curve): CurvePoint[] {
 }
 
 /** Reads additions from a caller's value, noting every fault. @internal */
-export function readAdditions(value: unknown, faults: Faults): Additions {
+export function readAdditions(value: unknown): Additions {
+  const faults = new Faults('curve');
+  const additions = read(value, faults);
+  faults.done();
+  return additions;
+}
+
+function read(value: unknown, faults: Faults): Additions {
   const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
   const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
   const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);
@@ -96,21 +103,17 @@ export function readAdditions(value: unknown, faults: Faults): Additions {
   return { every, upTo };
 }
 
-/** Reads running totals, mL. @internal */
+/** Reads running totals, mL, from a list or a typed array. @internal */
 export function readVolumes(value: unknown, path: string, faults: Faults): ArrayLike<number> {
-  const volumes =
-    ArrayBuffer.isView(value) && !(value instanceof DataView) ? Array.from(value as Float64Array) : value;
-  const list = faults.list(volumes, path, 'a list of volumes in mL');
-  if (list.length > titrationLimits.points)
-    faults.add('out-of-range', path, `at most ${titrationLimits.points} volumes`, volumes);
-  for (const [index, mL] of list.entries()) readVolume(mL, `${path}[${index}]`, faults);
-  return list as readonly number[];
+  return faults.numbers(value, path, 'a volume in mL', volumeLimits, titrationLimits.points);
 }
 
 /** Reads one running total, mL. @internal */
 export function readVolume(value: unknown, path: string, faults: Faults): number {
-  return faults.number(value, path, 'a volume in mL', { from: 0, to: titrationLimits.mL });
+  return faults.number(value, path, 'a volume in mL', volumeLimits);
 }
+
+const volumeLimits = { from: 0, to: titrationLimits.mL };
 
 /** Equal additions as the running totals that one would write down: 0.3, not 0.30000000000000004. @internal */
 export function equalAdditions(every: number, upTo: number): number[] {

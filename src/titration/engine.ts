@@ -1,5 +1,5 @@
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
-import { type Charge, chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
+import { type Charge, chargeAt, chargeOf, emptyCharge } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { Setting } from '../equilibrium/setting.js';
 
@@ -50,18 +50,33 @@ export function hAt(engine: Engine, mL: number): number {
   return hydrogenIon(engine.setting.balance, mixtureAt(engine, mL), 0, emptyRoot()).h;
 }
 
+/** A and T of (1) at one h. */
+export interface Charges {
+  readonly analyte: Charge;
+  /** Of one mL. */
+  readonly titrant: Charge;
+}
+
+/** @internal */
+export const emptyCharges = (): Charges => ({ analyte: emptyCharge(), titrant: emptyCharge() });
+
+/** Both charges from one evaluation of the charge balance. @internal */
+export function chargesAt({ setting, analyte, titrant }: Engine, h: number, out: Charges): Charges {
+  const { moments } = chargeAt(setting.balance, analyte, h, out.analyte);
+  chargeOf(moments, titrant, out.titrant);
+  return out;
+}
+
 /** dpH/dV after `mL` of titrant, where the hydrogen-ion concentration is h: (3). @internal */
-export function slopeAt(engine: Engine, mL: number, h: number): number {
-  const { balance } = engine.setting;
-  const mixture = chargeAt(balance, mixtureAt(engine, mL), h, emptyCharge());
-  return titrantCharge(engine, h).net / (Math.LN10 * mixture.slope);
+export function slopeAt(engine: Engine, mL: number, h: number, room = emptyCharges()): number {
+  const { analyte, titrant } = chargesAt(engine, h, room);
+  return titrant.net / (Math.LN10 * (analyte.slope + mL * titrant.slope));
 }
 
 /** The volume at which the hydrogen-ion concentration is h, whatever its sign: (2). @internal */
-export function volumeAt(engine: Engine, h: number): number {
-  return (
-    -chargeAt(engine.setting.balance, engine.analyte, h, emptyCharge()).net / titrantCharge(engine, h).net
-  );
+export function volumeAt(engine: Engine, h: number, room = emptyCharges()): number {
+  const { analyte, titrant } = chargesAt(engine, h, room);
+  return -analyte.net / titrant.net;
 }
 
 /** Charge of one mL of titrant at h, mmol/mL. @internal */

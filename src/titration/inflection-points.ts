@@ -1,9 +1,8 @@
-import { chargeAt, emptyCharge } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { CurvePoint } from './curve.js';
-import { type Engine, hAt, mixtureAt, slopeAt, titrantCharge, volumeAt } from './engine.js';
+import { type Charges, chargesAt, type Engine, emptyCharges, hAt, slopeAt, volumeAt } from './engine.js';
 import { titrationLimits } from './limits.js';
 
 /** A point where the curve turns from bending one way to the other. */
@@ -34,7 +33,8 @@ export function inflectionsOf(engine: Engine): InflectionPoint[] {
   const to = -Math.log10(hydrogenIon(balance, engine.titrant, 0, emptyRoot()).h);
   if (!(Math.abs(to - from) > 1e-12)) return []; // titrant and analyte alike: the curve is flat
 
-  const turn = (pH: number) => turnAt(engine, pH, pH === from ? 0 : volumeAt(engine, 10 ** -pH));
+  const room = emptyCharges();
+  const turn = (pH: number) => turnAt(engine, pH, room, pH === from ? 0 : undefined);
   const grid = gridBetween(from, to);
   const values = grid.map(turn);
   return bracketsOf(grid, values, turn)
@@ -51,11 +51,12 @@ function gridBetween(from: number, to: number): number[] {
   return [...even, ...Array.from({ length: 30 }, (_, k) => to - step / 2 ** (k + 1))];
 }
 
-/** R of (1). */
-function turnAt(engine: Engine, pH: number, mL: number): number {
-  const h = 10 ** -pH;
-  const titrant = titrantCharge(engine, h);
-  const { slope, bend } = chargeAt(engine.setting.balance, mixtureAt(engine, mL), h, emptyCharge());
+/** R of (1), where the volume is `mL` or, by default, the one that has this pH. */
+function turnAt(engine: Engine, pH: number, room: Charges, mL?: number): number {
+  const { analyte, titrant } = chargesAt(engine, 10 ** -pH, room);
+  const volume = mL ?? -analyte.net / titrant.net;
+  const slope = analyte.slope + volume * titrant.slope;
+  const bend = analyte.bend + volume * titrant.bend;
   return bend / slope - (2 * titrant.slope) / titrant.net;
 }
 

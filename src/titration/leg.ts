@@ -87,15 +87,18 @@ export function joined(legs: readonly Leg[]): Course {
           .map((mL) => mL + leg.from),
       ),
     inflections: () => legs.flatMap((leg) => pointsOf(leg).inflections),
-    volumesUpTo: (end, maxStep) =>
-      legs
-        .filter(({ from }) => from < end)
-        .flatMap(({ from, upTo, course }) =>
-          course
-            .volumesUpTo(Math.min(end, upTo) - from, maxStep)
-            .slice(from === 0 ? 0 : 1)
-            .map((mL) => mL + from),
-        ),
+    curveUpTo(end, maxStep) {
+      const curve = { mL: [] as number[], pH: [] as PH[], slope: [] as number[] };
+      for (const { from, upTo, course } of legs) {
+        if (from >= end) break;
+        const own = course.curveUpTo(Math.min(end, upTo) - from, maxStep);
+        const start = from === 0 ? 0 : 1; // where a leg begins, the one before it ends
+        curve.mL.push(...own.mL.slice(start).map((mL) => mL + from));
+        curve.pH.push(...own.pH.slice(start));
+        curve.slope.push(...own.slope.slice(start));
+      }
+      return curve;
+    },
     columnAt: (mL) => at(mL, (course, own) => course.columnAt(own)),
   };
 }

@@ -1,5 +1,6 @@
 import type { Column } from '../equilibrium/charge-balance.js';
 import type { StepAt } from '../equilibrium/steps.js';
+import { doubles } from '../solver/arithmetic.js';
 import { printFormula } from '../substance/print-formula.js';
 import type { Engine } from './engine.js';
 import { chargeOfState } from './state-volumes.js';
@@ -79,7 +80,7 @@ function partnerOf(
   const { titrant, setting } = engine;
   const own = order.filter(({ family }) => (titrant.amounts[family] as number) > 0);
   const charges = Array.from({ length: own.length + 1 }, (_, done) =>
-    chargeOfState(titrant, setting.balance.families, own.slice(0, done)),
+    chargeOfState(doubles, titrant, setting.balance.families, own.slice(0, done)),
   );
   const at = charges.findIndex((charge) => charge <= rounding(titrant)); // steps done in the titrant as it stands
   const exact = at >= 0 && Math.abs(charges[at] as number) <= rounding(titrant);

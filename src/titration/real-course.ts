@@ -7,6 +7,7 @@ import { withFamily, withoutFamily } from '../equilibrium/point.js';
 import { realOf, type Setting } from '../equilibrium/setting.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Course } from './course.js';
+import { curveOver } from './curve-of.js';
 import { type Engine, mixtureAt } from './engine.js';
 import { titrationLimits } from './limits.js';
 import { type Bent, realInflections } from './real-inflections.js';
@@ -70,7 +71,7 @@ export function realCourse(engine: Engine): Course {
     made ??= skeletonOf(pointAt, engine.analyte.volume);
     return made;
   };
-  return {
+  const course: Course = {
     pHAt,
     pHs(volumes, out) {
       let [before, strength, activity] = [Number.NaN, Number.NaN, Number.NaN];
@@ -96,9 +97,10 @@ export function realCourse(engine: Engine): Course {
       return [...new Set(found)].filter((mL) => mL <= titrationLimits.mL);
     },
     inflections: () => realInflections(bentAt, engine.analyte.volume),
-    volumesUpTo: (upTo, maxStep) => skeleton().volumesUpTo(upTo, maxStep),
+    curveUpTo: (upTo, maxStep) => curveOver(course, skeleton().volumesUpTo(upTo, maxStep)),
     columnAt: (mL) => pathAt(mL).column,
   };
+  return course;
 }
 
 /** M of (1) applied backwards: the x for which M·x = −right. */

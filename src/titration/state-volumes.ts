@@ -1,6 +1,5 @@
-import type { Column } from '../equilibrium/charge-balance.js';
-import type { Family } from '../equilibrium/family.js';
 import { type StepAt, stepsInOrder } from '../equilibrium/steps.js';
+import { type Arithmetic, doubles } from '../solver/arithmetic.js';
 import type { Engine } from './engine.js';
 
 /** A volume at which a state is neutral without free H+ or OH-; `states`: numbers of steps done, several where they tie. */
@@ -19,15 +18,17 @@ export function stepsPresent({ analyte, titrant, setting }: Engine): StepAt[] {
 }
 
 /** Net charge with these steps done and no others, and no free H+ or OH-. @internal */
-export function chargeOfState(
-  { charge, amounts }: Column,
-  families: readonly Family[],
+export function chargeOfState<N>(
+  { of, plus, times }: Arithmetic<N>,
+  { charge, amounts }: { readonly charge: N; readonly amounts: ArrayLike<N> },
+  families: readonly { readonly topCharge: number }[],
   done: readonly StepAt[],
-): number {
+): N {
   const lost = families.map((_, i) => done.filter(({ family }) => family === i).length);
-  return families.reduce((total, { topCharge }, i) => {
-    return total + (amounts[i] as number) * (topCharge - (lost[i] as number));
-  }, charge);
+  return families.reduce(
+    (total, { topCharge }, i) => plus(total, times(amounts[i] as N, of(topCharge - (lost[i] as number)))),
+    charge,
+  );
 }
 
 /**
@@ -47,7 +48,8 @@ export function stateVolumes({ analyte, titrant, setting }: Engine, order: reado
   const volumes: { mL: number; state: number }[] = [];
   for (let state = 0; state <= order.length; state += 1) {
     const done = order.slice(0, state);
-    const mL = -chargeOfState(analyte, families, done) / chargeOfState(titrant, families, done);
+    const mL =
+      -chargeOfState(doubles, analyte, families, done) / chargeOfState(doubles, titrant, families, done);
     if (Number.isFinite(mL)) volumes.push({ mL, state });
   }
   return tied(volumes.sort((one, other) => one.mL - other.mL));

@@ -15,11 +15,11 @@ import {
   type Additions,
   type Curve,
   type CurvePoint,
-  equalAdditions,
   readAdditions,
   readVolume,
   readVolumes,
 } from './curve.js';
+import { curveOf } from './curve-of.js';
 import { type Engine, engineOf } from './engine.js';
 import type { EquivalencePoint } from './equivalence-points.js';
 import type { InflectionPoint } from './inflection-points.js';
@@ -179,7 +179,7 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       return [...new Set([...volumes.flatMap((mL) => equilibriumAt(mL).notes), ...notesOnGas(setting)])];
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
-    curve: (additions) => curve(course, additions),
+    curve: (additions) => curveOf(course, readAdditions(additions)),
   };
   return titration;
 }
@@ -201,7 +201,7 @@ function notesOnGas({ gas, escape: leaving }: Setting): string[] {
     : [];
 }
 
-/** Points are worked out when first asked for. */
+/** Worked out when first asked for. */
 function once<T>(make: () => T): () => T {
   let made: { value: T } | undefined;
   return () => {
@@ -260,18 +260,4 @@ function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Fl
   const result = out ?? new Float64Array(list.length);
   course.pHs(list, result);
   return result;
-}
-
-function curve(course: Course, additions: Additions): Curve {
-  const faults = new Faults('curve');
-  const wanted = readAdditions(additions, faults);
-  faults.done();
-  const mL = volumesOf(course, wanted);
-  const pH = Array.from(pHs(course, mL));
-  return { mL, pH, slope: mL.map((volume, k) => course.slopeAt(volume, pH[k] as number)) };
-}
-
-function volumesOf(course: Course, wanted: Additions): number[] {
-  if (wanted.maxStep !== undefined) return course.volumesUpTo(wanted.upTo, wanted.maxStep);
-  return wanted.every !== undefined ? equalAdditions(wanted.every, wanted.upTo) : Array.from(wanted.volumes);
 }

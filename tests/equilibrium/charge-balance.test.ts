@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { chargeAt, emptyCharge } from '../../src/equilibrium/charge-balance.js';
+import { balanceOf as balanceWith, chargeAt, emptyCharge } from '../../src/equilibrium/charge-balance.js';
 import { familyOf } from '../../src/equilibrium/family.js';
 import { acidWith } from '../make.js';
 
-const balanceOf = (...acids: readonly (readonly [topCharge: number, pKa: readonly number[]])[]) => ({
-  kw: 1e-14,
-  families: acids.map(([topCharge, pKa], i) => familyOf(acidWith(`a${i}`, topCharge, pKa).protolyte)),
-});
+const balanceOf = (...acids: readonly (readonly [topCharge: number, pKa: readonly number[]])[]) =>
+  balanceWith(
+    1e-14,
+    acids.map(([topCharge, pKa], i) => familyOf(acidWith(`a${i}`, topCharge, pKa).protolyte)),
+  );
 const charge = (
   balance: ReturnType<typeof balanceOf>,
   amounts: readonly number[],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { balanceOf } from '../../src/equilibrium/charge-balance.js';
 import { familyOf } from '../../src/equilibrium/family.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
 import { acidWith } from '../make.js';
@@ -6,7 +7,7 @@ import { acidWith } from '../make.js';
 describe('water and strong ions', () => {
   test('h − Kw/h + s = 0 is solved without cancellation for either sign', () => {
     const root = (charge: number) =>
-      hydrogenIon({ kw: 1e-14, families: [] }, { volume: 1, charge, amounts: [] }, 0, emptyRoot()).h;
+      hydrogenIon(balanceOf(1e-14, []), { volume: 1, charge, amounts: [] }, 0, emptyRoot()).h;
     // with s = 1 and Kw = 1e-14: h = Kw/s·(1 − Kw/s² + …), and −s·(…) mirrored
     expect(Math.abs(root(1) / 1e-14 - 1)).toBeLessThanOrEqual(1.1e-14);
     expect(Math.abs(root(-1) - 1)).toBeLessThanOrEqual(1.1e-14);
@@ -15,7 +16,7 @@ describe('water and strong ions', () => {
 });
 
 describe('a first guess', () => {
-  const balance = { kw: 1e-14, families: [familyOf(acidWith('a', 0, [2.1, 7.2, 12.4]).protolyte)] };
+  const balance = balanceOf(1e-14, [familyOf(acidWith('a', 0, [2.1, 7.2, 12.4]).protolyte)]);
   const column = { volume: 1, charge: 0.05, amounts: [0.1] };
   const cold = hydrogenIon(balance, column, 0, emptyRoot());
 

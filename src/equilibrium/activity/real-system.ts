@@ -77,8 +77,8 @@ function spreadOf({ species }: Protolyte): number {
   return Math.max(range(1), range(-1)) ** 2 / 4;
 }
 
-const copyOf = ({ kw, families, gas }: Balance): Balance => ({
-  kw,
+const copyOf = ({ families, gas, ...rest }: Balance): Balance => ({
+  ...rest,
   families: families.map((family) => ({
     ...family,
     constants: family.constants.slice(),

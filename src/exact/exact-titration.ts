@@ -1,0 +1,225 @@
+import type { Decimal } from 'decimal.js';
+import { stepsInOrder } from '../equilibrium/steps.js';
+import { Faults } from '../errors.js';
+import { titrationLimits } from '../titration/limits.js';
+import { chargeOfState } from '../titration/state-volumes.js';
+import { bracketOf, hBetween, signOfInterval } from './bracket.js';
+import { type ColumnOf, chargeAt } from './charge-balance.js';
+import {
+  conditionKeys,
+  type Digits,
+  type ExactConditions,
+  readConditions,
+  readDigits,
+  writtenConditions,
+} from './conditions.js';
+import { type ExactPH, pHOf } from './exact-ph.js';
+import { type Exactly, readExactly } from './exactly.js';
+import { type Interval, intervals } from './intervals.js';
+import { compared, type Ratio, ratios, signOf, textOf } from './ratio.js';
+import { decimalsToKeep, refined, settledTo } from './settled.js';
+import { checked, type ExactSolution, readExactSolution, written } from './solution.js';
+import { balanceIn, columnIn, mixtureAt, type System, systemOf } from './system.js';
+
+/** What is titrated with what, to the last digit. */
+export interface ExactTitrationSetup {
+  /** In the beaker; its volume counts. */
+  readonly analyte: ExactSolution;
+  /** In the burette; its volume sets no limit. */
+  readonly titrant: ExactSolution;
+  readonly conditions?: ExactConditions;
+}
+
+/** A volume with its proof: that of the pH wanted lies between `lower` and `upper`, all in mL. */
+export interface ExactVolume {
+  readonly mL: Decimal;
+  readonly lower: Decimal;
+  readonly upper: Decimal;
+}
+
+/** A stoichiometric point. */
+export interface ExactEquivalencePoint extends ExactPH {
+  /** Not rounded: a decimal text, or a fraction in lowest terms. */
+  readonly mL: string;
+  /** dpH/dV per mL. */
+  readonly slope: Decimal;
+}
+
+/** A titration on decimals. Volumes are mL of titrant added in all. */
+export interface ExactTitration {
+  readonly setup: Required<ExactTitrationSetup>;
+  /** pH after `mL` of titrant. */
+  pHAt(mL: Exactly): ExactPH;
+  /** dpH/dV after `mL` of titrant, per mL, dilution included; off by less than one unit of its last digit. */
+  slopeAt(mL: Exactly): Decimal;
+  /** The volume at which the curve has this pH; undefined where it never has, from 0 to 1e9 mL. */
+  volumeAt(pH: Exactly): ExactVolume | undefined;
+  /** Stoichiometric points in order of volume. */
+  readonly equivalencePoints: readonly ExactEquivalencePoint[];
+}
+
+/**
+ * Sets up a titration on decimals: `titrate` to any number of digits.
+ *
+ * @param options - `digits` (of pH and volume after the point, of a slope in all), 50 by default and at most 500
+ * @throws InputError that lists every fault, here and from each of the methods
+ * @example
+ * ```ts
+ * import { reagents } from 'protolysis';
+ * import { exactTitration, makeSolution } from 'protolysis/exact';
+ *
+ * const titration = exactTitration(
+ *   {
+ *     analyte: makeSolution({ mL: '20', contents: [{ reagent: reagents.sodiumCarbonate, molar: '0.05' }] }),
+ *     titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: '0.1' }] }),
+ *   },
+ *   { digits: 20 },
+ * );
+ * titration.equivalencePoints.map(({ mL }) => mL); // => ['10', '20']
+ * titration.pHAt('10').pH.toString(); // => '8.3385732011227157879'
+ * ```
+ */
+export function exactTitration(setup: ExactTitrationSetup, options: Digits = {}): ExactTitration {
+  const faults = new Faults('exactTitration');
+  const unread = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
+    'analyte',
+    'titrant',
+    'conditions',
+  ]);
+  const analyte = readExactSolution(unread.analyte, 'analyte', faults);
+  const titrant = readExactSolution(unread.titrant, 'titrant', faults);
+  const given =
+    unread.conditions === undefined
+      ? {}
+      : faults.object(unread.conditions, 'conditions', 'conditions { pKw }', conditionKeys);
+  const conditions = readConditions(given, 'conditions', faults);
+  const digits = readDigits(
+    faults.object(options, 'options', 'options { digits }', ['digits']).digits,
+    faults,
+  );
+  checked(
+    { mL: analyte.mL, contents: [...analyte.contents, ...titrant.contents].map(none) },
+    'titrant',
+    faults,
+  );
+  faults.done();
+
+  const system = systemOf([analyte, titrant], conditions);
+  let points: readonly ExactEquivalencePoint[] | undefined;
+  return {
+    setup: {
+      analyte: written(analyte),
+      titrant: written(titrant),
+      conditions: writtenConditions(conditions),
+    },
+    pHAt: (mL) => pHAt(system, read('pHAt', mL), digits),
+    slopeAt: (mL) => slopeAt(system, read('slopeAt', mL), digits),
+    volumeAt: (pH) => volumeAt(system, readPH(pH), digits),
+    get equivalencePoints() {
+      points ??= equivalenceVolumes(system).map((mL) => ({
+        mL: textOf(mL),
+        ...pHAt(system, mL, digits),
+        slope: slopeAt(system, mL, digits),
+      }));
+      return points;
+    },
+  };
+}
+
+/** The contents without their amounts, to see whether they can be together. */
+const none = ({ reagent }: { readonly reagent: ExactSolution['contents'][number]['reagent'] }) => ({
+  reagent,
+  mmol: ratios.of(0),
+});
+
+function read(call: string, mL: unknown): Ratio {
+  const faults = new Faults(call);
+  const volume = readExactly(mL, 'mL', 'a volume in mL', { from: 0, to: titrationLimits.mL }, faults);
+  faults.done();
+  return volume;
+}
+
+function readPH(pH: unknown): Ratio {
+  const faults = new Faults('volumeAt');
+  const value = readExactly(pH, 'pH', 'a pH', { from: -5, to: 25 }, faults);
+  faults.done();
+  return value;
+}
+
+const pHAt = (system: System, mL: Ratio, digits: number): ExactPH =>
+  pHOf(bracketOf(system, mixtureAt(system.columns, mL), digits), digits);
+
+/**
+ * The charge that one mL of titrant brings over that which a unit of pH moves: T / (ln10 · ∂F/∂ln h).
+ *
+ * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero, which no
+ * number of digits can prove.
+ */
+function slopeAt(system: System, mL: Ratio, digits: number): Decimal {
+  const mixture = mixtureAt(system.columns, mL);
+  const titrant = system.columns[1] as ColumnOf<Ratio>;
+  const nothing = `1e-${2 * digits + 40}`;
+  const slope = refined(digits + 5, Number.POSITIVE_INFINITY, (working) => {
+    const arithmetic = intervals(working + 40);
+    const { over, times, ln10 } = arithmetic;
+    const h = hBetween(bracketOf(system, mixture, working), arithmetic);
+    const balance = balanceIn(arithmetic, system);
+    const charge = (column: ColumnOf<Interval>) => chargeAt(arithmetic, balance, column, h);
+    const poured = columnIn(arithmetic, titrant);
+    const moved = charge(columnIn(arithmetic, mixture)).slope;
+    const interval = over(over(charge(poured).net, poured.volume), times(ln10, moved));
+    if (interval.low.abs().lt(nothing) && interval.high.abs().lt(nothing)) return interval.low.times(0);
+    return settledTo(interval, digits);
+  });
+  return slope as Decimal;
+}
+
+/** V = −A/T, with A and T the net charge of the analyte and of one mL of titrant at one pH. */
+function volumeAt(system: System, pH: Ratio, digits: number): ExactVolume | undefined {
+  const [analyte, titrant] = system.columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
+  // With more digits than the last, |T| is not told from nothing: the pH is the titrant's own, which no volume reaches.
+  const volume = refined(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
+    const arithmetic = intervals(working);
+    const { minus, of, over, powerOfTen } = arithmetic;
+    const balance = balanceIn(arithmetic, system);
+    const h = powerOfTen(ratios.minus(ratios.of(0), pH));
+    const charge = (column: ColumnOf<Interval>) => chargeAt(arithmetic, balance, column, h).net;
+    const poured = columnIn(arithmetic, titrant);
+    const perMl = over(charge(poured), poured.volume);
+    if (signOfInterval(perMl) === 0) return undefined;
+    const mL = over(charge(columnIn(arithmetic, analyte)), minus(of(0), perMl));
+    if (mL.high.lt(0) || mL.low.gt(titrationLimits.mL)) return 'none';
+    return mL.high.minus(mL.low).lt(`1e-${digits + 3}`) ? mL : undefined;
+  });
+  if (volume === undefined || volume === 'none') return undefined;
+  const Own = decimalsToKeep(digits + 10); // 1e9 mL and the digits after the point
+  const [low, high] = [new Own(volume.low), new Own(volume.high)];
+  return {
+    mL: low.plus(high).times(0.5).toDecimalPlaces(digits),
+    lower: low.toDecimalPlaces(digits + 3, Own.ROUND_FLOOR),
+    upper: high.toDecimalPlaces(digits + 3, Own.ROUND_CEIL),
+  };
+}
+
+/** The volumes above zero at which a whole state is neutral (titration/state-volumes.ts); states that tie are one point. */
+function equivalenceVolumes({ columns, protolytes }: System): Ratio[] {
+  const [analyte, titrant] = columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
+  const there = ({ family }: { family: number }) =>
+    [analyte, titrant].some(({ amounts }) => signOf(amounts[family] as Ratio) > 0);
+  const order = stepsInOrder(protolytes.map(({ steps }) => steps.map(({ pKa }) => 10 ** -pKa))).filter(there);
+  const families = protolytes.map(({ species }) => ({ topCharge: species[0]?.charge ?? 0 }));
+
+  const volumes = Array.from({ length: order.length + 1 }, (_, state) => {
+    const done = order.slice(0, state);
+    const ofTitrant = ratios.over(chargeOfState(ratios, titrant, families, done), titrant.volume);
+    if (signOf(ofTitrant) === 0) return [];
+    return [
+      ratios.over(chargeOfState(ratios, analyte, families, done), ratios.minus(ratios.of(0), ofTitrant)),
+    ];
+  }).flat();
+  const most = ratios.of(titrationLimits.mL);
+  return volumes
+    .filter((mL) => signOf(mL) > 0 && compared(mL, most) <= 0)
+    .sort(compared)
+    .filter((mL, k, all) => k === 0 || compared(mL, all[k - 1] as Ratio) > 0);
+}

@@ -1,0 +1,63 @@
+import { makeSolution, pHOf, pHsOf, reagents } from 'protolysis';
+import { describe, expect, test } from 'vitest';
+
+const made = { reagent: reagents.sodiumCarbonate, molar: [0.05, 0.01, 0] };
+const columns = {
+  contents: [
+    made,
+    { reagent: reagents.hydrochloricAcid, molar: [0.02, 0, 0.03] },
+    { reagent: reagents.sodiumChloride, molar: 0.1 },
+  ],
+};
+
+describe('pHsOf', () => {
+  test('gives each row the pH that pHOf gives it', () => {
+    const rows = Array.from(pHsOf(columns));
+    const each = [0, 1, 2].map((row) =>
+      pHOf(
+        makeSolution({
+          contents: columns.contents.map(({ reagent, molar }) => ({
+            reagent,
+            molar: typeof molar === 'number' ? molar : (molar[row] as number),
+          })),
+        }),
+      ),
+    );
+    // a few roundings of the amounts, and of the pH itself
+    for (const [row, pH] of each.entries()) expect(Math.abs((rows[row] as number) - pH)).toBeLessThan(1e-13);
+  });
+
+  test('takes typed arrays as well as lists', () => {
+    const typed = columns.contents.map(({ reagent, molar }) => ({
+      reagent,
+      molar: typeof molar === 'number' ? molar : Float64Array.from(molar),
+    }));
+    expect(pHsOf({ contents: typed })).toEqual(pHsOf(columns));
+  });
+
+  test('takes other conditions', () => {
+    const [neutral] = pHsOf({ contents: [{ reagent: reagents.sodiumChloride, molar: [0.1] }] }, { pKw: 13 });
+    expect(neutral).toBe(6.5);
+  });
+
+  test('gives nothing for columns of no rows', () => {
+    expect(pHsOf({ contents: [{ reagent: reagents.aceticAcid, molar: [] }] })).toHaveLength(0);
+  });
+
+  test('goes to a worker and back: its argument survives structuredClone', () => {
+    expect(pHsOf(structuredClone(columns))).toEqual(pHsOf(columns));
+  });
+
+  test('refuses columns of different lengths, and contents without a column', () => {
+    const { reagent } = made;
+    expect(() => pHsOf({ contents: [made, { reagent: reagents.aceticAcid, molar: [1] }] })).toThrow(
+      'columns of one length',
+    );
+    expect(() => pHsOf({ contents: [{ reagent, molar: 0.1 }] })).toThrow('columns of one length');
+  });
+
+  test('names the first ten of many bad numbers', () => {
+    const molar = new Array<number>(1e5).fill(Number.NaN);
+    expect(() => pHsOf({ contents: [{ reagent: made.reagent, molar }] })).toThrow('10 faults');
+  });
+});
