@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import {
   chooseTransition,
+  davies,
   defineIndicator,
   type Indicator,
   indicators,
@@ -121,6 +122,23 @@ describe('the score', () => {
       }),
       { numRuns: 200 },
     ));
+
+  test.each([
+    ['phenolphthalein', 0, [8.2, 8.2, 9.1]],
+    ['methylOrange', 1, [3.1, 4, 4.4]],
+    ['bromocresolGreen', 1, [3.8, 4.6, 5.4]],
+  ] as const)('agrees with it with activity coefficients, at 20 °C: %s', (id, point, triangle) => {
+    const titration = titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.1 }] }),
+      titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+      conditions: { activity: davies, celsius: 20 },
+    });
+    const at = titration.equivalencePoints[point];
+    if (!at) expect.unreachable();
+    const found = scoreFor(titration, indicators[id], { at });
+    expect(Math.abs(found - scoreOverVolume(titration, triangle, at.mL, 0.05))).toBeLessThan(1e-6);
+    expect(found).toBeGreaterThan(0.01);
+  });
 
   // With half width s, a needle of height 1 holds π·s times the weight: more than the bound, in ever less room.
   test.each([1e-3, 3e-4, 1e-4, 3e-5])(
