@@ -1,7 +1,7 @@
 import type { Column } from '../equilibrium/charge-balance.js';
 import type { StepAt } from '../equilibrium/steps.js';
 import { doubles } from '../solver/arithmetic.js';
-import { printFormula } from '../substance/print-formula.js';
+import { equation, type Term } from '../substance/equation.js';
 import type { Engine } from './engine.js';
 import { chargeOfState } from './state-volumes.js';
 
@@ -10,7 +10,8 @@ import { chargeOfState } from './state-volumes.js';
  *
  * State k has the first k steps done. An acid titrant has then just undone step k + 1, a base titrant just done step k;
  * where there is no such step, the analyte's free OH- or H+ is used up. A titrant that changes by several protons meets as
- * many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named.
+ * many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named. Water is put where it
+ * balances (equation.ts): `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`, `B(OH)₃ + OH⁻ → B(OH)₄⁻`.
  *
  * @param acid - whether the titrant is the more acidic of the two
  * @internal
@@ -37,20 +38,20 @@ export function reactionOf(
       const partner = partnerOf(engine, order, state, acid);
       if (!step && partner.isStrong) return strongReaction(engine, acid);
       const { protons } = partner;
-      if (acid) return equation([protons, own.base, partner.acid], [protons, own.acid, partner.base]);
-      return equation([protons, own.acid, partner.base], [protons, own.base, partner.acid]);
+      if (acid) return met(protons, [own.base, own.acid], [partner.acid, partner.base]);
+      return met(protons, [own.acid, own.base], [partner.base, partner.acid]);
     })
     .join('; ');
 }
 
-/** Open to a gas, a solution holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq)`. */
+/** Open to a gas, a solution holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`. */
 function strongReaction({ setting }: Engine, acid: boolean): string {
-  const [gas, ion] = (setting.gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
-  if (!gas || !ion) return `${freeProton.acid} + ${hydroxide.base} → ${hydroxide.acid}`;
-  return acid ? `${ion} + ${freeProton.acid} → ${gas}` : `${gas} + ${hydroxide.base} → ${ion}`;
+  const [gas, ion] = (setting.gas?.protolyte.species ?? []).map(({ formula }) => formula);
+  if (!gas || !ion) return met(1, [freeProton.acid, ''], [hydroxide.base, hydroxide.acid]);
+  return acid ? met(1, [ion, gas], [freeProton.acid, '']) : met(1, [gas, ion], [hydroxide.base, '']);
 }
 
-/** Two forms of one acid, printed, and how many protons lie between them. */
+/** Two forms of one acid, and how many protons lie between them. */
 interface Pair {
   readonly acid: string;
   readonly base: string;
@@ -58,12 +59,12 @@ interface Pair {
 }
 
 /** Leaves nothing behind. */
-const freeProton: Pair = { acid: printFormula('H+'), base: '', protons: 1 };
-const hydroxide: Pair = { acid: printFormula('H2O'), base: printFormula('OH-'), protons: 1 };
+const freeProton: Pair = { acid: 'H+', base: '', protons: 1 };
+const hydroxide: Pair = { acid: 'H2O', base: 'OH-', protons: 1 };
 
 /** The forms of one protolyte that have lost so many protons. */
 function pairOf({ setting }: Engine, family: number, fewer: number, more: number): Pair {
-  const formula = (lost: number) => printFormula(setting.protolytes[family]?.species[lost]?.formula ?? '');
+  const formula = (lost: number) => setting.protolytes[family]?.species[lost]?.formula ?? '';
   return { acid: formula(fewer), base: formula(more), protons: more - fewer };
 }
 
@@ -99,15 +100,11 @@ function partnerOf(
 
 const rounding = ({ charge }: Column) => 1e-12 * Math.abs(charge);
 
-type Side = readonly [count: number, own: string, partner: string];
-
-const equation = (left: Side, right: Side): string => `${sideOf(left)} → ${sideOf(right)}`;
-
-/** `2 HC₂O₄⁻` where both formulas are one; what leaves nothing behind is left out. */
-function sideOf([count, own, partner]: Side): string {
-  if (own === partner) return term(count + 1, own);
-  return [term(count, own), term(1, partner)].filter((text) => text !== '').join(' + ');
+/** So many of one pair with one of another, each from its first form to its second. */
+function met(count: number, own: readonly [string, string], partner: readonly [string, string]): string {
+  const side = (k: 0 | 1): Term[] => [
+    { count, formula: own[k] },
+    { count: 1, formula: partner[k] },
+  ];
+  return equation(side(0), side(1));
 }
-
-const term = (count: number, formula: string): string =>
-  count > 1 && formula !== '' ? `${count} ${formula}` : formula;

@@ -39,7 +39,7 @@ describe('H. P. Talbot, Quantitative Chemical Analysis, 6th ed. (Project Gutenbe
     expect(points.map(({ reaction }) => reaction)).toEqual([
       'H⁺ + OH⁻ → H₂O',
       'CO₃²⁻ + H⁺ → HCO₃⁻',
-      'HCO₃⁻ + H⁺ → CO₂(aq)',
+      'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O',
     ]);
     const [, first, second] = points.map(({ mL }) => mL);
     expectExact(first ?? 0, 28.85);
@@ -71,7 +71,7 @@ describe('H. P. Talbot, Quantitative Chemical Analysis, 6th ed. (Project Gutenbe
 
     test('I: NaHCO3 alone has no end point at phenolphthalein, only the later one', () => {
       const points = equivalences(50, [{ reagent: sodiumHydrogenCarbonate, mmol: 2 }], hydrochloricAcid, 0.1);
-      expect(points.map(({ reaction }) => reaction)).toEqual(['HCO₃⁻ + H⁺ → CO₂(aq)']);
+      expect(points.map(({ reaction }) => reaction)).toEqual(['HCO₃⁻ + H⁺ → CO₂(aq) + H₂O']);
     });
 
     test('II: 15.26 mL, then 17.90 mL more, is carbonate with hydrogencarbonate', () => {

@@ -24,7 +24,7 @@ describe('the step that a point completes, printed', () => {
       'carbonate, strong acid',
       [[r.sodiumCarbonate, 0.1]],
       [[r.hydrochloricAcid, 0.1]],
-      ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq)'],
+      ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O'],
     ],
     [
       'phosphoric acid, strong base',
@@ -45,13 +45,13 @@ describe('the step that a point completes, printed', () => {
       'strong base, weak acid',
       [[r.sodiumHydroxide, 0.1]],
       [[r.aceticAcid, 0.1]],
-      ['OH⁻ + CH₃COOH → H₂O + CH₃COO⁻'],
+      ['OH⁻ + CH₃COOH → CH₃COO⁻ + H₂O'],
     ],
     [
       'a diprotic titrant gives both protons, then one',
       [[r.sodiumHydroxide, 0.1]],
       [[r.oxalicAcid, 0.1]],
-      ['2 OH⁻ + H₂C₂O₄ → 2 H₂O + C₂O₄²⁻', 'C₂O₄²⁻ + H₂C₂O₄ → 2 HC₂O₄⁻'],
+      ['2 OH⁻ + H₂C₂O₄ → C₂O₄²⁻ + 2 H₂O', 'C₂O₄²⁻ + H₂C₂O₄ → 2 HC₂O₄⁻'],
     ],
     [
       'a diprotic titrant into a diprotic base',
@@ -59,7 +59,7 @@ describe('the step that a point completes, printed', () => {
       [[r.oxalicAcid, 0.1]],
       [
         '2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻',
-        '2 HCO₃⁻ + H₂C₂O₄ → 2 CO₂(aq) + C₂O₄²⁻',
+        '2 HCO₃⁻ + H₂C₂O₄ → 2 CO₂(aq) + C₂O₄²⁻ + 2 H₂O',
         'C₂O₄²⁻ + H₂C₂O₄ → 2 HC₂O₄⁻',
       ],
     ],
@@ -67,19 +67,19 @@ describe('the step that a point completes, printed', () => {
       'carbonate poured into strong acid',
       [[r.hydrochloricAcid, 0.1]],
       [[r.sodiumCarbonate, 0.1]],
-      ['2 H⁺ + CO₃²⁻ → CO₂(aq)', 'CO₂(aq) + CO₃²⁻ → 2 HCO₃⁻'],
+      ['2 H⁺ + CO₃²⁻ → CO₂(aq) + H₂O', 'CO₂(aq) + CO₃²⁻ + H₂O → 2 HCO₃⁻'],
     ],
     [
       'a salt that is an acid',
       [[r.sodiumHydroxide, 0.1]],
       [[r.potassiumHydrogenPhthalate, 0.1]],
-      ['OH⁻ + HC₈H₄O₄⁻ → H₂O + C₈H₄O₄²⁻'],
+      ['OH⁻ + HC₈H₄O₄⁻ → C₈H₄O₄²⁻ + H₂O'],
     ],
     [
       'sulfuric acid is strong in its first step as titrant too',
       [[r.sodiumCarbonate, 0.1]],
       [[r.sulfuricAcid, 0.1]],
-      ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq)', 'SO₄²⁻ + H⁺ → HSO₄⁻'],
+      ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O', 'SO₄²⁻ + H⁺ → HSO₄⁻'],
     ],
     [
       'a carbonated base is first of all a strong one',
@@ -88,7 +88,7 @@ describe('the step that a point completes, printed', () => {
         [r.sodiumHydroxide, 0.098],
         [r.sodiumCarbonate, 0.001],
       ],
-      ['H⁺ + OH⁻ → H₂O', 'CO₂(aq) + OH⁻ → HCO₃⁻ + H₂O', 'HCO₃⁻ + OH⁻ → CO₃²⁻ + H₂O'],
+      ['H⁺ + OH⁻ → H₂O', 'CO₂(aq) + OH⁻ → HCO₃⁻', 'HCO₃⁻ + OH⁻ → CO₃²⁻ + H₂O'],
     ],
   ] as const)('%s', (_, analyte, titrant, reactions) => {
     const { equivalencePoints } = titrationOf(analyte, titrant);

@@ -209,7 +209,7 @@ test('escape sharpens the second endpoint the more of it there is', () => {
 test('open to the air there is one equivalence point, and a note says why', () => {
   const open = titrate({ analyte, titrant, conditions: { carbonDioxide: air } });
   expect(open.equivalencePoints.map(({ mL, reaction }) => [mL, reaction])).toEqual([
-    [20, 'HCO₃⁻ + H⁺ → CO₂(aq)'],
+    [20, 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O'],
   ]);
   expect(open.notes).toContain(
     'Open to carbonic acid at a fixed pressure: points that rest on HCO₃⁻ do not exist.',
@@ -256,7 +256,7 @@ describe('compareWater', () => {
       { analyte, titrant },
       { water: waters.tapLike.solution, mL: 50 },
     );
-    const second = equivalencePoints.find(({ reaction }) => reaction === 'HCO₃⁻ + H⁺ → CO₂(aq)');
+    const second = equivalencePoints.find(({ reaction }) => reaction === 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O');
     expect(second?.mL).toBeCloseTo(1, 10);
     expect(second?.percent).toBeCloseTo(5, 10);
   });
