@@ -3,9 +3,11 @@ import { type Given, readConflicts } from '../solution/conflicts.js';
 import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';
-import { type Conditions, readConditions } from './conditions.js';
+import type { IonColumn } from './activity/real-system.js';
+import { type Conditions, readConditions, readGas } from './conditions.js';
 import { successionOf, toPH, writeHydrogenIon } from './hydrogen-ions.js';
-import { settingOf } from './setting.js';
+import { afterEscape, pointOf } from './point.js';
+import { isIdeal, type Setting, settingOf } from './setting.js';
 
 /** Many solutions of one make-up: each reagent with its concentrations in them. */
 export interface SolutionColumns {
@@ -25,6 +27,7 @@ export const columnLimits = { rows: 1e7 } as const;
  * A pure function of plain data: reagents and typed arrays can be sent to a worker as they are, and any dataframe has such
  * columns. Each solution is solved from the one before, so that rows in an order in which neighbours are alike are
  * fastest; the order makes no difference to the result beyond rounding. A point of a titration is a row too: n/(V₀ + V).
+ * With a model of activity, or with CO2 that escapes, each row is solved for itself, which is slower.
  *
  * @param solutions - columns of concentrations, all of one length
  * @returns one pH per row
@@ -46,16 +49,24 @@ export function pHsOf(solutions: SolutionColumns, conditions?: Conditions): Floa
 
   // one mmol of each reagent in a mL: what a mol/L of it brings to a row
   const parts = contents.map(({ reagent }) => ({ mL: 1, contents: [{ reagent, mmol: 1 }] }));
-  const { balance, columns } = settingOf(parts, settled);
+  readGas(parts, settled, 'conditions', faults);
+  faults.done();
+  const setting = settingOf(parts, settled);
+  const out = new Float64Array(rows);
+  if (isIdeal(setting) && !setting.escape) writeIdeal(setting, contents, out);
+  else writeReal(setting, contents, out);
+  return out;
+}
+
+/** Row after row from the root before. */
+function writeIdeal({ balance, columns }: Setting, contents: readonly ReadColumn[], out: Float64Array): void {
   const brings = Float64Array.from(
     columns.flatMap(({ charge, amounts }) => [charge, ...Array.from(amounts)]),
   );
-
   const succession = successionOf(balance);
   const { totals } = succession;
   totals[0] = 1;
-  const out = new Float64Array(rows);
-  for (let row = 0; row < rows; row += 1) {
+  for (let row = 0; row < out.length; row += 1) {
     for (let i = 1; i < totals.length; i += 1) totals[i] = 0;
     for (let r = 0, at = 0; r < contents.length; r += 1) {
       const { molar, stride } = contents[r] as ReadColumn;
@@ -65,8 +76,26 @@ export function pHsOf(solutions: SolutionColumns, conditions?: Conditions): Floa
     }
     writeHydrogenIon(balance, succession, out, row);
   }
-  toPH(out, rows);
-  return out;
+  toPH(out, out.length);
+}
+
+/** Each row for itself, as `pHOf` does it: with activity or with CO2 that escapes a root is no guide to the next. */
+function writeReal(setting: Setting, contents: readonly ReadColumn[], out: Float64Array): void {
+  const { columns, balance } = setting;
+  for (let row = 0; row < out.length; row += 1) {
+    const amounts = balance.families.map(() => 0);
+    let [charge, squares] = [0, 0];
+    for (const [r, { molar, stride }] of contents.entries()) {
+      const brought = columns[r] as IonColumn;
+      const concentration = molar[row * stride] as number;
+      charge += brought.charge * concentration;
+      squares += brought.squares * concentration;
+      for (const i of amounts.keys())
+        (amounts[i] as number) += (brought.amounts[i] as number) * concentration;
+    }
+    const column = afterEscape(setting, { volume: 1, charge, squares, amounts });
+    out[row] = -Math.log10(pointOf(setting, column).activity);
+  }
 }
 
 interface ReadColumn {

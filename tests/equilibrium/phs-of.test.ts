@@ -1,11 +1,11 @@
-import { makeSolution, pHOf, pHsOf, reagents } from 'protolysis';
+import { air, davies, makeSolution, pHOf, pHsOf, reagents } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 
 const made = { reagent: reagents.sodiumCarbonate, molar: [0.05, 0.01, 0] };
 const columns = {
   contents: [
     made,
-    { reagent: reagents.hydrochloricAcid, molar: [0.02, 0, 0.03] },
+    { reagent: reagents.hydrochloricAcid, molar: [0.08, 0, 0.03] },
     { reagent: reagents.sodiumChloride, molar: 0.1 },
   ],
 };
@@ -38,6 +38,23 @@ describe('pHsOf', () => {
   test('takes other conditions', () => {
     const [neutral] = pHsOf({ contents: [{ reagent: reagents.sodiumChloride, molar: [0.1] }] }, { pKw: 13 });
     expect(neutral).toBe(6.5);
+  });
+
+  test.each([
+    ['with activity', { activity: davies, celsius: 37 }],
+    ['open to the air', { carbonDioxide: air }],
+    ['with some of the CO2 escaping', { carbonDioxide: { ...air, escape: 0.5 } }],
+  ])('gives each row the pH that pHOf gives it %s', (_, conditions) => {
+    const rows = pHsOf(columns, conditions);
+    for (const row of [0, 1, 2]) {
+      const contents = columns.contents.map(({ reagent, molar }) => ({
+        reagent,
+        molar: typeof molar === 'number' ? molar : (molar[row] as number),
+      }));
+      const pH = pHOf(makeSolution({ contents }), conditions);
+      expect(Math.abs((rows[row] as number) - pH)).toBeLessThan(1e-12);
+      if (row === 0) expect(Math.abs(pH - pHOf(makeSolution({ contents })))).toBeGreaterThan(1e-3);
+    }
   });
 
   test('gives nothing for columns of no rows', () => {
