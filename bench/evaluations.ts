@@ -1,4 +1,6 @@
+import { readConditions } from '../src/equilibrium/conditions.js';
 import { settingOf } from '../src/equilibrium/setting.js';
+import { Faults } from '../src/errors.js';
 import type { TitrationSetup } from '../src/index.js';
 import { engineOf } from '../src/titration/engine.js';
 import { writePHs } from '../src/titration/p-hs.js';
@@ -9,9 +11,8 @@ export function evaluationsPerPoint(
   { analyte, titrant, conditions }: TitrationSetup,
   volumes: Float64Array,
 ): number {
-  const { setting, evaluations } = counted(
-    settingOf([analyte, titrant], conditions as Parameters<typeof settingOf>[1]),
-  );
+  const settled = readConditions(conditions, 'conditions', new Faults('evaluationsPerPoint'));
+  const { setting, evaluations } = counted(settingOf([analyte, titrant], settled));
   writePHs(engineOf(setting), volumes, new Float64Array(volumes.length));
   return evaluations() / volumes.length;
 }
