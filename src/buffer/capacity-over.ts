@@ -1,15 +1,13 @@
-import type { Conditions } from '../equilibrium/conditions.js';
-import { equilibrate } from '../equilibrium/equilibrate.js';
+import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { readSolution } from '../solution/read-solution.js';
+import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
 import { equalAdditions } from '../titration/curve.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
-import { givenConditions } from './given-conditions.js';
-import { strongAdditionTo } from './strong-addition.js';
+import { eitherStrong, strongSearch } from './strong-search.js';
 
 /** Over which pH, and what counts as useful. */
 export interface CapacityRange {
@@ -64,7 +62,10 @@ export interface CapacityCurve {
  */
 export function capacityOver(solution: Solution, range: CapacityRange): CapacityCurve {
   const faults = new Faults('capacityOver');
-  const read = readSolution(solution, 'solution', faults);
+  const [read] = readSolutions([{ value: solution, path: 'solution' }, eitherStrong], faults) as [
+    Solution,
+    Solution,
+  ];
   const keys = ['from', 'to', 'every', 'usefulShare', 'conditions'];
   const unread = faults.object(range, 'range', 'a range { from, to, every }', keys);
   const [least, most] = bufferLimits.pH;
@@ -74,14 +75,14 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
   const { every = 0.1, usefulShare = bufferDefaults.usefulShare } = unread;
   const step = faults.number(every, 'every', 'a step in pH', { from: 0.01, to: 1 });
   const share = faults.number(usefulShare, 'usefulShare', 'a share', { above: 0, to: 1 });
-  const conditions = givenConditions(unread.conditions, 'conditions', faults);
+  const settled = readConditions(unread.conditions, 'conditions', faults);
+  readGas([read], settled, 'conditions', faults);
   faults.done();
 
+  const search = strongSearch(read, settled);
   const capacityAt = (pH: PH): number | undefined => {
-    const addition = strongAdditionTo(read, pH, conditions);
-    return addition.status === 'found'
-      ? equilibrate(addition.solution, conditions).bufferCapacity
-      : undefined;
+    const { found, capacity } = search(pH);
+    return found ? capacity : undefined;
   };
   const wanted = equalAdditions(step, to - from).map((more) => Number((from + more).toPrecision(15)));
   const points = wanted.flatMap((pH) => {

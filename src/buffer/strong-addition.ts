@@ -1,17 +1,12 @@
-import type { Conditions } from '../equilibrium/conditions.js';
-import { pHOf } from '../equilibrium/ph-of.js';
+import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { readSolutions } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
-import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
-import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
-import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { bufferLimits } from './defaults.js';
-import { firstCrossing, offTarget } from './first-crossing.js';
-import { givenConditions } from './given-conditions.js';
 import { plus } from './plus.js';
+import { eitherStrong, strongSearch } from './strong-search.js';
 
 /** The strong acid or base that brings a solution to a pH. */
 export type StrongAddition =
@@ -55,38 +50,22 @@ export type StrongAddition =
  */
 export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Conditions): StrongAddition {
   const faults = new Faults('strongAdditionTo');
-  const [read] = readSolutions(
-    [
-      { value: solution, path: 'solution' },
-      { value: eitherStrong, path: 'the strong acid or base added' },
-    ],
-    faults,
-  ) as [Solution, Solution];
+  const [read] = readSolutions([{ value: solution, path: 'solution' }, eitherStrong], faults) as [
+    Solution,
+    Solution,
+  ];
   const [from, to] = bufferLimits.pH;
   const target = faults.number(pH, 'pH', 'a pH', { from, to });
-  const settled = givenConditions(conditions, 'conditions', faults);
+  const settled = readConditions(conditions, 'conditions', faults);
+  readGas([read], settled, 'conditions', faults);
   faults.done();
 
-  const reagent = target < pHOf(read, settled) ? hydrochloricAcid : sodiumHydroxide;
-  const added = (mmol: number): Solution => plus(read, [{ reagent, mmol }]);
-  const off = offTarget(target, (mmol) => pHOf(added(mmol), settled));
-  const there = read.contents.find(({ reagent: { id } }) => id === reagent.id)?.mmol ?? 0;
-  const bracket = firstCrossing(off, solutionLimits.molar * read.mL - there);
-  if (bracket === undefined)
+  const { found, reagent, mmol, pH: reached } = strongSearch(read, settled)(target);
+  if (!found)
     return {
       status: 'out-of-reach',
       reason: `even ${solutionLimits.molar} mol/L of ${reagent.name} does not bring it to pH ${target}`,
-      nearest: pHOf(added(solutionLimits.molar * read.mL - there), settled),
+      nearest: reached,
     };
-  const mmol = rootBetween(off, ...bracket);
-  return { status: 'found', reagent, mmol, molar: mmol / read.mL, solution: added(mmol) };
+  return { status: 'found', reagent, mmol, molar: mmol / read.mL, solution: plus(read, [{ reagent, mmol }]) };
 }
-
-/** Read along with the solution, so that a reagent of the same id in it is known to be the same. */
-const eitherStrong: Solution = {
-  mL: 1,
-  contents: [
-    { reagent: hydrochloricAcid, mmol: 0 },
-    { reagent: sodiumHydroxide, mmol: 0 },
-  ],
-};

@@ -26,17 +26,21 @@ export interface Point {
  *
  *   β = dC/dpH = ln10·det M / (M₂₂ − ½·M₁₂)        mol/L per unit of pH; ln10·⟨z, z⟩ where γ = 1         (1)
  *
+ * @param system - that of the setting, where many columns share it; overwritten
  * @internal
  */
-export function pointOf(setting: Setting, column: IonColumn): Point {
+export function pointOf(
+  setting: Setting,
+  column: IonColumn,
+  system: RealSystem | null = systemOf(setting),
+): Point {
   const { balance } = setting;
   const { volume } = column;
-  if (isIdeal(setting)) {
+  if (!system) {
     const { h } = hydrogenIon(balance, column, 0, emptyRoot());
     const { slope } = chargeAt(balance, column, h, emptyCharge());
     return { h, activity: h, capacity: (Math.LN10 * slope) / volume, balance, system: null };
   }
-  const system = realOf(setting);
   const { h, activity, moments } = selfConsistent(system, column, emptyState());
   const { zz, zs, zl, sl } = moments;
   const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
@@ -44,6 +48,9 @@ export function pointOf(setting: Setting, column: IonColumn): Point {
   const capacity = (Math.LN10 * determinant) / (strengthOfI - ofI / 2) / volume;
   return { h, activity, capacity, balance: system.conditional, system };
 }
+
+/** null where γ = 1 throughout. @internal */
+export const systemOf = (setting: Setting): RealSystem | null => (isIdeal(setting) ? null : realOf(setting));
 
 /** Concentrations of the gas's forms at h, the dissolved gas first, mol/L. @internal */
 export function gasForms(
@@ -65,13 +72,18 @@ export function gasForms(
  * n₀ what was there, n_open what stays in equilibrium with the given pressure, e the share that has left of what must leave.
  * Continuous in e, in the pressure and in composition, and a function of the present composition alone.
  *
+ * @param system - that of `setting.escape.open`, where many columns share it; overwritten
  * @internal
  */
-export function afterEscape(setting: Setting, column: IonColumn): IonColumn {
-  if (!setting.escape) return column;
-  const { family, share, open } = setting.escape;
+export function afterEscape(
+  { escape }: Setting,
+  column: IonColumn,
+  system: RealSystem | null = escape && systemOf(escape.open),
+): IonColumn {
+  if (!escape) return column;
+  const { family, share, open } = escape;
   const before = column.amounts[family] as number;
-  const point = pointOf(open, withoutFamily(column, family));
+  const point = pointOf(open, withoutFamily(column, family), system);
   const stays = column.volume * gasForms(open, point, point.h).reduce((total, one) => total + one, 0);
   if (!(before > stays)) return column;
   return withFamily(column, family, before - share * (before - stays));

@@ -1,0 +1,85 @@
+import type { IonColumn } from '../equilibrium/activity/real-system.js';
+import type { Settled } from '../equilibrium/conditions.js';
+import { afterEscape, type Point, pointOf, systemOf } from '../equilibrium/point.js';
+import type { PH } from '../equilibrium/quantities.js';
+import { settingOf } from '../equilibrium/setting.js';
+import { type Solution, solutionLimits } from '../solution/solution.js';
+import { rootBetween } from '../solver/root-between.js';
+import type { Reagent } from '../substance/reagent.js';
+import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
+import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
+import { firstCrossing, offTarget } from './first-crossing.js';
+
+/** Where strong acid or base brings a solution. */
+export interface StrongPoint {
+  /** Hydrochloric acid or sodium hydroxide. */
+  readonly reagent: Reagent;
+  readonly mmol: number;
+  /** Whether that is the pH asked for; if not, `mmol` is as much as a solution may hold. */
+  readonly found: boolean;
+  readonly pH: PH;
+  /** mol/L per unit of pH. */
+  readonly capacity: number;
+}
+
+/**
+ * Sets a solution up once, and then answers for each pH which amount of strong acid or base brings it there at constant
+ * volume.
+ *
+ * @param solution - one that has been read, with {@link eitherStrong}
+ * @internal
+ */
+export function strongSearch(solution: Solution, settled: Settled): (target: PH) => StrongPoint {
+  const acid = additionsOf(hydrochloricAcid, solution, settled);
+  const base = additionsOf(sodiumHydroxide, solution, settled);
+  const own = pHAt(acid.pointAt(0));
+  return (target) => {
+    const { reagent, most, pointAt } = target < own ? acid : base;
+    const off = offTarget(target, (mmol) => pHAt(pointAt(mmol)));
+    const bracket = firstCrossing(off, most);
+    const mmol = bracket ? rootBetween(off, ...bracket) : most;
+    const point = pointAt(mmol);
+    return { reagent, mmol, found: bracket !== undefined, pH: pHAt(point), capacity: point.capacity };
+  };
+}
+
+/** Read along with the solution, so that a reagent of the same id in it is known to be the same. @internal */
+export const eitherStrong = {
+  path: 'the strong acid or base added',
+  value: {
+    mL: 1,
+    contents: [
+      { reagent: hydrochloricAcid, mmol: 0 },
+      { reagent: sodiumHydroxide, mmol: 0 },
+    ],
+  },
+} as const;
+
+interface StrongAdditions {
+  readonly reagent: Reagent;
+  /** mmol; with what is there already, as much as a solution may hold. */
+  readonly most: number;
+  readonly pointAt: (mmol: number) => Point;
+}
+
+/** One strong acid or base, in any amount, in the same volume. */
+function additionsOf(reagent: Reagent, solution: Solution, settled: Settled): StrongAdditions {
+  const oneMmol = { mL: 1, contents: [{ reagent, mmol: 1 }] };
+  const setting = settingOf([solution, oneMmol], settled);
+  const [column, more] = setting.columns as [IonColumn, IonColumn];
+  const system = systemOf(setting);
+  const openSystem = setting.escape && systemOf(setting.escape.open);
+  const columnWith = (mmol: number): IonColumn => ({
+    ...column,
+    charge: column.charge + mmol * more.charge,
+    squares: column.squares + mmol * more.squares,
+  });
+  const there = solution.contents.find((held) => held.reagent.id === reagent.id)?.mmol ?? 0;
+  return {
+    reagent,
+    most: Math.max(solutionLimits.molar * solution.mL - there, 0),
+    pointAt: (mmol) => pointOf(setting, afterEscape(setting, columnWith(mmol), openSystem), system),
+  };
+}
+
+const pHAt = ({ activity }: Point): PH => -Math.log10(activity);
