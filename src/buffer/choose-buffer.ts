@@ -1,11 +1,12 @@
-import type { Conditions } from '../equilibrium/conditions.js';
-import { equilibrate } from '../equilibrium/equilibrate.js';
+import { type Conditions, readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
+import { stepAt } from '../equilibrium/temperature/pka-at.js';
+import { pKaSlopeAt } from '../equilibrium/temperature/pka-slope-at.js';
 import { Faults } from '../errors.js';
+import type { Solution } from '../solution/solution.js';
 import { type Protolyte, readProtolyte, type Step } from '../substance/protolyte.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
-import { givenConditions } from './given-conditions.js';
-import { strongAdditionTo } from './strong-addition.js';
+import { type StrongPoint, strongSearch } from './strong-search.js';
 
 /** Which pH, and which protolytes come into question. */
 export interface BufferChoice {
@@ -14,7 +15,7 @@ export interface BufferChoice {
   readonly among: readonly Protolyte[];
   /** mol/L of the protolyte; 0.1 if left out. */
   readonly molar?: number;
-  /** What comes first in the ranking; the others break ties. */
+  /** What decides among the useful, and then among the others; the rest break ties. */
   readonly rankBy?: 'capacity' | 'temperature' | 'distance';
   readonly conditions?: Conditions;
 }
@@ -24,29 +25,28 @@ export interface BufferCandidate {
   readonly protolyte: Protolyte;
   /** The step whose pKa is nearest, from 1. */
   readonly step: number;
-  /** At 25 °C. */
+  /** At the temperature asked for, at zero ionic strength. */
   readonly pKa: number;
-  /** Target pH less pKa. */
+  /** Target pH less that pKa. */
   readonly distance: number;
   /** mol/L per unit of pH at the target, water's share included; null where no strong acid or base reaches the target. */
   readonly capacity: number | null;
-  /** dpKa/dT at 25 °C, per °C; null where the enthalpy is not known. */
+  /** dpKa/dT at that temperature, per °C; null where the enthalpy is not known. */
   readonly perCelsius: number | null;
   /** Within one pH unit of the pKa (common practice). */
   readonly useful: boolean;
 }
 
 /**
- * Ranks protolytes as buffers for a pH: by capacity there, by temperature coefficient, by distance from the pKa.
+ * Ranks protolytes as buffers for a pH: by capacity there, by temperature coefficient, by distance from the pKa. What lies
+ * within one pH unit of its pKa comes before what does not: the steadiest pKa is no help where it holds nothing.
  *
- *   dpKa/dT = −ΔH° / (ln10 · R · T²),   T = 298.15 K                                                    (1)
- *
- * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base. A ranking knows
- * nothing of what else a buffer may do: bind metals, evaporate, precipitate, feed bacteria, harm who handles it.
+ * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base; pKa and its temperature
+ * coefficient are those of `pKaAt` at the temperature of the conditions. A ranking knows nothing of what else a buffer may
+ * do: bind metals, evaporate, precipitate, bleach, feed bacteria, harm who handles it.
  *
  * @returns the best first
  * @throws InputError that lists every fault
- * @see J. H. van 't Hoff's equation; R: CODATA 2018
  * @example
  * ```ts
  * import { acids, chooseBuffer } from 'protolysis';
@@ -70,12 +70,22 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
   const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', limits);
   if (rankBy !== 'capacity' && rankBy !== 'temperature' && rankBy !== 'distance')
     faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
-  const conditions = givenConditions(unread.conditions, 'conditions', faults);
+  const settled = readConditions(unread.conditions, 'conditions', faults);
+  const solutions = among.map((protolyte) => bareSolution(protolyte, concentration));
+  readGas(solutions, settled, 'conditions', faults);
   faults.done();
 
-  const order = [rankBy as keyof typeof cost, 'capacity', 'temperature', 'distance'] as const;
+  const order = [
+    'usefulness',
+    rankBy as NonNullable<BufferChoice['rankBy']>,
+    'capacity',
+    'temperature',
+    'distance',
+  ] as const;
   return among
-    .map((protolyte) => candidateOf(protolyte, pH, concentration, conditions))
+    .map((protolyte, k) =>
+      candidateOf(protolyte, pH, strongSearch(solutions[k] as Solution, settled)(pH), settled),
+    )
     .sort((one, other) => {
       const [decisive = 0] = order.map((by) => cost[by](one) - cost[by](other)).filter((gap) => gap !== 0);
       return decisive;
@@ -84,35 +94,47 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
 
 /** The less the better. */
 const cost = {
+  usefulness: ({ useful }: BufferCandidate) => Number(!useful),
   capacity: ({ capacity }: BufferCandidate) => -(capacity ?? 0),
   temperature: ({ perCelsius }: BufferCandidate) => Math.abs(perCelsius ?? Number.MAX_VALUE),
   distance: ({ distance }: BufferCandidate) => Math.abs(distance),
 } as const;
 
-function candidateOf(protolyte: Protolyte, pH: PH, molar: number, conditions: Conditions): BufferCandidate {
-  const step = protolyte.steps.reduce(
-    (best, { pKa }, k) =>
-      Math.abs(pH - pKa) < Math.abs(pH - (protolyte.steps[best] as Step).pKa) ? k : best,
+/** mol/L of the protolyte in its most protonated form, with no ion beside it. */
+const bareSolution = (protolyte: Protolyte, molar: number): Solution => ({
+  mL: 1,
+  contents: [
+    {
+      reagent: {
+        id: `bare ${protolyte.id}`,
+        name: protolyte.name,
+        protolytes: [{ protolyte, count: 1 }],
+        ions: [],
+      },
+      mmol: molar,
+    },
+  ],
+});
+
+function candidateOf(
+  protolyte: Protolyte,
+  pH: PH,
+  { found, capacity }: StrongPoint,
+  { celsius }: Settled,
+): BufferCandidate {
+  const pKas = protolyte.steps.map((step) => stepAt(step, celsius));
+  const nearest = pKas.reduce(
+    (best, pKa, k) => (Math.abs(pH - pKa) < Math.abs(pH - (pKas[best] as number)) ? k : best),
     0,
   );
-  const { pKa, dH } = protolyte.steps[step] as Step;
-  const reagent = {
-    id: `bare ${protolyte.id}`,
-    name: protolyte.name,
-    protolytes: [{ protolyte, count: 1 }],
-    ions: [],
-  };
-  const addition = strongAdditionTo({ mL: 1, contents: [{ reagent, mmol: molar }] }, pH, conditions);
+  const pKa = pKas[nearest] as number;
   return {
     protolyte,
-    step: step + 1,
+    step: nearest + 1,
     pKa,
     distance: pH - pKa,
-    capacity: addition.status === 'found' ? equilibrate(addition.solution, conditions).bufferCapacity : null,
-    perCelsius: dH === undefined ? null : (-1000 * dH) / (Math.LN10 * gasConstant * 298.15 ** 2),
+    capacity: found ? capacity : null,
+    perCelsius: pKaSlopeAt(protolyte.steps[nearest] as Step, celsius),
     useful: Math.abs(pH - pKa) <= 1,
   };
 }
-
-/** J/(mol·K), exact (CODATA 2018). */
-const gasConstant = 8.314462618;

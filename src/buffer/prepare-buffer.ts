@@ -1,16 +1,18 @@
-import type { Conditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { addWater } from '../solution/dilute.js';
 import type { Solution } from '../solution/solution.js';
 import { cautionsOf } from '../substance/cautions-of.js';
-import { bufferDefaults } from './defaults.js';
-import { compose, type Dose, findAmounts, findAmountsAt, poured } from './find-amounts.js';
-import { orderOfWork } from './order-of-work.js';
+import { checkByProbe } from './check-by-probe.js';
+import { compose, type Dose, poured, rounding } from './dose.js';
+import { findAmounts } from './find-amounts.js';
+import { findAmountsWithSalt } from './find-amounts-with-salt.js';
+import { inOrder, orderOfWork } from './order-of-work.js';
 import { readRequest } from './read-request.js';
 import type { BufferPart, BufferRecipe, BufferRequest, ImpossibleBuffer } from './recipe.js';
+import { recipeNotes } from './recipe-notes.js';
 import { saturatedWith } from './saturation.js';
 
 /**
@@ -55,7 +57,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   faults.done();
 
   const amounts =
-    ionicStrength === null ? findAmounts(wanted, []) : findAmountsAt(ionicStrength, salt, wanted);
+    ionicStrength === null ? findAmounts(wanted, []) : findAmountsWithSalt(ionicStrength, salt, wanted);
   if (amounts.status === 'impossible') return amounts;
   const { solution } = amounts;
   const doses = amounts.doses.filter(({ units }) => units > 0);
@@ -72,18 +74,16 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     };
 
   const { pH } = equilibrium;
-  const parts = doses
-    .map(partOf)
-    .sort((one, other) => Number(one.kind === 'poured') - Number(other.kind === 'poured'));
   const madeUp = wanted.total !== null;
   const water = mL - poured(doses);
   const waterToMakeUp = madeUp && water > rounding * mL ? water : 0;
+  const parts = inOrder(doses.map(partOf), mL, waterToMakeUp);
   return {
     status: 'prepared',
     parts,
     mL,
     waterToMakeUp,
-    steps: orderOfWork(parts, mL, waterToMakeUp, pH),
+    steps: orderOfWork(parts, mL, waterToMakeUp, checkByProbe(solution, pH, conditions)),
     cautions: cautionsOf(parts.map((part) => (part.kind === 'weighed' ? part.reagent : part.stock))),
     solution,
     pH,
@@ -92,28 +92,14 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     errors: errorsOf(doses, mL, madeUp, errorPercent, (mixture) => pHOf(mixture, conditions) - pH),
     atTemperatures: temperatures.map((celsius) => ({
       celsius,
-      pH: pHOf(solution, { ...conditions, celsius } as Conditions),
+      pH: pHOf(solution, { ...conditions, celsius }),
     })),
     afterDilution: dilutions.map((times) => ({
       times,
       pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
     })),
-    notes: [...equilibrium.notes, ...weakness(equilibrium, wanted.total)],
+    notes: recipeNotes(equilibrium, wanted.total, conditions),
   };
-}
-
-/** A finished volume filled by stocks alone, but for rounding. */
-const rounding = 1e-12;
-
-/** What a pair has left one pH unit from its pKa is where common practice stops calling it a buffer. */
-function weakness({ bufferCapacity, solution }: Equilibrium, total: number | null): string[] {
-  if (total === null) return [];
-  const peak = ((Math.LN10 / 4) * total) / solution.mL;
-  if (bufferCapacity >= bufferDefaults.usefulShare * peak) return [];
-  const percent = ((100 * bufferCapacity) / peak).toFixed(0);
-  return [
-    `This pH is far from any pKa: the capacity is ${percent} % of what the same concentration has at pH = pKa.`,
-  ];
 }
 
 function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): BufferPart {
@@ -121,7 +107,7 @@ function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): Buf
   const { reagent } = unit[0] as (typeof unit)[number];
   const { molarMass } = reagent;
   const grams = molarMass === undefined ? null : (units * molarMass) / 1000 / purity;
-  return { kind: 'weighed', name, reagent, mmol: units, grams };
+  return { kind: 'weighed', name, reagent, mmol: units, purity, grams };
 }
 
 /** One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume. */

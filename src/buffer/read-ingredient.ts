@@ -36,7 +36,7 @@ const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1
 
 /** @internal */
 export const weighed = (reagent: Reagent, purity: number): MeasuredIngredient => ({
-  name: reagent.name,
+  name: purity === 1 ? reagent.name : `${reagent.name} (${Number((100 * purity).toPrecision(4))} % by mass)`,
   unit: [{ reagent, mmol: 1 }],
   stock: null,
   purity,

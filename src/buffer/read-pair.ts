@@ -3,8 +3,10 @@ import { readConflicts } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
 import { readProtolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
+import { ammonia } from '../substance/reagents/ammonium.js';
+import { carbonDioxide } from '../substance/reagents/carbonates.js';
+import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './defaults.js';
-import type { AmountsWanted } from './find-amounts.js';
 import { type MeasuredIngredient, readIngredient } from './read-ingredient.js';
 
 type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
@@ -27,9 +29,13 @@ export function readPair(unread: Unread, molar: number | null, salt: Reagent, fa
     contents.map(({ reagent }) => ({ reagent, path: 'from' })),
     faults,
   );
-  for (const [k, { unit, stock, name }] of [first, second].entries())
-    if (!stock && unit.every(({ reagent }) => isStrongAcid(reagent)))
+  for (const [k, { unit, stock, name, purity }] of [first, second].entries()) {
+    if (stock) continue;
+    if (unit.every(({ reagent }) => isStrongAcid(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
+    if (purity === 1 && unit.some(({ reagent }) => gases.includes(reagent.id)))
+      faults.add('conflict', `from[${k}]`, 'a stock solution, since the pure substance is a gas', name);
+  }
   if (molar !== null) return withProtolyte(asGiven, named?.id, molar, faults);
 
   if (!first.stock || !second.stock)
@@ -68,6 +74,9 @@ function withProtolyte(pair: Pair, named: string | undefined, molar: number, fau
     ? { ingredients: [second, first], brings: [brings[1], 0] }
     : { ingredients: [first, second], brings };
 }
+
+/** Of the catalogue, what cannot be weighed pure; strong acids are told by their ions. */
+const gases: readonly string[] = [ammonia.id, carbonDioxide.id];
 
 const idsOf = ({ unit }: MeasuredIngredient): string[] =>
   unit.flatMap(({ reagent }) => reagent.protolytes.map(({ protolyte }) => protolyte.id));

@@ -2,9 +2,10 @@ import type { Faults } from '../errors.js';
 import { solutionLimits } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { sodiumChloride } from '../substance/reagents/salts.js';
+import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
-import { type AmountsWanted, ionicStrengthOf } from './find-amounts.js';
 import { givenConditions } from './given-conditions.js';
+import { ionicStrengthOf } from './ionic-strength-of.js';
 import { type MeasuredIngredient, weighed } from './read-ingredient.js';
 import { readPair } from './read-pair.js';
 

@@ -44,6 +44,8 @@ export type BufferPart =
       readonly name: string;
       readonly reagent: Reagent;
       readonly mmol: number;
+      /** Its mass fraction in what is weighed. */
+      readonly purity: number;
       /** As weighed, impurities included; null where the reagent has no molar mass. */
       readonly grams: number | null;
     }
@@ -52,7 +54,7 @@ export type BufferPart =
 /** A buffer that can be made: plain data. */
 export interface BufferRecipe {
   readonly status: 'prepared';
-  /** Weighed before poured, in the order of work. */
+  /** In the order of work. */
   readonly parts: readonly BufferPart[];
   /** Final volume, mL. */
   readonly mL: number;

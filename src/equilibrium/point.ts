@@ -76,12 +76,12 @@ export function gasForms(
  * @internal
  */
 export function afterEscape(
-  { escape }: Setting,
+  { escape: leaving }: Setting,
   column: IonColumn,
-  system: RealSystem | null = escape && systemOf(escape.open),
+  system: RealSystem | null = leaving && systemOf(leaving.open),
 ): IonColumn {
-  if (!escape) return column;
-  const { family, share, open } = escape;
+  if (!leaving) return column;
+  const { family, share, open } = leaving;
   const before = column.amounts[family] as number;
   const point = pointOf(open, withoutFamily(column, family), system);
   const stays = column.volume * gasForms(open, point, point.h).reduce((total, one) => total + one, 0);

@@ -4,7 +4,7 @@ import { gasConstant, zeroCelsius } from './kelvin.js';
 import { readCelsius } from './read-celsius.js';
 
 /** 25 °C: where tables give constants. */
-const reference = 25;
+export const reference = 25;
 
 /** Constants from dH and dCp were compared with measured series from 0 to 50 °C; further out they are extrapolated. */
 const thermalRange = [0, 50] as const;

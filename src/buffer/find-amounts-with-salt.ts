@@ -1,0 +1,42 @@
+import { equilibrate } from '../equilibrium/equilibrate.js';
+import { rootBetween } from '../solver/root-between.js';
+import type { AmountsWanted } from './amounts-wanted.js';
+import { rounding } from './dose.js';
+import { type Amounts, findAmounts } from './find-amounts.js';
+import { ionicStrengthOf } from './ionic-strength-of.js';
+import { show } from './no-amounts.js';
+import type { MeasuredIngredient } from './read-ingredient.js';
+import type { ImpossibleBuffer } from './recipe.js';
+
+/**
+ * The amounts with as much of a salt beside them as brings the ionic strength to a value: the root of I(salt) − I, since the
+ * salt shifts the equilibrium, and with it what the buffer itself makes.
+ *
+ * @internal
+ */
+export function findAmountsWithSalt(
+  ionicStrength: number,
+  salt: MeasuredIngredient,
+  wanted: AmountsWanted,
+): Amounts | ImpossibleBuffer {
+  const alone = findAmounts(wanted, []);
+  if (alone.status === 'impossible') return alone;
+  const { ionicStrength: own } = equilibrate(alone.solution, wanted.conditions);
+  if (own > ionicStrength * (1 + rounding))
+    return {
+      status: 'impossible',
+      because: 'ionic-strength',
+      reason: `the buffer alone has an ionic strength of ${show(own)} mol/L, above ${show(ionicStrength)}`,
+      reachable: null,
+    };
+
+  const withSalt = (units: number) => findAmounts(wanted, [{ ingredient: salt, units }]);
+  const excess = (units: number) => {
+    const amounts = withSalt(units);
+    if (amounts.status === 'impossible') return 1; // as if there were too much: look at less
+    const off = equilibrate(amounts.solution, wanted.conditions).ionicStrength / ionicStrength - 1;
+    return Math.abs(off) <= rounding ? 0 : off;
+  };
+  const { reagent } = salt.unit[0] as (typeof salt.unit)[number];
+  return withSalt(rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent)));
+}

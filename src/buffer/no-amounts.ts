@@ -1,0 +1,51 @@
+import type { PH } from '../equilibrium/quantities.js';
+import type { AmountsWanted } from './amounts-wanted.js';
+import { bufferLimits } from './defaults.js';
+import type { ImpossibleBuffer } from './recipe.js';
+
+/**
+ * Why no amounts give the pH, from the part of the line that fits into the volume and the pH at both its ends.
+ *
+ * @internal
+ */
+export function outOfReach(
+  wanted: AmountsWanted,
+  [from, to]: readonly [number, number],
+  [atStart, atEnd]: readonly [PH, PH],
+): ImpossibleBuffer {
+  const { pH, ingredients, brings, total } = wanted;
+  const reachable = { from: Math.min(atStart, atEnd), to: Math.max(atStart, atEnd) };
+  const beyondStart = Math.abs(atStart - pH) <= Math.abs(atEnd - pH);
+  if (beyondStart ? from > 0 : to < 1) return tooDilute(wanted, reachable);
+  const [first, second] = ingredients;
+  const adjusts = total !== null && brings[1] === 0;
+  const why =
+    adjusts && !beyondStart
+      ? `even ${second.stock ? 'the whole volume' : `${mostMolar} mol/L`} of ${second.name} is not enough`
+      : `it would take a negative amount of ${beyondStart ? second.name : first.name}`;
+  return {
+    status: 'impossible',
+    because: 'out-of-reach',
+    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${show(pH)}: ${why}`,
+    reachable,
+  };
+}
+
+/** Why no amounts fit into the volume. @internal */
+export function tooDilute(
+  { mL, ingredients }: AmountsWanted,
+  reachable: ImpossibleBuffer['reachable'],
+): ImpossibleBuffer {
+  const names = ingredients.map(({ name }) => name).join(' and ');
+  return {
+    status: 'impossible',
+    because: 'too-dilute',
+    reason: `${names} would fill more than ${show(mL)} mL: take more concentrated stocks, or a lower concentration`,
+    reachable,
+  };
+}
+
+const [, mostMolar] = bufferLimits.molar;
+
+/** A number for a sentence. @internal */
+export const show = (value: number) => String(Number(value.toPrecision(4)));
