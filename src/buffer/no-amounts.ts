@@ -1,32 +1,41 @@
 import type { PH } from '../equilibrium/quantities.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './defaults.js';
+import { isNeutralSalt } from './ion-charge.js';
 import type { ImpossibleBuffer } from './recipe.js';
 
 /**
- * Why no amounts give the pH, from the part of the line that fits into the volume and the pH at both its ends.
+ * Why no amounts give the pH, from the pH at both ends of the part of the line that fits into the volume.
  *
+ * @param overStart - the pH at the start of the whole line, where that does not fit; if it lies beyond the target, the
+ * stocks are what is in the way
+ * @param overEnd - the same at its end
  * @internal
  */
 export function outOfReach(
   wanted: AmountsWanted,
-  [from, to]: readonly [number, number],
   [atStart, atEnd]: readonly [PH, PH],
+  overStart: PH | null,
+  overEnd: PH | null,
 ): ImpossibleBuffer {
   const { pH, ingredients, brings, total } = wanted;
   const reachable = { from: Math.min(atStart, atEnd), to: Math.max(atStart, atEnd) };
   const beyondStart = Math.abs(atStart - pH) <= Math.abs(atEnd - pH);
-  if (beyondStart ? from > 0 : to < 1) return tooDilute(wanted, reachable);
+  const [end, over] = beyondStart ? [atStart, overStart] : [atEnd, overEnd];
+  if (over !== null && (over - pH) * (end - pH) <= 0) return tooDilute(wanted, reachable);
   const [first, second] = ingredients;
   const adjusts = total !== null && brings[1] === 0;
-  const why =
-    adjusts && !beyondStart
-      ? `even ${second.stock ? 'the whole volume' : `${mostMolar} mol/L`} of ${second.name} is not enough`
-      : `it would take a negative amount of ${beyondStart ? second.name : first.name}`;
+  const why = () => {
+    if (adjusts && second.unit.every(({ reagent }) => isNeutralSalt(reagent)))
+      return `${second.name} is neither acid nor base`;
+    if (adjusts && !beyondStart)
+      return `even ${second.stock ? 'the whole volume' : `${mostMolar} mol/L`} of ${second.name} is not enough`;
+    return `it would take a negative amount of ${beyondStart ? second.name : first.name}`;
+  };
   return {
     status: 'impossible',
     because: 'out-of-reach',
-    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${show(pH)}: ${why}`,
+    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${show(pH)}: ${why()}`,
     reachable,
   };
 }

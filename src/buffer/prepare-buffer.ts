@@ -22,7 +22,9 @@ import { saturatedWith } from './saturation.js';
  *   n₁·p₁ + n₂·p₂ = c·V,   n₁·f₁(h) + n₂·f₂(h) + V·(h − Kw/h) = 0                                      (1)
  *
  * with p the protolyte and f(h) the charge that one unit of an ingredient brings. The amounts meet the exact charge balance
- * under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none.
+ * under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none. Open to the air it is the
+ * finished buffer at equilibrium with it; the last of the `steps` says what the fresh one reads, and what an ideal
+ * calculation leaves out.
  *
  * Cautions come with it: the reagents' own, and that the safety data sheet, the local rules and a qualified supervisor come
  * first. A reagent without a caution here is not thereby harmless.
@@ -31,24 +33,25 @@ import { saturatedWith } from './saturation.js';
  * @throws InputError that lists every fault
  * @example
  * ```ts
- * import { prepareBuffer, reagents } from 'protolysis';
+ * import { davies, prepareBuffer, reagents } from 'protolysis';
  *
  * const recipe = prepareBuffer({
  *   pH: 7.2,
  *   molar: 0.1,
  *   mL: 500,
  *   from: [reagents.sodiumDihydrogenPhosphate, reagents.disodiumHydrogenPhosphate],
+ *   conditions: { activity: davies },
  * });
  * if (recipe.status === 'prepared') for (const step of recipe.steps) console.log(step);
  * else console.log(recipe.reason);
  * ```
  * ```text
  * Put about 330 mL of water into a beaker, with a stirrer.
- * Weigh 2.9925 g of sodium dihydrogen phosphate and add it in portions, stirring until it has dissolved.
- * Weigh 3.5571 g of disodium hydrogen phosphate and add it in portions, stirring until it has dissolved.
+ * Weigh 1.723 g of sodium dihydrogen phosphate and add it in portions, stirring until it has dissolved.
+ * Weigh 5.060 g of disodium hydrogen phosphate and add it in portions, stirring until it has dissolved.
  * Let it come to room temperature.
- * Rinse it into a volumetric flask, make up to 500 mL with water and mix.
- * Check with a calibrated probe: pH 7.20 is expected.
+ * Transfer it to a volumetric flask, rinse the beaker into it, make up to 500 mL with water and mix.
+ * Check with a calibrated probe at 25 °C: pH 7.20 is expected.
  * ```
  */
 export function prepareBuffer(request: BufferRequest): BufferRecipe | ImpossibleBuffer {

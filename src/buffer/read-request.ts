@@ -5,6 +5,7 @@ import { sodiumChloride } from '../substance/reagents/salts.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
 import { givenConditions } from './given-conditions.js';
+import { isNeutralSalt } from './ion-charge.js';
 import { ionicStrengthOf } from './ionic-strength-of.js';
 import { type MeasuredIngredient, weighed } from './read-ingredient.js';
 import { readPair } from './read-pair.js';
@@ -99,14 +100,7 @@ function readNumbers(
 function readSalt(value: unknown, faults: Faults): Reagent {
   const salt = readReagent(value, 'salt', faults);
   if (faults.any) return sodiumChloride;
-  const charge = salt.ions.reduce((sum, { ion, count }) => sum + ion.charge * count, 0);
-  if (
-    salt.protolytes.length === 0 &&
-    salt.ions.length > 0 &&
-    Math.abs(charge) <= 1e-12 &&
-    ionicStrengthOf(salt) > 0
-  )
-    return salt;
+  if (isNeutralSalt(salt) && ionicStrengthOf(salt) > 0) return salt;
   faults.add('conflict', 'salt', 'a salt of strong ions alone, whose charges cancel', salt.name);
   return sodiumChloride;
 }

@@ -1,6 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
 import type { Reagent } from '../substance/reagent.js';
+import { ionCharge } from './ion-charge.js';
 import { type Solubility, solubilities } from './solubilities.js';
 
 /**
@@ -20,8 +21,9 @@ export function saturatedWith(equilibrium: Equilibrium, conditions: Conditions):
 }
 
 /** log10 would do as well; 0 where one of the ions is not there. */
-function activityProduct({ species }: Equilibrium, { protolytes, ions }: Reagent): number {
-  const charge = ions.reduce((total, { ion, count }) => total + count * ion.charge, 0);
+function activityProduct({ species }: Equilibrium, reagent: Reagent): number {
+  const { protolytes, ions } = reagent;
+  const charge = ionCharge(reagent);
   const counts = protolytes.reduce((total, { count }) => total + count, 0);
   const activityOf = (formula: string, count: number) =>
     (species.find((one) => one.formula === formula)?.activity ?? 0) ** count;

@@ -167,6 +167,18 @@ describe('cannot be done', () => {
       /more than 200 mL/,
     ],
     [
+      'a stock that is no acid, however concentrated',
+      { pH: 4, molar: 0.1, mL: 200, from: [stock(tris, 1), stock(reagents.sodiumChloride, 1)] },
+      'out-of-reach',
+      /1 mol\/L sodium chloride is neither acid nor base/,
+    ],
+    [
+      'an acid too dilute for that',
+      { pH: 4, molar: 0.1, mL: 200, from: [tris, stock(hydrochloricAcid, 0.01)] },
+      'out-of-reach',
+      /even the whole volume of 0.01 mol\/L hydrochloric acid is not enough/,
+    ],
+    [
       'a lower ionic strength',
       {
         pH: 7.2,

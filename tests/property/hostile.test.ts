@@ -176,7 +176,7 @@ const buffers: typeof good = {
   reserveOf: [[solution, { acid: base, base, change: 1, dropSize: 0.05, conditions: { pKw: 14 } }]],
   estimateByLogRatio: [[solution, { pKw: 14 }]],
   chooseBuffer: [
-    [{ pH: 5, among: [acid, acids.citric], molar: 0.1, rankBy: 'distance', conditions: { pKw: 14 } }],
+    [{ pH: 5, among: [acid, acids.citric], molar: 0.1, rankBy: 'distance', conditions: { celsius: 37 } }],
   ],
   prepareBuffer: [
     [
