@@ -45,14 +45,16 @@ export function pointsOf(leg: Leg): {
 } {
   const { engine, course, from } = leg;
   const order = stepsPresent(engine);
-  const volumes = stateVolumes(engine, order).filter(
-    ({ states }) => !states.every((state) => leg.passed.has(state)),
-  );
+  const volumes = stateVolumes(engine, order);
+  const again = volumes.filter(({ states }) => states.every((state) => leg.passed.has(state)));
+  const isNew = (point: CurvePoint) => !again.some(({ mL }) => mL === point.mL);
   const inflections = course.inflections().filter(({ mL }) => reaches(leg, mL));
   const within = <Point extends CurvePoint>(points: readonly Point[]) =>
     points.filter(({ mL }) => reaches(leg, mL)).map((point) => ({ ...point, mL: point.mL + from }));
   return {
-    equivalence: within(equivalencePointsOf(engine, course, order, volumes, inflections)).map((point) => ({
+    equivalence: within(
+      equivalencePointsOf(engine, course, order, volumes, inflections).filter(isNew),
+    ).map((point) => ({
       ...point,
       inflection: point.inflection && { ...point.inflection, mL: point.inflection.mL + from },
     })),
