@@ -39,6 +39,11 @@ export function realCourse(engine: Engine): Course {
   const system = realOf(setting);
   const open = setting.escape ? { system: realOf(setting.escape.open), state: emptyState() } : null;
   const state = emptyState();
+  /** Forgets what was solved before, so that no answer depends on the questions that came first. */
+  const afresh = () => {
+    state.h = 0;
+    if (open) open.state.h = 0;
+  };
   const pathAt = (mL: number, bent = false): Path => {
     const linear = { column: mixtureAt(engine, mL), first: engine.titrant, second: null };
     return open ? escaping(setting, linear, open.system, open.state, bent) : linear;
@@ -68,12 +73,18 @@ export function realCourse(engine: Engine): Course {
 
   let made: Skeleton | undefined;
   const skeleton = () => {
+    afresh();
     made ??= skeletonOf(pointAt, engine.analyte.volume);
+    afresh();
     return made;
   };
   const course: Course = {
-    pHAt,
+    pHAt(mL) {
+      afresh();
+      return pHAt(mL);
+    },
     pHs(volumes, out) {
+      afresh();
       let [before, strength, activity] = [Number.NaN, Number.NaN, Number.NaN];
       for (let k = 0; k < volumes.length; k += 1) {
         const last = volumes[k - 1] ?? Number.NaN;
@@ -88,20 +99,37 @@ export function realCourse(engine: Engine): Course {
         [before, strength, activity] = [last, lastStrength, lastActivity];
       }
     },
-    pointAt,
-    slopeAt: (mL) => pointAt(mL).slope,
+    pointAt(mL) {
+      afresh();
+      return pointAt(mL);
+    },
+    slopeAt: (mL) => pointAt(mL).slope, // along a curve, which pHs has started
     volumesAt(pH) {
       const found = skeleton()
         .bracketsOf(pH)
         .map(([low, high]) => (low === high ? low : rootBetween((mL) => pHAt(mL) - pH, low, high)));
-      return [...new Set(found)].filter((mL) => mL <= titrationLimits.mL);
+      return [...new Set(found)].filter(
+        (mL) => mL <= titrationLimits.mL && Math.abs(pHAt(mL) - pH) < largestGap,
+      );
     },
-    inflections: () => realInflections(bentAt, engine.analyte.volume),
+    inflections() {
+      afresh();
+      return realInflections(bentAt, engine.analyte.volume);
+    },
     curveUpTo: (upTo, maxStep) => curveOver(course, skeleton().volumesUpTo(upTo, maxStep)),
-    columnAt: (mL) => pathAt(mL).column,
+    columnAt(mL) {
+      afresh();
+      return pathAt(mL).column;
+    },
   };
   return course;
 }
+
+/**
+ * How far off in pH a crossing may be where the steepest curve passes between neighbouring doubles. Where it is further, the curve
+ * jumps past that pH: the least ionic strength that agrees has ceased to exist, far beyond the range of the model.
+ */
+const largestGap = 1e-3;
 
 /** M of (1) applied backwards: the x for which M·x = −right. */
 function solved({ zz, zs, zl, sl }: Moments, volume: number, net: number, strength: number): Direction {

@@ -2,7 +2,7 @@ import { rootBetween } from '../solver/root-between.js';
 import type { CurvePoint } from './curve.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { titrationLimits } from './limits.js';
-import { geometric, outlined } from './skeleton.js';
+import { geometric, isFlat, outlined } from './skeleton.js';
 
 /** A point of a curve, and how it bends: d²pH/dV². */
 export interface Bent extends CurvePoint {
@@ -20,6 +20,7 @@ export interface Bent extends CurvePoint {
  */
 export function realInflections(bentAt: (mL: number) => Bent, analyte: number): InflectionPoint[] {
   const points = outlined(bentAt, geometric(analyte), 0.02);
+  if (isFlat(points)) return [];
   return points.flatMap((point, k) => {
     const next = points[k + 1];
     if (!next || !(point.bend < 0 !== next.bend < 0)) return [];

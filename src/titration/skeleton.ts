@@ -22,8 +22,11 @@ export interface Skeleton {
  */
 export function skeletonOf(pointAt: (mL: number) => CurvePoint, analyte: number): Skeleton {
   const outline = outlined(pointAt, geometric(analyte), 0.05);
-  const turns = turnsOf(pointAt, outline);
-  const points = [...outline, ...turns.map(pointAt)].sort((one, other) => one.mL - other.mL);
+  const flat = isFlat(outline);
+  const turns = flat ? [] : turnsOf(pointAt, outline);
+  const points = flat
+    ? outline.slice(0, 1)
+    : [...outline, ...turns.map(pointAt)].sort((one, other) => one.mL - other.mL);
   return {
     bracketsOf: (pH) =>
       points.flatMap((point, k): [number, number][] => {
@@ -65,6 +68,15 @@ export function outlined<Point extends CurvePoint>(
     }
   }
   return points;
+}
+
+/**
+ * Whether pH changes by no more than its rounding, as where titrant and analyte are alike or neither holds more than a neutral salt.
+ * Of such a curve only its start is told. @internal
+ */
+export function isFlat(points: readonly CurvePoint[]): boolean {
+  const [first] = points;
+  return points.every(({ pH }) => Math.abs(pH - (first?.pH ?? pH)) <= 1e-9);
 }
 
 function turnsOf(pointAt: (mL: number) => CurvePoint, points: readonly CurvePoint[]): number[] {

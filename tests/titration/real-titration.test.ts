@@ -9,10 +9,13 @@ import {
   davies,
   debyeHuckelExtended,
   debyeHuckelLimiting,
+  defineProtolyte,
+  defineReagent,
   makeSolution,
   molarOf,
   pKHAt,
   reagents,
+  type Source,
   titrate,
   waters,
 } from 'protolysis';
@@ -160,6 +163,66 @@ describe('a curve that turns', () => {
   });
 });
 
+describe.each([
+  { what: 'a buffer into itself', own: phosphoric, same: phosphoric },
+  {
+    what: 'a neutral salt into water',
+    own: makeSolution({ mL: 20, contents: [] }),
+    same: makeSolution({ contents: [{ reagent: reagents.sodiumChloride, molar: 0.1 }] }),
+  },
+])('a flat curve: $what', ({ own, same }) => {
+  const titration = titrate({ analyte: own, titrant: same, conditions: { activity: davies } });
+
+  test('has its pH from the start, and no inflections', () => {
+    expect(titration.volumesAt(titration.pHAt(0))).toEqual([0]);
+    expect(titration.inflectionPoints).toEqual([]);
+    expect(titration.curve({ maxStep: 0.1, upTo: 30 }).mL).toEqual([0, 30]);
+  });
+});
+
+test('a curve that jumps past a pH does not have it there: the limiting law far beyond its range', () => {
+  // Of the ionic strengths that agree the least is taken; along this titration it ceases to exist, from 0.2 to 3 mol/L.
+  const source: Source = { kind: 'fromMemory', note: 'an input of a mathematical test' };
+  const oligomer = defineProtolyte({
+    id: 'oligomer',
+    name: 'oligomer',
+    species: Array.from({ length: 13 }, (_, lost) => ({ formula: `A${lost}`, charge: -lost })),
+    steps: Array.from({ length: 12 }, (_, k) => ({ pKa: 4 + 0.5 * k, source })),
+  });
+  const reagent = defineReagent({
+    id: 'oligomer',
+    name: 'oligomer',
+    protolytes: [{ protolyte: oligomer, count: 1 }],
+    ions: [],
+  });
+  const titration = titrate({
+    analyte: makeSolution({ mL: 20, contents: [{ reagent, molar: 0.05 }] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.6 }] }),
+    conditions: { activity: debyeHuckelLimiting },
+  });
+  expect(titration.pHAt(3.31)).toBeGreaterThan(3.6);
+  expect(titration.pHAt(3.33)).toBeLessThan(1);
+  const found = titration.volumesAt(2.5);
+  expect(found.length).toBe(1);
+  for (const mL of found) expect(titration.pHAt(mL)).toBeCloseTo(2.5, 9);
+});
+
+test('no answer depends on what was asked before, to the last digit', () => {
+  for (const conditions of manners) {
+    const fresh = () => titrate({ analyte, titrant, conditions });
+    const used = fresh();
+    for (const mL of [0, 5, 19.95, 12, 20.3]) {
+      used.volumesAt(7);
+      used.pHs([3, 4, 5]);
+      expect(used.pHAt(mL)).toBe(fresh().pHAt(mL));
+      expect(used.slopeAt(mL)).toBe(fresh().slopeAt(mL));
+      expect(used.volumesAt(6.5)).toEqual(fresh().volumesAt(6.5));
+      expect(used.curve({ every: 1, upTo: 20 })).toEqual(fresh().curve({ every: 1, upTo: 20 }));
+    }
+    expect(used.inflectionPoints).toEqual(fresh().inflectionPoints);
+  }
+});
+
 describe('a boil-out before the second endpoint', () => {
   const plain = titrate({ analyte, titrant });
   const boiled = titrate({ analyte, titrant, boilOut: { mL: 19.5 } });
@@ -187,6 +250,25 @@ describe('a boil-out before the second endpoint', () => {
   test('leaves what the air holds', () => {
     const after = boiled.equilibriumAt(19.5 + 1e-9);
     expect(molarOf(after, acids.carbonic, 'CO2(aq)') / (air.atm * 10 ** -pKHAt(25))).toBeCloseTo(1, 4);
+  });
+
+  test('leaves each equivalence point its own inflection, not that of the step which boiling brings back', () => {
+    for (const conditions of [{}, { activity: davies }]) {
+      const { equivalencePoints } = titrate({ analyte, titrant, boilOut: { mL: 19 }, conditions });
+      expect(equivalencePoints.map(({ inflection }) => inflection?.mL)).toEqual([
+        expect.closeTo(10, 2),
+        expect.closeTo(20, 2),
+      ]);
+    }
+  });
+
+  test('leaves half-way points to either side of it: the second is between the points as they are after boiling', () => {
+    const { halfEquivalencePoints } = titrate({ analyte, titrant, boilOut: { mL: 12 } });
+    const [before, after] = halfEquivalencePoints;
+    expect(halfEquivalencePoints.length).toBe(2);
+    expect(before?.mL).toBe(5);
+    // HCO3- and CO2(aq) balance there: pH is pKa1, but for the free H+
+    expect(after?.pH).toBeCloseTo(6.351, 2);
   });
 
   test('is refused where the beaker is open to the air anyway', () => {
