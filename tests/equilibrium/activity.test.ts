@@ -177,6 +177,25 @@ test('a model without derivatives gives the pH and capacity of the same model wi
   expect(own.bufferCapacity / full.bufferCapacity).toBeCloseTo(1, 9);
 });
 
+test('a model that tells ions of one charge apart needs no more than to look at the formula', () => {
+  const { name, log10Gamma, source } = debyeHuckelExtended;
+  const sample = makeSolution({ contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
+  const own = equilibrate(sample, { activity: { name, log10Gamma, source } });
+  const full = equilibrate(sample, { activity: debyeHuckelExtended });
+  expect(own.pH).toBeCloseTo(full.pH, 12);
+});
+
+test('a model that says log10 γ = z²·f(I) where it is not so is refused', () => {
+  const sample = makeSolution({ contents: [{ reagent: reagents.sodiumChloride, molar: 0.1 }] });
+  for (const log10Gamma of [(z: number) => -Math.abs(z) / 10, (z: number) => -(z * z + 1) / 10])
+    expect(() => equilibrate(sample, { activity: { ...davies, log10Gamma } })).toThrow(
+      /squareLaw.*every ion/,
+    );
+  expect(() => equilibrate(sample, { activity: { ...debyeHuckelExtended, squareLaw: true } })).toThrow(
+    /squareLaw/,
+  );
+});
+
 test('a model that fails at some ionic strength is refused by name', () => {
   const activity: ActivityModel = {
     name: 'broken',

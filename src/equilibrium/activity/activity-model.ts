@@ -27,8 +27,6 @@ export interface ActivityModel {
   dLog10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
   /** The second derivative, L²/mol²; only inflection points need it. Left out, it is taken numerically. */
   d2Log10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
-  /** Whether ions of one charge differ, so that the formula matters: `HCO3-`, `Na+`. */
-  readonly individual?: boolean;
   /**
    * Whether log10 γ = z²·f(I) with one f for all ions, whose slope shrinks as I grows from zero (or has turned upward). Then one
    * evaluation serves all ions, and uniqueness of the ionic strength can be proved on the way: curves come faster.
@@ -39,16 +37,7 @@ export interface ActivityModel {
   readonly source: Source;
 }
 
-const keys = [
-  'name',
-  'log10Gamma',
-  'dLog10Gamma',
-  'd2Log10Gamma',
-  'individual',
-  'squareLaw',
-  'upTo',
-  'source',
-];
+const keys = ['name', 'log10Gamma', 'dLog10Gamma', 'd2Log10Gamma', 'squareLaw', 'upTo', 'source'];
 
 /** Reads an activity model from a caller's value, and tries it once. @internal */
 export function readActivityModel(
@@ -62,9 +51,8 @@ export function readActivityModel(
   const unread = faults.object(value, path, what, keys);
   faults.text(unread.name, `${path}.name`, 'a name');
   const source = readSource(unread.source, `${path}.source`, faults);
-  for (const key of ['individual', 'squareLaw'] as const)
-    if (unread[key] !== undefined && typeof unread[key] !== 'boolean')
-      faults.add('wrong-type', `${path}.${key}`, 'true or false', unread[key]);
+  if (unread.squareLaw !== undefined && typeof unread.squareLaw !== 'boolean')
+    faults.add('wrong-type', `${path}.squareLaw`, 'true or false', unread.squareLaw);
   if (unread.upTo !== undefined)
     faults.number(unread.upTo, `${path}.upTo`, 'an ionic strength in mol/L', { above: 0, to: 1e9 });
   for (const key of ['log10Gamma', 'dLog10Gamma', 'd2Log10Gamma'] as const) {
@@ -76,21 +64,41 @@ export function readActivityModel(
   if (faults.count > before) return nothingKnown;
   const model = { ...unread, source } as unknown as ActivityModel;
   try {
-    for (const charge of [1, -1, 0]) {
+    const limits = { from: -largestLog10Gamma, to: largestLog10Gamma };
+    const [single] = [1, -1, 0].map((charge) =>
       faults.number(
         model.log10Gamma(charge, 0.1, celsius, 'H+'),
         `${path}.log10Gamma(${charge}, 0.1)`,
         'a log10 γ',
-        {
-          from: -largestLog10Gamma,
-          to: largestLog10Gamma,
-        },
-      );
-    }
+        limits,
+      ),
+    );
+    if (model.squareLaw && faults.count === before)
+      readSquareLaw(model, single as number, celsius, path, faults);
   } catch {
     faults.add('wrong-type', `${path}.log10Gamma`, 'a function that does not throw', model.log10Gamma);
   }
   return model;
+}
+
+/** Notes a fault where a model says that log10 γ = z²·f(I), and it is not so. */
+function readSquareLaw(
+  model: ActivityModel,
+  single: number,
+  celsius: number,
+  path: string,
+  faults: Faults,
+): void {
+  for (const charge of [0, -1, 2]) {
+    const [expected, own] = [charge * charge * single, model.log10Gamma(charge, 0.1, celsius, 'Na+')];
+    if (!(Math.abs(own - expected) <= 1e-12 * Math.abs(expected)))
+      faults.add(
+        'conflict',
+        `${path}.squareLaw`,
+        `log10Gamma(${charge}, 0.1) of ${charge * charge} times log10Gamma(1, 0.1), ${expected}, for every ion`,
+        own,
+      );
+  }
 }
 
 /** Beyond it products of coefficients leave the range of doubles. @internal */

@@ -67,7 +67,6 @@ function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): Acti
       const grown = B * sizeOf(formula) * root;
       return (charge * charge * A * (1 + 3 * grown)) / (4 * root ** 3 * (1 + grown) ** 3);
     },
-    individual: true,
     upTo: 0.1,
     source: kiellandSource,
   };

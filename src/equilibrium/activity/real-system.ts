@@ -44,7 +44,7 @@ export function realSystemOf(
   const kinds: Kind[] = [];
   const numbers = new Map<string, number>();
   const kindOf = (formula: string, charge: number): number => {
-    const key = activity.individual ? `${formula} ${charge}` : `${charge}`;
+    const key = activity.squareLaw ? `${charge}` : `${formula} ${charge}`;
     const number = numbers.get(key) ?? kinds.length;
     if (number === kinds.length) kinds.push({ formula, charge });
     numbers.set(key, number);
