@@ -7,7 +7,7 @@ export const kiellandSource: Source = {
   note: 'table I; which sizes occur was checked in R. A. Freeze, J. A. Cherry, Groundwater (1979), Appendix IV',
 };
 
-/** Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use. */
+/** Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use; 4.5 where he has 4 to 4.5. */
 export const kiellandSizes: Readonly<Record<string, number>> = {
   'H+': 9,
   'Mg(2+)': 8,
@@ -18,12 +18,12 @@ export const kiellandSizes: Readonly<Record<string, number>> = {
   'C6H5COO-': 6,
   'HOC6H4COO-': 6,
   'C8H4O4(2-)': 6,
-  'C4H4O4(2-)': 6,
   'Sr(2+)': 5,
   'Ba(2+)': 5,
   'S(2-)': 5,
   'CHCl2COO-': 5,
   'C3H2O4(2-)': 5,
+  'C4H4O4(2-)': 5,
   'C4H4O6(2-)': 5,
   'C6H5O7(3-)': 5,
   'Na+': 4.5,
