@@ -32,7 +32,8 @@ test('0.05 mol/kg potassium hydrogen phthalate is near the recommended 4.005', (
 });
 
 test('0.05 mol/L Tris set to pH 7.20 at 25 °C is 7.76 at 5 °C and 6.91 at 37 °C', () => {
-  // A supplier's buffer table, read; two decimals, and 0.02 for its unnamed constants.
+  // A supplier's buffer table, read to two decimals. pKa measured by Bates & Hetzer (1961) moves by 0.602 and −0.322 on the
+  // way, the table by 0.56 and −0.29: the table itself is 0.042 and 0.032 off, and half a unit of its last digit comes on top.
   const at = (molar: number, celsius: number) =>
     equilibrate(
       makeSolution({
@@ -49,6 +50,6 @@ test('0.05 mol/L Tris set to pH 7.20 at 25 °C is 7.76 at 5 °C and 6.91 at 37 �
     if (at(middle, 25) > 7.2) low = middle;
     else high = middle;
   }
-  expect(Math.abs(at(low, 5) - 7.76)).toBeLessThanOrEqual(0.055);
-  expect(Math.abs(at(low, 37) - 6.91)).toBeLessThanOrEqual(0.035);
+  expect(Math.abs(at(low, 5) - 7.76)).toBeLessThanOrEqual(0.047);
+  expect(Math.abs(at(low, 37) - 6.91)).toBeLessThanOrEqual(0.037);
 });

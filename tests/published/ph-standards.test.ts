@@ -36,18 +36,18 @@ test('the catalogue is the reference table, which names its sources', () => {
  * pH(S) of the IUPAC Recommendations 2002 against what constants, enthalpies and a law of activity make of the same recipe.
  *
  * The error to expect: 0.010 of pH(S) itself, its convention included (Buck et al. 2002), 0.010 of a pKa and its way with temperature
- * (Goldberg et al. 2002 against measured series), and 0.010 of single-ion coefficients at I up to 0.1: 0.017 together, 0.022 with a margin of a
- * quarter. At 0 and 50 °C, where constant heat capacities are stretched furthest, 0.010 more. What each standard shows stands in
- * docs/guides/real-solutions.md.
+ * (Goldberg et al. 2002 against measured series), and 0.010 of single-ion coefficients at I up to 0.1: 0.017 together. With ion sizes
+ * 0.020: a quarter to half an ångström of them is open, which is 0.008 to 0.016 in log10 γ of a double ion at I = 0.1. At 0 and 50 °C, where constant
+ * heat capacities are stretched furthest, 0.015 more. What each standard shows stands in docs/guides/real-solutions.md.
  */
 describe.each([
-  { name: 'Bates–Guggenheim', activity: batesGuggenheim, worse: [] as string[] },
-  { name: 'Davies', activity: davies, worse: [] as string[] },
-  { name: 'Debye–Hückel with ion sizes', activity: debyeHuckelExtended, worse: ['phthalate'] },
-])('primary standards by $name', ({ activity, worse }) => {
+  { name: 'Bates–Guggenheim', activity: batesGuggenheim, allowed: 0.017, worse: [] as string[] },
+  { name: 'Davies', activity: davies, allowed: 0.017, worse: [] as string[] },
+  { name: 'Debye–Hückel with ion sizes', activity: debyeHuckelExtended, allowed: 0.02, worse: ['phthalate'] },
+])('primary standards by $name', ({ activity, allowed, worse }) => {
   test.each(primary.filter(({ id }) => !worse.includes(id)))('$id', (standard) => {
     for (const { t, error } of errorsOf(standard, activity))
-      expect(Math.abs(error), `at ${t} °C`).toBeLessThanOrEqual(t > 0 && t < 50 ? 0.022 : 0.032);
+      expect(Math.abs(error), `at ${t} °C`).toBeLessThanOrEqual(t > 0 && t < 50 ? allowed : allowed + 0.015);
   });
 });
 
