@@ -110,7 +110,7 @@ function levelsOf({ steps }: Protolyte, pKH: number, atm: number): Float64Array 
 }
 
 function notesOnMedium(protolytes: readonly Protolyte[], { activity }: Settled): string[] {
-  if (activity.name === ideal.name) return [];
+  if (activity === ideal) return [];
   return protolytes.flatMap(({ name, steps }) => {
     const medium = steps.find(({ ionicStrength = 0 }) => ionicStrength > 0)?.ionicStrength;
     return medium === undefined

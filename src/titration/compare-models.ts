@@ -1,8 +1,10 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
+import { leastBetween } from '../solver/least-between.js';
 import type { Curve } from './curve.js';
 import { titrationLimits } from './limits.js';
 import { readBoilOutUnder, readSetup, type Titration, titrationOf } from './titrate.js';
+import { usualEnd } from './usual-end.js';
 
 /** The same titration under other conditions. */
 export interface ModelComparison {
@@ -63,33 +65,26 @@ export function compareModels(
   const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
   return others.map(titrationOf).map((other) => {
     const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort((a, b) => a - b);
+    const curve = other.curve({ volumes: both });
+    const differences = own.pHs(both).map((pH, k) => (curve.pH[k] as number) - pH);
     return {
       conditions: other.setup.conditions ?? {},
       titration: other,
-      curve: other.curve({ volumes: both }),
-      largest: largestOf((mL) => other.pHAt(mL) - own.pHAt(mL), both),
+      curve,
+      largest: largestOf((mL) => other.pHAt(mL) - own.pHAt(mL), both, differences),
     };
   });
 }
 
-function usualEnd({ equivalencePoints, setup }: Titration): number {
-  const last = equivalencePoints.at(-1)?.mL;
-  return Math.min(last === undefined ? 2 * setup.analyte.mL : 1.5 * last, titrationLimits.mL);
-}
-
-/** Where |f| is greatest: at the best of the volumes, then by golden sections between its neighbours. */
-function largestOf(f: (mL: number) => number, volumes: readonly number[]): { mL: number; pH: number } {
-  const sizes = volumes.map((mL) => Math.abs(f(mL)));
-  const best = sizes.indexOf(Math.max(...sizes));
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let low = volumes[best - 1] ?? (volumes[best] as number);
-  let high = volumes[best + 1] ?? (volumes[best] as number);
-  for (let pass = 0; pass < 60; pass += 1) {
-    const [inner, outer] = [high - golden * (high - low), low + golden * (high - low)];
-    if (Math.abs(f(inner)) > Math.abs(f(outer))) high = outer;
-    else low = inner;
-  }
-  const middle = low + (high - low) / 2;
-  const mL = Math.abs(f(middle)) > (sizes[best] as number) ? middle : (volumes[best] as number);
+/** Where |f| is greatest: at the best of the volumes, at which it is known, or between that and its neighbours. */
+function largestOf(
+  f: (mL: number) => number,
+  volumes: readonly number[],
+  known: Float64Array,
+): { mL: number; pH: number } {
+  const best = known.reduce((most, pH, k) => (Math.abs(pH) > Math.abs(known[most] as number) ? k : most), 0);
+  const at = volumes[best] as number;
+  const between = leastBetween((mL) => -Math.abs(f(mL)), volumes[best - 1] ?? at, volumes[best + 1] ?? at);
+  const mL = Math.abs(f(between)) > Math.abs(known[best] as number) ? between : at;
   return { mL, pH: f(mL) };
 }

@@ -52,12 +52,12 @@ export function pointsOf(leg: Leg): {
   const within = <Point extends CurvePoint>(points: readonly Point[]) =>
     points.filter(({ mL }) => reaches(leg, mL)).map((point) => ({ ...point, mL: point.mL + from }));
   return {
-    equivalence: within(
-      equivalencePointsOf(engine, course, order, volumes, inflections).filter(isNew),
-    ).map((point) => ({
-      ...point,
-      inflection: point.inflection && { ...point.inflection, mL: point.inflection.mL + from },
-    })),
+    equivalence: within(equivalencePointsOf(engine, course, order, volumes, inflections).filter(isNew)).map(
+      (point) => ({
+        ...point,
+        inflection: point.inflection && { ...point.inflection, mL: point.inflection.mL + from },
+      }),
+    ),
     halfEquivalence: within(halfEquivalencePointsOf(course, volumes)),
     inflections: within(inflections),
   };

@@ -25,6 +25,7 @@ import type { EquivalencePoint } from './equivalence-points.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { joined, type Leg, legOf, pointsOf } from './leg.js';
 import { titrationLimits } from './limits.js';
+import { usualEnd } from './usual-end.js';
 
 /** What is titrated with what. */
 export interface TitrationSetup {
@@ -175,8 +176,11 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       return points().inflections;
     },
     get notes() {
-      const volumes = [0, ...titration.equivalencePoints.map(({ mL }) => mL)];
-      return [...new Set([...volumes.flatMap((mL) => equilibriumAt(mL).notes), ...notesOnGas(setting)])];
+      const volumes = [0, ...titration.equivalencePoints.map(({ mL }) => mL), usualEnd(titration)];
+      const strongest = volumes
+        .map(equilibriumAt)
+        .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+      return [...strongest.notes, ...notesOnGas(setting)];
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
     curve: (additions) => curveOf(course, readAdditions(additions)),
@@ -194,8 +198,7 @@ function legsOf(engine: Engine, solutions: readonly Solution[], boilOut: Require
 /** What the exchange of carbon dioxide means for the points of the curve. */
 function notesOnGas({ gas, escape: leaving }: Setting): string[] {
   const [, ion] = (gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
-  if (ion)
-    return [`Open to ${gas?.protolyte.name} at a fixed pressure: points that rest on ${ion} do not exist.`];
+  if (ion) return [`Open to carbon dioxide at a fixed pressure: points that rest on ${ion} do not exist.`];
   return leaving && leaving.share > 0
     ? ['Equivalence points count the carbon dioxide that has escaped as if it were still there.']
     : [];

@@ -294,8 +294,25 @@ test('open to the air there is one equivalence point, and a note says why', () =
     [20, 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O'],
   ]);
   expect(open.notes).toContain(
-    'Open to carbonic acid at a fixed pressure: points that rest on HCO₃⁻ do not exist.',
+    'Open to carbon dioxide at a fixed pressure: points that rest on HCO₃⁻ do not exist.',
   );
+});
+
+test('one note tells how far beyond its range a model is carried, also where there is no equivalence point', () => {
+  const strong = titrate({
+    analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 2 }] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 4 }] }),
+    conditions: { activity: davies },
+  });
+  expect(strong.notes.filter((note) => note.includes('beyond its range')).length).toBe(1);
+  const salted = titrate({
+    analyte: makeSolution({ mL: 20, contents: [] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents.sodiumChloride, molar: 3 }] }),
+    conditions: { activity: davies },
+  });
+  expect(salted.notes).toEqual([
+    'Davies (0.3 I): ionic strength 2 mol/L is beyond its range, up to 0.5 mol/L.', // 40 mL to 20 mL
+  ]);
 });
 
 describe('compareModels', () => {
