@@ -25,7 +25,7 @@ export interface Conditions {
 
 /** Conditions that have been read, with every default filled in. */
 export interface Settled {
-  /** As they stand in results: what was given, and the temperature and pKw in use. */
+  /** What was given, and the temperature. A pKw left out stays out: with another temperature in its place, it moves along. */
   readonly conditions: Conditions;
   readonly celsius: number;
   readonly pKw: number;
@@ -78,7 +78,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
       celsius,
       ...(unread.activity === undefined ? {} : { activity }),
       ...(carbonDioxide ? { carbonDioxide } : {}),
-      pKw,
+      ...(unread.pKw === undefined ? {} : { pKw }),
     },
     celsius,
     pKw,

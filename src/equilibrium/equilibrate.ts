@@ -30,6 +30,7 @@ export interface SpeciesAt {
 /** A solution at equilibrium: plain data, but for a model of activity that was given. */
 export interface Equilibrium {
   readonly solution: Solution;
+  /** What was given, and the temperature and pKw in use. */
   readonly conditions: Conditions;
   /** −log10 of the hydrogen-ion activity. */
   readonly pH: PH;
@@ -138,7 +139,7 @@ export function equilibriumOf(
   const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;
   return {
     solution,
-    conditions: setting.settled.conditions,
+    conditions: { ...setting.settled.conditions, pKw: setting.settled.pKw },
     pH: -Math.log10(point.activity),
     pcH: -Math.log10(h),
     ionicStrength,

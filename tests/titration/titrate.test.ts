@@ -53,11 +53,18 @@ describe('a titration', () => {
   });
 
   test('knows its setup, which survives JSON and sets the same titration up again', () => {
-    expect(acetic.setup.conditions).toEqual({ celsius: 25, pKw: waterAt25.pKw });
+    expect(acetic.setup.conditions).toEqual({ celsius: 25 });
     expect(throughJSON(acetic.setup)).toEqual(acetic.setup);
     const again = titrate(throughJSON(acetic.setup));
     expect(again.pHAt(7)).toBe(acetic.pHAt(7));
     expect(again.equivalencePoints).toEqual(acetic.equivalencePoints);
+  });
+
+  test('gives its conditions for use with another temperature: pKw moves along', () => {
+    const { analyte, titrant, conditions } = acetic.setup;
+    const warm = titrate({ analyte, titrant, conditions: { ...conditions, celsius: 40 } });
+    expect(warm.pHAt(30)).toBe(titrate({ analyte, titrant, conditions: { celsius: 40 } }).pHAt(30));
+    expect(acetic.pHAt(30) - warm.pHAt(30)).toBeCloseTo(waterAt25.pKw - 13.535, 3); // an excess of base
   });
 });
 
