@@ -1,3 +1,4 @@
+import { changeAgainst } from './activity/change-against.js';
 import type { IonColumn, RealSystem } from './activity/real-system.js';
 import { emptyState, selfConsistent } from './activity/self-consistent.js';
 import { type Balance, chargeAt, emptyCharge } from './charge-balance.js';
@@ -22,9 +23,9 @@ export interface Point {
  * The equilibrium of one column of a setting. CO2 that escapes must have left the column already: see `afterEscape`.
  *
  * Capacity: a strong base that adds dC of a cation of charge +1 shifts both equations of self-consistent.ts, the charge
- * balance by dC and the ionic strength by dC/2, so with the matrix of their derivatives by ln a and I, M,
+ * balance by dC and the ionic strength by dC/2, so with d ln a/dC of change-against.ts
  *
- *   β = dC/dpH = ln10·det M / (M₂₂ − ½·M₁₂)        mol/L per unit of pH; ln10·⟨z, z⟩ where γ = 1         (1)
+ *   β = dC/dpH = −ln10/(d ln a/dC)        mol/L per unit of pH; ln10·⟨z, z⟩ where γ = 1                  (1)
  *
  * @param system - that of the setting, where many columns share it; overwritten
  * @internal
@@ -42,10 +43,7 @@ export function pointOf(
     return { h, activity: h, capacity: (Math.LN10 * slope) / volume, balance, system: null };
   }
   const { h, activity, moments } = selfConsistent(system, column, emptyState());
-  const { zz, zs, zl, sl } = moments;
-  const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
-  const determinant = zz * strengthOfI - (ofI * zs) / 2;
-  const capacity = (Math.LN10 * determinant) / (strengthOfI - ofI / 2) / volume;
+  const capacity = -Math.LN10 / changeAgainst(moments, volume, 1, 1 / 2).activity / volume;
   return { h, activity, capacity, balance: system.conditional, system };
 }
 

@@ -1,6 +1,7 @@
-import { bendAlong, type Direction, gasAlong } from '../equilibrium/activity/along.js';
+import { bendAlong, gasAlong } from '../equilibrium/activity/along.js';
+import { changeAgainst, type Direction } from '../equilibrium/activity/change-against.js';
 import { takeBends } from '../equilibrium/activity/coefficients.js';
-import { emptyMoments, type Moments, momentsAt } from '../equilibrium/activity/moments.js';
+import { emptyMoments, momentsAt } from '../equilibrium/activity/moments.js';
 import type { IonColumn, RealSystem } from '../equilibrium/activity/real-system.js';
 import { emptyState, type RealState, selfConsistent } from '../equilibrium/activity/self-consistent.js';
 import { withFamily, withoutFamily } from '../equilibrium/point.js';
@@ -131,16 +132,6 @@ export function realCourse(engine: Engine): Course {
  */
 const largestGap = 1e-3;
 
-/** M of (1) applied backwards: the x for which M·x = −right. */
-function solved({ zz, zs, zl, sl }: Moments, volume: number, net: number, strength: number): Direction {
-  const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
-  const determinant = zz * strengthOfI - (ofI * zs) / 2;
-  return {
-    activity: -(net * strengthOfI - strength * ofI) / determinant,
-    strength: -(zz * strength - (net * zs) / 2) / determinant,
-  };
-}
-
 /** x′ of (1), at a state at which the system stands. */
 function directionOf(
   system: RealSystem,
@@ -149,7 +140,7 @@ function directionOf(
   first: IonColumn,
 ): Direction {
   const { net, strength } = momentsAt(system, first, state.h, emptyMoments());
-  return solved(state.moments, volume, net, strength - state.ionicStrength * first.volume);
+  return changeAgainst(state.moments, volume, net, strength - state.ionicStrength * first.volume);
 }
 
 /** x″ of (2). */
@@ -167,7 +158,7 @@ function bendOf(
     net: more.zz * to.activity - Math.LN10 * more.zl * to.strength,
     strength: (more.zs / 2) * to.activity - ((Math.LN10 / 2) * more.sl + first.volume) * to.strength,
   };
-  return solved(
+  return changeAgainst(
     state.moments,
     column.volume,
     2 * mixed.net + own.net + rest.net,

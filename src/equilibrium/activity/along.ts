@@ -1,11 +1,6 @@
 import { type Family, fractionsOf } from '../family.js';
+import type { Direction } from './change-against.js';
 import type { IonColumn, RealSystem } from './real-system.js';
-
-/** A direction in which a state moves: d ln a and dI, per mL. */
-export interface Direction {
-  readonly activity: number;
-  readonly strength: number;
-}
 
 /** The logarithm of a concentration along a direction: first and second derivative. */
 interface Rate {

@@ -1,5 +1,6 @@
 import type { Family } from '../family.js';
 import { emptyRoot, hydrogenIon, type Root } from '../hydrogen-ion.js';
+import { changeAgainst } from './change-against.js';
 import { emptyMoments, type Moments, momentsAt } from './moments.js';
 import { type IonColumn, type RealSystem, takeConstants } from './real-system.js';
 
@@ -125,18 +126,14 @@ function newton(system: RealSystem, column: IonColumn, within: number, out: Real
   let before = Number.POSITIVE_INFINITY;
   for (let pass = 0; pass < 12; pass += 1) {
     settleAt(system, column, out);
-    const { net, strength, zz, zs, zl, sl } = moments;
-    const left = strength - out.ionicStrength * volume;
-    const [ofI, strengthOfI] = [-Math.LN10 * zl, -(Math.LN10 / 2) * sl - volume];
-    const determinant = zz * strengthOfI - (ofI * zs) / 2;
-    const step = -(net * strengthOfI - left * ofI) / determinant;
-    const change = -(zz * left - (net * zs) / 2) / determinant;
-    const moved = Math.abs(change) / out.ionicStrength;
-    const size = Math.max(Math.abs(step), moved);
+    const left = moments.strength - out.ionicStrength * volume;
+    const { activity, strength, determinant } = changeAgainst(moments, volume, moments.net, left);
+    const moved = Math.abs(strength) / out.ionicStrength;
+    const size = Math.max(Math.abs(activity), moved);
     if (!(determinant < 0 && size < 1 && moved < within && size < before)) return false;
     before = size;
-    out.activity *= Math.exp(step);
-    out.ionicStrength += change;
+    out.activity *= Math.exp(activity);
+    out.ionicStrength += strength;
     if (size < settledStep) return true;
   }
   return false;
