@@ -37,11 +37,14 @@ export function engineOf(setting: Setting): Engine {
 
 /** What is in the beaker after `mL` of titrant. @internal */
 export function mixtureAt({ analyte, titrant }: Engine, mL: number): IonColumn {
+  const amounts = new Float64Array(analyte.amounts.length);
+  for (let i = 0; i < amounts.length; i += 1)
+    amounts[i] = (analyte.amounts[i] as number) + mL * (titrant.amounts[i] as number);
   return {
     volume: analyte.volume + mL,
     charge: analyte.charge + mL * titrant.charge,
     squares: analyte.squares + mL * titrant.squares,
-    amounts: Float64Array.from(analyte.amounts, (n, i) => n + mL * (titrant.amounts[i] as number)),
+    amounts,
   };
 }
 
