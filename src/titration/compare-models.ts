@@ -61,7 +61,7 @@ export function compareModels(
   faults.done();
 
   const own = titrationOf(read);
-  const upTo = wanted ?? usualEnd(own);
+  const upTo = wanted ?? usualEnd(own.equivalencePoints, read.analyte);
   const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
   return others.map(titrationOf).map((other) => {
     const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort((a, b) => a - b);

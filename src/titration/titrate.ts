@@ -176,7 +176,8 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       return points().inflections;
     },
     get notes() {
-      const volumes = [0, ...titration.equivalencePoints.map(({ mL }) => mL), usualEnd(titration)];
+      const { equivalence } = points();
+      const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
       const strongest = volumes
         .map(equilibriumAt)
         .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
