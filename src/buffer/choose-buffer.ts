@@ -71,6 +71,7 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
   if (rankBy !== 'capacity' && rankBy !== 'temperature' && rankBy !== 'distance')
     faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
   const settled = readConditions(unread.conditions, 'conditions', faults);
+  faults.done();
   const solutions = among.map((protolyte) => bareSolution(protolyte, concentration));
   readGas(solutions, settled, 'conditions', faults);
   faults.done();

@@ -106,3 +106,10 @@ test('what is not known is null, and what nothing reaches has no capacity', () =
   expect(ada).toMatchObject({ step: 1, perCelsius: null });
   expect(chooseBuffer({ pH: 16, among: [acids.acetic] })[0]?.capacity).toBeNull();
 });
+
+test('an id that cannot even be looked at is refused like any other', () => {
+  const { proxy, revoke } = Proxy.revocable({}, {});
+  revoke();
+  const spoiled = { ...acids.acetic, id: proxy } as unknown as Protolyte;
+  expect(() => chooseBuffer({ pH: 5, among: [spoiled] })).toThrow(/among\[0\]\.id/);
+});
