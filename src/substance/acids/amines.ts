@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Ammonium and ammonia. */
-export const ammonium = /*#__PURE__*/ defineProtolyte({
+export const ammonium = /*#__PURE__*/ catalogued({
   id: 'ammonium',
   name: 'ammonium',
   species: [
@@ -25,7 +25,7 @@ export const ammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Methylammonium and methylamine. */
-export const methylammonium = /*#__PURE__*/ defineProtolyte({
+export const methylammonium = /*#__PURE__*/ catalogued({
   id: 'methylammonium',
   name: 'methylammonium',
   species: [
@@ -52,7 +52,7 @@ export const methylammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Dimethylammonium and dimethylamine. */
-export const dimethylammonium = /*#__PURE__*/ defineProtolyte({
+export const dimethylammonium = /*#__PURE__*/ catalogued({
   id: 'dimethylammonium',
   name: 'dimethylammonium',
   species: [
@@ -73,7 +73,7 @@ export const dimethylammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Trimethylammonium and trimethylamine. */
-export const trimethylammonium = /*#__PURE__*/ defineProtolyte({
+export const trimethylammonium = /*#__PURE__*/ catalogued({
   id: 'trimethylammonium',
   name: 'trimethylammonium',
   species: [
@@ -94,7 +94,7 @@ export const trimethylammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydroxylammonium and hydroxylamine. */
-export const hydroxylammonium = /*#__PURE__*/ defineProtolyte({
+export const hydroxylammonium = /*#__PURE__*/ catalogued({
   id: 'hydroxylammonium',
   name: 'hydroxylammonium',
   species: [
@@ -125,7 +125,7 @@ export const hydroxylammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydrazinium(2+), hydrazinium(1+), hydrazine. */
-export const hydrazinium = /*#__PURE__*/ defineProtolyte({
+export const hydrazinium = /*#__PURE__*/ catalogued({
   id: 'hydrazinium',
   name: 'hydrazinium(2+)',
   species: [
@@ -168,7 +168,7 @@ export const hydrazinium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Ethane-1,2-diammonium, its first base, and ethylenediamine. */
-export const ethylenediammonium = /*#__PURE__*/ defineProtolyte({
+export const ethylenediammonium = /*#__PURE__*/ catalogued({
   id: 'ethylenediammonium',
   name: 'ethane-1,2-diammonium',
   species: [
@@ -215,7 +215,7 @@ export const ethylenediammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Pyridinium and pyridine. */
-export const pyridinium = /*#__PURE__*/ defineProtolyte({
+export const pyridinium = /*#__PURE__*/ catalogued({
   id: 'pyridinium',
   name: 'pyridinium',
   species: [
@@ -244,7 +244,7 @@ export const pyridinium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Imidazolium and imidazole. */
-export const imidazolium = /*#__PURE__*/ defineProtolyte({
+export const imidazolium = /*#__PURE__*/ catalogued({
   id: 'imidazolium',
   name: 'imidazolium',
   species: [
@@ -274,7 +274,7 @@ export const imidazolium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Anilinium and aniline. */
-export const anilinium = /*#__PURE__*/ defineProtolyte({
+export const anilinium = /*#__PURE__*/ catalogued({
   id: 'anilinium',
   name: 'anilinium',
   species: [
@@ -316,7 +316,7 @@ export const anilinium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** 2-Hydroxyethylammonium and ethanolamine. */
-export const ethanolammonium = /*#__PURE__*/ defineProtolyte({
+export const ethanolammonium = /*#__PURE__*/ catalogued({
   id: 'ethanolammonium',
   name: '2-hydroxyethylammonium',
   species: [
@@ -346,7 +346,7 @@ export const ethanolammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Bis(2-hydroxyethyl)ammonium and diethanolamine. */
-export const diethanolammonium = /*#__PURE__*/ defineProtolyte({
+export const diethanolammonium = /*#__PURE__*/ catalogued({
   id: 'diethanolammonium',
   name: 'bis(2-hydroxyethyl)ammonium',
   species: [
@@ -376,7 +376,7 @@ export const diethanolammonium = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Tris(2-hydroxyethyl)ammonium and triethanolamine. */
-export const triethanolammonium = /*#__PURE__*/ defineProtolyte({
+export const triethanolammonium = /*#__PURE__*/ catalogued({
   id: 'triethanolammonium',
   name: 'tris(2-hydroxyethyl)ammonium',
   species: [

@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Glycine: cation, zwitterion (as sold), anion. */
-export const glycine = /*#__PURE__*/ defineProtolyte({
+export const glycine = /*#__PURE__*/ catalogued({
   id: 'glycine',
   name: 'glycine',
   species: [
@@ -48,7 +48,7 @@ export const glycine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Alanine: cation, zwitterion (as sold), anion. */
-export const alanine = /*#__PURE__*/ defineProtolyte({
+export const alanine = /*#__PURE__*/ catalogued({
   id: 'alanine',
   name: 'L-alanine',
   species: [
@@ -95,7 +95,7 @@ export const alanine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Histidine, from the dication on. */
-export const histidine = /*#__PURE__*/ defineProtolyte({
+export const histidine = /*#__PURE__*/ catalogued({
   id: 'histidine',
   name: 'L-histidine',
   species: [
@@ -164,7 +164,7 @@ export const histidine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Glutamic acid, from the cation on. */
-export const glutamicAcid = /*#__PURE__*/ defineProtolyte({
+export const glutamicAcid = /*#__PURE__*/ catalogued({
   id: 'glutamicAcid',
   name: 'L-glutamic acid',
   species: [
@@ -255,7 +255,7 @@ export const glutamicAcid = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Lysine, from the dication on. */
-export const lysine = /*#__PURE__*/ defineProtolyte({
+export const lysine = /*#__PURE__*/ catalogued({
   id: 'lysine',
   name: 'L-lysine',
   species: [
@@ -298,7 +298,7 @@ export const lysine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Cysteine, from the cation on. */
-export const cysteine = /*#__PURE__*/ defineProtolyte({
+export const cysteine = /*#__PURE__*/ catalogued({
   id: 'cysteine',
   name: 'L-cysteine',
   species: [

@@ -1,10 +1,10 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 // Labels of the zwitterionic buffers: the bare abbreviation is the form that is sold; `HEPESH+` has one proton more than
 // that, `HEPES-` one fewer.
 
 /** Tris, tris(hydroxymethyl)aminomethane (THAM, trometamol), protonated and as sold. */
-export const tris = /*#__PURE__*/ defineProtolyte({
+export const tris = /*#__PURE__*/ catalogued({
   id: 'tris',
   name: 'Tris',
   species: [
@@ -34,7 +34,7 @@ export const tris = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Bis-Tris, bis(2-hydroxyethyl)aminotris(hydroxymethyl)methane, protonated and as sold. */
-export const bisTris = /*#__PURE__*/ defineProtolyte({
+export const bisTris = /*#__PURE__*/ catalogued({
   id: 'bisTris',
   name: 'Bis-Tris',
   species: [
@@ -52,7 +52,7 @@ export const bisTris = /*#__PURE__*/ defineProtolyte({
 });
 
 /** MES, 2-(N-morpholino)ethanesulfonic acid. */
-export const mes = /*#__PURE__*/ defineProtolyte({
+export const mes = /*#__PURE__*/ catalogued({
   id: 'mes',
   name: 'MES',
   species: [
@@ -79,7 +79,7 @@ export const mes = /*#__PURE__*/ defineProtolyte({
 });
 
 /** ADA, N-(2-acetamido)iminodiacetic acid. */
-export const ada = /*#__PURE__*/ defineProtolyte({
+export const ada = /*#__PURE__*/ catalogued({
   id: 'ada',
   name: 'ADA',
   species: [
@@ -113,7 +113,7 @@ export const ada = /*#__PURE__*/ defineProtolyte({
 });
 
 /** ACES, N-(2-acetamido)-2-aminoethanesulfonic acid. */
-export const aces = /*#__PURE__*/ defineProtolyte({
+export const aces = /*#__PURE__*/ catalogued({
   id: 'aces',
   name: 'ACES',
   species: [
@@ -145,7 +145,7 @@ export const aces = /*#__PURE__*/ defineProtolyte({
 });
 
 /** PIPES, piperazine-1,4-bis(2-ethanesulfonic acid). */
-export const pipes = /*#__PURE__*/ defineProtolyte({
+export const pipes = /*#__PURE__*/ catalogued({
   id: 'pipes',
   name: 'PIPES',
   species: [
@@ -172,7 +172,7 @@ export const pipes = /*#__PURE__*/ defineProtolyte({
 });
 
 /** MOPSO, 3-(N-morpholino)-2-hydroxypropanesulfonic acid. */
-export const mopso = /*#__PURE__*/ defineProtolyte({
+export const mopso = /*#__PURE__*/ catalogued({
   id: 'mopso',
   name: 'MOPSO',
   species: [
@@ -200,7 +200,7 @@ export const mopso = /*#__PURE__*/ defineProtolyte({
 });
 
 /** BES, N,N-bis(2-hydroxyethyl)-2-aminoethanesulfonic acid. */
-export const bes = /*#__PURE__*/ defineProtolyte({
+export const bes = /*#__PURE__*/ catalogued({
   id: 'bes',
   name: 'BES',
   species: [
@@ -227,7 +227,7 @@ export const bes = /*#__PURE__*/ defineProtolyte({
 });
 
 /** MOPS, 3-(N-morpholino)propanesulfonic acid. */
-export const mops = /*#__PURE__*/ defineProtolyte({
+export const mops = /*#__PURE__*/ catalogued({
   id: 'mops',
   name: 'MOPS',
   species: [
@@ -258,7 +258,7 @@ export const mops = /*#__PURE__*/ defineProtolyte({
 });
 
 /** TES, N-tris(hydroxymethyl)methyl-2-aminoethanesulfonic acid. */
-export const tes = /*#__PURE__*/ defineProtolyte({
+export const tes = /*#__PURE__*/ catalogued({
   id: 'tes',
   name: 'TES',
   species: [
@@ -285,7 +285,7 @@ export const tes = /*#__PURE__*/ defineProtolyte({
 });
 
 /** HEPES, 4-(2-hydroxyethyl)piperazine-1-ethanesulfonic acid. */
-export const hepes = /*#__PURE__*/ defineProtolyte({
+export const hepes = /*#__PURE__*/ catalogued({
   id: 'hepes',
   name: 'HEPES',
   species: [
@@ -323,7 +323,7 @@ export const hepes = /*#__PURE__*/ defineProtolyte({
 });
 
 /** EPPS (HEPPS), 4-(2-hydroxyethyl)piperazine-1-propanesulfonic acid. */
-export const epps = /*#__PURE__*/ defineProtolyte({
+export const epps = /*#__PURE__*/ catalogued({
   id: 'epps',
   name: 'EPPS',
   species: [
@@ -355,7 +355,7 @@ export const epps = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Tricine, N-tris(hydroxymethyl)methylglycine. */
-export const tricine = /*#__PURE__*/ defineProtolyte({
+export const tricine = /*#__PURE__*/ catalogued({
   id: 'tricine',
   name: 'Tricine',
   species: [
@@ -380,7 +380,7 @@ export const tricine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Bicine, N,N-bis(2-hydroxyethyl)glycine. */
-export const bicine = /*#__PURE__*/ defineProtolyte({
+export const bicine = /*#__PURE__*/ catalogued({
   id: 'bicine',
   name: 'Bicine',
   species: [
@@ -421,7 +421,7 @@ export const bicine = /*#__PURE__*/ defineProtolyte({
 });
 
 /** TAPS, N-tris(hydroxymethyl)methyl-3-aminopropanesulfonic acid. */
-export const taps = /*#__PURE__*/ defineProtolyte({
+export const taps = /*#__PURE__*/ catalogued({
   id: 'taps',
   name: 'TAPS',
   species: [
@@ -446,7 +446,7 @@ export const taps = /*#__PURE__*/ defineProtolyte({
 });
 
 /** CHES, 2-(N-cyclohexylamino)ethanesulfonic acid. */
-export const ches = /*#__PURE__*/ defineProtolyte({
+export const ches = /*#__PURE__*/ catalogued({
   id: 'ches',
   name: 'CHES',
   species: [
@@ -478,7 +478,7 @@ export const ches = /*#__PURE__*/ defineProtolyte({
 });
 
 /** CAPS, 3-(N-cyclohexylamino)propanesulfonic acid. */
-export const caps = /*#__PURE__*/ defineProtolyte({
+export const caps = /*#__PURE__*/ catalogued({
   id: 'caps',
   name: 'CAPS',
   species: [

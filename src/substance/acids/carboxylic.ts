@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Formic acid and formate. */
-export const formic = /*#__PURE__*/ defineProtolyte({
+export const formic = /*#__PURE__*/ catalogued({
   id: 'formic',
   name: 'formic acid',
   species: [
@@ -46,7 +46,7 @@ export const formic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Acetic acid and acetate. */
-export const acetic = /*#__PURE__*/ defineProtolyte({
+export const acetic = /*#__PURE__*/ catalogued({
   id: 'acetic',
   name: 'acetic acid',
   species: [
@@ -70,7 +70,7 @@ export const acetic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Propanoic acid and propanoate. */
-export const propanoic = /*#__PURE__*/ defineProtolyte({
+export const propanoic = /*#__PURE__*/ catalogued({
   id: 'propanoic',
   name: 'propanoic acid',
   species: [
@@ -91,7 +91,7 @@ export const propanoic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Chloroacetic acid and chloroacetate. */
-export const chloroacetic = /*#__PURE__*/ defineProtolyte({
+export const chloroacetic = /*#__PURE__*/ catalogued({
   id: 'chloroacetic',
   name: 'chloroacetic acid',
   species: [
@@ -120,7 +120,7 @@ export const chloroacetic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Dichloroacetic acid and dichloroacetate. */
-export const dichloroacetic = /*#__PURE__*/ defineProtolyte({
+export const dichloroacetic = /*#__PURE__*/ catalogued({
   id: 'dichloroacetic',
   name: 'dichloroacetic acid',
   species: [
@@ -148,7 +148,7 @@ export const dichloroacetic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Lactic acid and lactate. */
-export const lactic = /*#__PURE__*/ defineProtolyte({
+export const lactic = /*#__PURE__*/ catalogued({
   id: 'lactic',
   name: 'lactic acid',
   species: [
@@ -171,7 +171,7 @@ export const lactic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Glycolic acid and glycolate. */
-export const glycolic = /*#__PURE__*/ defineProtolyte({
+export const glycolic = /*#__PURE__*/ catalogued({
   id: 'glycolic',
   name: 'glycolic acid',
   species: [
@@ -187,7 +187,7 @@ export const glycolic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Benzoic acid and benzoate. */
-export const benzoic = /*#__PURE__*/ defineProtolyte({
+export const benzoic = /*#__PURE__*/ catalogued({
   id: 'benzoic',
   name: 'benzoic acid',
   species: [
@@ -210,7 +210,7 @@ export const benzoic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Salicylic acid and the salicylates. */
-export const salicylic = /*#__PURE__*/ defineProtolyte({
+export const salicylic = /*#__PURE__*/ catalogued({
   id: 'salicylic',
   name: 'salicylic acid',
   species: [

@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */
-export const carbonic = /*#__PURE__*/ defineProtolyte({
+export const carbonic = /*#__PURE__*/ catalogued({
   id: 'carbonic',
   name: 'carbonic acid',
   species: [
@@ -87,7 +87,7 @@ export const carbonic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Phosphoric acid and the phosphates. */
-export const phosphoric = /*#__PURE__*/ defineProtolyte({
+export const phosphoric = /*#__PURE__*/ catalogued({
   id: 'phosphoric',
   name: 'phosphoric acid',
   species: [
@@ -163,7 +163,7 @@ export const phosphoric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Sulfuric acid from hydrogensulfate on: its first proton is always lost. */
-export const sulfuric = /*#__PURE__*/ defineProtolyte({
+export const sulfuric = /*#__PURE__*/ catalogued({
   id: 'sulfuric',
   name: 'sulfuric acid',
   species: [
@@ -188,7 +188,7 @@ export const sulfuric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Sulfurous acid: dissolved sulfur dioxide, hydrogensulfite, sulfite. */
-export const sulfurous = /*#__PURE__*/ defineProtolyte({
+export const sulfurous = /*#__PURE__*/ catalogued({
   id: 'sulfurous',
   name: 'sulfurous acid',
   species: [
@@ -245,7 +245,7 @@ export const sulfurous = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Boric acid and borate. */
-export const boric = /*#__PURE__*/ defineProtolyte({
+export const boric = /*#__PURE__*/ catalogued({
   id: 'boric',
   name: 'boric acid',
   species: [
@@ -285,7 +285,7 @@ export const boric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Orthosilicic acid and the silicates. */
-export const silicic = /*#__PURE__*/ defineProtolyte({
+export const silicic = /*#__PURE__*/ catalogued({
   id: 'silicic',
   name: 'orthosilicic acid',
   species: [
@@ -322,7 +322,7 @@ export const silicic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Arsenic acid and the arsenates. */
-export const arsenic = /*#__PURE__*/ defineProtolyte({
+export const arsenic = /*#__PURE__*/ catalogued({
   id: 'arsenic',
   name: 'arsenic acid',
   species: [
@@ -411,7 +411,7 @@ export const arsenic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Chromic acid, hydrogenchromate, chromate. */
-export const chromic = /*#__PURE__*/ defineProtolyte({
+export const chromic = /*#__PURE__*/ catalogued({
   id: 'chromic',
   name: 'chromic acid',
   species: [
@@ -441,7 +441,7 @@ export const chromic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydrofluoric acid and fluoride. */
-export const hydrofluoric = /*#__PURE__*/ defineProtolyte({
+export const hydrofluoric = /*#__PURE__*/ catalogued({
   id: 'hydrofluoric',
   name: 'hydrofluoric acid',
   species: [
@@ -476,7 +476,7 @@ export const hydrofluoric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hypochlorous acid and hypochlorite. */
-export const hypochlorous = /*#__PURE__*/ defineProtolyte({
+export const hypochlorous = /*#__PURE__*/ catalogued({
   id: 'hypochlorous',
   name: 'hypochlorous acid',
   species: [
@@ -516,7 +516,7 @@ export const hypochlorous = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydrogen cyanide and cyanide. */
-export const hydrocyanic = /*#__PURE__*/ defineProtolyte({
+export const hydrocyanic = /*#__PURE__*/ catalogued({
   id: 'hydrocyanic',
   name: 'hydrogen cyanide',
   species: [
@@ -550,7 +550,7 @@ export const hydrocyanic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydrogen sulfide, hydrogensulfide, sulfide. */
-export const hydrogenSulfide = /*#__PURE__*/ defineProtolyte({
+export const hydrogenSulfide = /*#__PURE__*/ catalogued({
   id: 'hydrogenSulfide',
   name: 'hydrogen sulfide',
   species: [
@@ -608,7 +608,7 @@ export const hydrogenSulfide = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Nitrous acid and nitrite. */
-export const nitrous = /*#__PURE__*/ defineProtolyte({
+export const nitrous = /*#__PURE__*/ catalogued({
   id: 'nitrous',
   name: 'nitrous acid',
   species: [
@@ -646,7 +646,7 @@ export const nitrous = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Iodic acid and iodate. */
-export const iodic = /*#__PURE__*/ defineProtolyte({
+export const iodic = /*#__PURE__*/ catalogued({
   id: 'iodic',
   name: 'iodic acid',
   species: [
@@ -666,7 +666,7 @@ export const iodic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Hydrogen peroxide and hydroperoxide. */
-export const hydrogenPeroxide = /*#__PURE__*/ defineProtolyte({
+export const hydrogenPeroxide = /*#__PURE__*/ catalogued({
   id: 'hydrogenPeroxide',
   name: 'hydrogen peroxide',
   species: [

@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Ascorbic acid (vitamin C) and the ascorbates. */
-export const ascorbic = /*#__PURE__*/ defineProtolyte({
+export const ascorbic = /*#__PURE__*/ catalogued({
   id: 'ascorbic',
   name: 'L-ascorbic acid',
   species: [
@@ -35,7 +35,7 @@ export const ascorbic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Phenol and phenolate. */
-export const phenol = /*#__PURE__*/ defineProtolyte({
+export const phenol = /*#__PURE__*/ catalogued({
   id: 'phenol',
   name: 'phenol',
   species: [
@@ -62,7 +62,7 @@ export const phenol = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Barbituric acid and barbiturate. */
-export const barbituric = /*#__PURE__*/ defineProtolyte({
+export const barbituric = /*#__PURE__*/ catalogued({
   id: 'barbituric',
   name: 'barbituric acid',
   species: [
@@ -78,7 +78,7 @@ export const barbituric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** EDTA, ethylenediaminetetraacetic acid, with its two ammonium groups. */
-export const edta = /*#__PURE__*/ defineProtolyte({
+export const edta = /*#__PURE__*/ catalogued({
   id: 'edta',
   name: 'EDTA',
   species: [

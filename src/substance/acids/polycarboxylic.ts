@@ -1,7 +1,7 @@
-import { defineProtolyte } from '../protolyte.js';
+import { catalogued } from './catalogued.js';
 
 /** Oxalic acid and the oxalates. */
-export const oxalic = /*#__PURE__*/ defineProtolyte({
+export const oxalic = /*#__PURE__*/ catalogued({
   id: 'oxalic',
   name: 'oxalic acid',
   species: [
@@ -50,7 +50,7 @@ export const oxalic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Malonic acid and the malonates. */
-export const malonic = /*#__PURE__*/ defineProtolyte({
+export const malonic = /*#__PURE__*/ catalogued({
   id: 'malonic',
   name: 'malonic acid',
   species: [
@@ -97,7 +97,7 @@ export const malonic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Succinic acid and the succinates. */
-export const succinic = /*#__PURE__*/ defineProtolyte({
+export const succinic = /*#__PURE__*/ catalogued({
   id: 'succinic',
   name: 'succinic acid',
   species: [
@@ -134,7 +134,7 @@ export const succinic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Malic acid and the malates. */
-export const malic = /*#__PURE__*/ defineProtolyte({
+export const malic = /*#__PURE__*/ catalogued({
   id: 'malic',
   name: 'malic acid',
   species: [
@@ -181,7 +181,7 @@ export const malic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Tartaric acid and the tartrates. */
-export const tartaric = /*#__PURE__*/ defineProtolyte({
+export const tartaric = /*#__PURE__*/ catalogued({
   id: 'tartaric',
   name: 'L-(+)-tartaric acid',
   species: [
@@ -217,7 +217,7 @@ export const tartaric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Maleic acid (cis-butenedioic) and the maleates. */
-export const maleic = /*#__PURE__*/ defineProtolyte({
+export const maleic = /*#__PURE__*/ catalogued({
   id: 'maleic',
   name: 'maleic acid',
   species: [
@@ -250,7 +250,7 @@ export const maleic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Fumaric acid (trans-butenedioic) and the fumarates. */
-export const fumaric = /*#__PURE__*/ defineProtolyte({
+export const fumaric = /*#__PURE__*/ catalogued({
   id: 'fumaric',
   name: 'fumaric acid',
   species: [
@@ -306,7 +306,7 @@ export const fumaric = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Adipic acid and the adipates. */
-export const adipic = /*#__PURE__*/ defineProtolyte({
+export const adipic = /*#__PURE__*/ catalogued({
   id: 'adipic',
   name: 'adipic acid',
   species: [
@@ -337,7 +337,7 @@ export const adipic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Phthalic acid and the phthalates. */
-export const phthalic = /*#__PURE__*/ defineProtolyte({
+export const phthalic = /*#__PURE__*/ catalogued({
   id: 'phthalic',
   name: 'o-phthalic acid',
   species: [
@@ -391,7 +391,7 @@ export const phthalic = /*#__PURE__*/ defineProtolyte({
 });
 
 /** Citric acid and the citrates. */
-export const citric = /*#__PURE__*/ defineProtolyte({
+export const citric = /*#__PURE__*/ catalogued({
   id: 'citric',
   name: 'citric acid',
   species: [

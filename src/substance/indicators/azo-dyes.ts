@@ -1,4 +1,4 @@
-import { defineIndicator } from '../define-indicator.js';
+import type { Indicator } from '../indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   bishop,
@@ -14,7 +14,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl yellow (dimethyl yellow), red to yellow. */
-export const methylYellow = /*#__PURE__*/ defineIndicator({
+export const methylYellow: Indicator = {
   id: 'methylYellow',
   name: 'methyl yellow (dimethyl yellow)',
   transition: { from: 2.9, to: 4 },
@@ -43,10 +43,10 @@ export const methylYellow = /*#__PURE__*/ defineIndicator({
     ],
   },
   hazard: 'May cause cancer; teaching laboratories use other indicators instead. See the safety data sheet.',
-});
+};
 
 /** Congo red, blue-violet to red. */
-export const congoRed = /*#__PURE__*/ defineIndicator({
+export const congoRed: Indicator = {
   id: 'congoRed',
   name: 'Congo red',
   transition: { from: 3, to: 5 },
@@ -72,10 +72,10 @@ export const congoRed = /*#__PURE__*/ defineIndicator({
     ],
   },
   hazard: 'May cause cancer, and may harm the unborn child: do not raise dust. See the safety data sheet.',
-});
+};
 
 /** Methyl orange, red to yellow-orange. */
-export const methylOrange = /*#__PURE__*/ defineIndicator({
+export const methylOrange: Indicator = {
   id: 'methylOrange',
   name: 'methyl orange',
   transition: { from: 3.1, to: 4.4 },
@@ -132,10 +132,10 @@ export const methylOrange = /*#__PURE__*/ defineIndicator({
   },
   hazard: 'The solid is poisonous if swallowed: do not raise dust. See the safety data sheet.',
   notes: ['The end point of an acid with a carbonate is taken at about pH 4.', 'pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Methyl red, red to yellow. */
-export const methylRed = /*#__PURE__*/ defineIndicator({
+export const methylRed: Indicator = {
   id: 'methylRed',
   name: 'methyl red',
   transition: { from: 4.4, to: 6.2 },
@@ -165,10 +165,10 @@ export const methylRed = /*#__PURE__*/ defineIndicator({
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};
 
 /** Alizarin yellow R, yellow to orange-red. */
-export const alizarinYellowR = /*#__PURE__*/ defineIndicator({
+export const alizarinYellowR: Indicator = {
   id: 'alizarinYellowR',
   name: 'alizarin yellow R',
   transition: { from: 10.1, to: 12 },
@@ -200,10 +200,10 @@ export const alizarinYellowR = /*#__PURE__*/ defineIndicator({
   notes: [
     'Alizarin yellow GG, its relative, goes from colourless to yellow between pH 10.0 and 12.0 (Thai Pharmacopoeia).',
   ],
-});
+};
 
 /** Tropaeolin O, yellow to orange. */
-export const tropaeolinO = /*#__PURE__*/ defineIndicator({
+export const tropaeolinO: Indicator = {
   id: 'tropaeolinO',
   name: 'tropaeolin O',
   transition: { from: 11.1, to: 12.7 },
@@ -224,4 +224,4 @@ export const tropaeolinO = /*#__PURE__*/ defineIndicator({
   alternatives: {
     transitions: [{ from: 11, to: 13, source: crc }],
   },
-});
+};

@@ -1,10 +1,10 @@
-import { defineIndicator } from '../define-indicator.js';
+import type { Indicator } from '../indicator.js';
 import { methylRed } from './azo-dyes.js';
 import { wikipedia2007 } from './handbooks.js';
 import { bromocresolGreen } from './sulfonephthaleins.js';
 
 /** Methyl red + bromocresol green (mixed), red to green. */
-export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
+export const methylRedBromocresolGreen: Indicator = {
   id: 'methylRedBromocresolGreen',
   name: 'methyl red + bromocresol green (mixed)',
   transition: { from: 4.5, to: 5.2 },
@@ -36,4 +36,4 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ defineIndicator({
   notes: [
     'At its change point it is called grey, since the colours of its parts are nearly complementary there; predicted colours pass through a dull olive.',
   ],
-});
+};

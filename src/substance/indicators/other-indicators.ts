@@ -1,4 +1,4 @@
-import { defineIndicator } from '../define-indicator.js';
+import type { Indicator } from '../indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -14,7 +14,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl violet, yellow to blue-violet. */
-export const methylViolet = /*#__PURE__*/ defineIndicator({
+export const methylViolet: Indicator = {
   id: 'methylViolet',
   name: 'methyl violet',
   transition: { from: 0, to: 1.6 },
@@ -47,10 +47,10 @@ export const methylViolet = /*#__PURE__*/ defineIndicator({
   },
   hazard:
     'Harmful if swallowed, can damage the eyes badly, and suspected of causing cancer; it stains. See the safety data sheet.',
-});
+};
 
 /** Litmus (azolitmin), red to blue. */
-export const litmus = /*#__PURE__*/ defineIndicator({
+export const litmus: Indicator = {
   id: 'litmus',
   name: 'litmus (azolitmin)',
   transition: { from: 4.5, to: 8.3 },
@@ -74,10 +74,10 @@ export const litmus = /*#__PURE__*/ defineIndicator({
     ],
   },
   notes: ['Changes too broadly for the end point of a titration.', 'pKIn: mixture; nominal.'],
-});
+};
 
 /** Neutral red, red to yellow. */
-export const neutralRed = /*#__PURE__*/ defineIndicator({
+export const neutralRed: Indicator = {
   id: 'neutralRed',
   name: 'neutral red',
   transition: { from: 6.8, to: 8 },
@@ -103,10 +103,10 @@ export const neutralRed = /*#__PURE__*/ defineIndicator({
     pKIns: [{ pKIn: 6.8, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};
 
 /** Nitramine (2,4,6-trinitrophenylmethylnitramine), colourless to orange-brown. */
-export const nitramine = /*#__PURE__*/ defineIndicator({
+export const nitramine: Indicator = {
   id: 'nitramine',
   name: 'nitramine (2,4,6-trinitrophenylmethylnitramine)',
   transition: { from: 10.8, to: 13 },
@@ -120,10 +120,10 @@ export const nitramine = /*#__PURE__*/ defineIndicator({
   },
   hazard:
     'The solid (tetryl) is an explosive, and poisonous: listed for history, not for use. See the safety data sheet.',
-});
+};
 
 /** Indigo carmine, blue to yellow. */
-export const indigoCarmine = /*#__PURE__*/ defineIndicator({
+export const indigoCarmine: Indicator = {
   id: 'indigoCarmine',
   name: 'indigo carmine',
   transition: { from: 11.4, to: 13 },
@@ -142,4 +142,4 @@ export const indigoCarmine = /*#__PURE__*/ defineIndicator({
     transitions: [{ from: 11.4, to: 13, source: juniorOlympiad }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};

@@ -1,4 +1,4 @@
-import { defineIndicator } from '../define-indicator.js';
+import type { Indicator } from '../indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -13,7 +13,7 @@ import {
 } from './handbooks.js';
 
 /** Phenolphthalein, colourless to pink. */
-export const phenolphthalein = /*#__PURE__*/ defineIndicator({
+export const phenolphthalein: Indicator = {
   id: 'phenolphthalein',
   name: 'phenolphthalein',
   transition: { from: 8.2, to: 10 },
@@ -60,10 +60,10 @@ export const phenolphthalein = /*#__PURE__*/ defineIndicator({
     'The pH at which pink is first seen moves with the logarithm of the amount added. The colour fades above pH 12.',
     'pKIn: effective; two steps 8.9 and 9.4 reported.',
   ],
-});
+};
 
 /** O-cresolphthalein, colourless to red. */
-export const oCresolphthalein = /*#__PURE__*/ defineIndicator({
+export const oCresolphthalein: Indicator = {
   id: 'oCresolphthalein',
   name: 'o-cresolphthalein',
   transition: { from: 8.2, to: 9.8 },
@@ -86,10 +86,10 @@ export const oCresolphthalein = /*#__PURE__*/ defineIndicator({
     transitions: [{ from: 8.2, to: 9.8, source: crc }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};
 
 /** Thymolphthalein, colourless to blue. */
-export const thymolphthalein = /*#__PURE__*/ defineIndicator({
+export const thymolphthalein: Indicator = {
   id: 'thymolphthalein',
   name: 'thymolphthalein',
   transition: { from: 9.3, to: 10.5 },
@@ -117,4 +117,4 @@ export const thymolphthalein = /*#__PURE__*/ defineIndicator({
     pKIns: [{ pKIn: 9.7, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};

@@ -1,4 +1,4 @@
-import { defineIndicator } from '../define-indicator.js';
+import type { Indicator } from '../indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -16,7 +16,7 @@ import {
 } from './handbooks.js';
 
 /** Cresol red (first change), red to yellow. */
-export const cresolRedAcid = /*#__PURE__*/ defineIndicator({
+export const cresolRedAcid: Indicator = {
   id: 'cresolRedAcid',
   name: 'cresol red (first change)',
   transition: { from: 0.2, to: 1.8 },
@@ -35,10 +35,10 @@ export const cresolRedAcid = /*#__PURE__*/ defineIndicator({
   alternatives: {
     transitions: [{ from: 0.2, to: 1.8, source: kolthoff }],
   },
-});
+};
 
 /** Thymol blue (first change), red to yellow. */
-export const thymolBlueAcid = /*#__PURE__*/ defineIndicator({
+export const thymolBlueAcid: Indicator = {
   id: 'thymolBlueAcid',
   name: 'thymol blue (first change)',
   transition: { from: 1.2, to: 2.8 },
@@ -64,10 +64,10 @@ export const thymolBlueAcid = /*#__PURE__*/ defineIndicator({
     pKIns: [{ pKIn: 1.6, source: juniorOlympiad }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Bromophenol blue, yellow to blue-violet. */
-export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
+export const bromophenolBlue: Indicator = {
   id: 'bromophenolBlue',
   name: 'bromophenol blue',
   transition: { from: 3, to: 4.6 },
@@ -94,10 +94,10 @@ export const bromophenolBlue = /*#__PURE__*/ defineIndicator({
     pKIns: [{ pKIn: 4.1, source: kolthoff, note: 'zero ionic strength' }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Bromocresol green, yellow to blue. */
-export const bromocresolGreen = /*#__PURE__*/ defineIndicator({
+export const bromocresolGreen: Indicator = {
   id: 'bromocresolGreen',
   name: 'bromocresol green',
   transition: { from: 3.8, to: 5.4 },
@@ -137,10 +137,10 @@ export const bromocresolGreen = /*#__PURE__*/ defineIndicator({
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Chlorophenol red, yellow to red. */
-export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
+export const chlorophenolRed: Indicator = {
   id: 'chlorophenolRed',
   name: 'chlorophenol red',
   transition: { from: 4.8, to: 6.4 },
@@ -169,10 +169,10 @@ export const chlorophenolRed = /*#__PURE__*/ defineIndicator({
       { pKIn: 6.25, source: kolthoff, note: 'zero ionic strength' },
     ],
   },
-});
+};
 
 /** Bromocresol purple, yellow to purple. */
-export const bromocresolPurple = /*#__PURE__*/ defineIndicator({
+export const bromocresolPurple: Indicator = {
   id: 'bromocresolPurple',
   name: 'bromocresol purple',
   transition: { from: 5.2, to: 6.8 },
@@ -200,10 +200,10 @@ export const bromocresolPurple = /*#__PURE__*/ defineIndicator({
     pKIns: [{ pKIn: 6.4, source: kolthoff, note: 'zero ionic strength' }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Bromothymol blue, yellow to blue. */
-export const bromothymolBlue = /*#__PURE__*/ defineIndicator({
+export const bromothymolBlue: Indicator = {
   id: 'bromothymolBlue',
   name: 'bromothymol blue',
   transition: { from: 6, to: 7.6 },
@@ -244,10 +244,10 @@ export const bromothymolBlue = /*#__PURE__*/ defineIndicator({
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-});
+};
 
 /** Phenol red, yellow to red. */
-export const phenolRed = /*#__PURE__*/ defineIndicator({
+export const phenolRed: Indicator = {
   id: 'phenolRed',
   name: 'phenol red',
   transition: { from: 6.6, to: 8 },
@@ -281,10 +281,10 @@ export const phenolRed = /*#__PURE__*/ defineIndicator({
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** Cresol red (second change), yellow to purple-red. */
-export const cresolRed = /*#__PURE__*/ defineIndicator({
+export const cresolRed: Indicator = {
   id: 'cresolRed',
   name: 'cresol red (second change)',
   transition: { from: 7.2, to: 8.8 },
@@ -314,10 +314,10 @@ export const cresolRed = /*#__PURE__*/ defineIndicator({
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};
 
 /** M-cresol purple (second change), yellow to purple. */
-export const mCresolPurple = /*#__PURE__*/ defineIndicator({
+export const mCresolPurple: Indicator = {
   id: 'mCresolPurple',
   name: 'm-cresol purple (second change)',
   transition: { from: 7.6, to: 9.2 },
@@ -339,10 +339,10 @@ export const mCresolPurple = /*#__PURE__*/ defineIndicator({
     transitions: [{ from: 7.4, to: 9, source: juniorOlympiad }],
     pKIns: [{ pKIn: 8.3, source: juniorOlympiad }],
   },
-});
+};
 
 /** Thymol blue (second change), yellow to blue. */
-export const thymolBlue = /*#__PURE__*/ defineIndicator({
+export const thymolBlue: Indicator = {
   id: 'thymolBlue',
   name: 'thymol blue (second change)',
   transition: { from: 8, to: 9.6 },
@@ -373,4 +373,4 @@ export const thymolBlue = /*#__PURE__*/ defineIndicator({
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-});
+};

@@ -2,62 +2,67 @@ import { ammonium } from '../acids/amines.js';
 import { acetic } from '../acids/carboxylic.js';
 import { sulfuric } from '../acids/inorganic.js';
 import { chloride, nitrate } from '../ions.js';
-import { defineReagent } from '../reagent.js';
+import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Ammonia, NH3. Dissolved in water. */
-export const ammonia = /*#__PURE__*/ defineReagent({
+export const ammonia: Reagent = {
   id: 'ammonia',
   name: 'ammonia',
   formula: 'NH3',
+  molarMass: 17.031,
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [],
   hazard:
     'Corrosive in concentrated solution; the gas that leaves it stings eyes and airways, with a limit for solutions of 5 % by mass and above. Very toxic to water life. Open the concentrated solution in a fume cupboard.',
   source: concentrationLimits,
-});
+};
 
 /** Ammonium chloride, NH4Cl. */
-export const ammoniumChloride = /*#__PURE__*/ defineReagent({
+export const ammoniumChloride: Reagent = {
   id: 'ammoniumChloride',
   name: 'ammonium chloride',
   formula: 'NH4Cl',
+  molarMass: 53.489,
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [{ ion: chloride, count: 1 }],
   hazard: 'Harmful if swallowed, and irritates the eyes. For solutions, see the safety data sheet.',
-});
+};
 
 /** Ammonium sulfate, (NH4)2SO4. */
-export const ammoniumSulfate = /*#__PURE__*/ defineReagent({
+export const ammoniumSulfate: Reagent = {
   id: 'ammoniumSulfate',
   name: 'ammonium sulfate',
   formula: '(NH4)2SO4',
+  molarMass: 132.134,
   protolytes: [
     { protolyte: ammonium, count: 2 },
     { protolyte: sulfuric, count: 1 },
   ],
   ions: [],
-});
+};
 
 /** Ammonium nitrate, NH4NO3. */
-export const ammoniumNitrate = /*#__PURE__*/ defineReagent({
+export const ammoniumNitrate: Reagent = {
   id: 'ammoniumNitrate',
   name: 'ammonium nitrate',
   formula: 'NH4NO3',
+  molarMass: 80.043,
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [{ ion: nitrate, count: 1 }],
   hazard:
     'An oxidiser that can explode when heated or mixed with anything that burns; irritates the eyes. Local rules may limit who can buy or store it. For solutions, see the safety data sheet.',
-});
+};
 
 /** Ammonium acetate, CH3COONH4. */
-export const ammoniumAcetate = /*#__PURE__*/ defineReagent({
+export const ammoniumAcetate: Reagent = {
   id: 'ammoniumAcetate',
   name: 'ammonium acetate',
   formula: 'CH3COONH4',
+  molarMass: 77.083,
   protolytes: [
     { protolyte: ammonium, count: 1 },
     { protolyte: acetic, count: 1 },
   ],
   ions: [],
-});
+};

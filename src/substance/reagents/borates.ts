@@ -1,36 +1,39 @@
 import { boric } from '../acids/inorganic.js';
 import { sodium } from '../ions.js';
-import { defineReagent } from '../reagent.js';
+import type { Reagent } from '../reagent.js';
 
 /** Boric acid, H3BO3. */
-export const boricAcid = /*#__PURE__*/ defineReagent({
+export const boricAcid: Reagent = {
   id: 'boricAcid',
   name: 'boric acid',
   formula: 'H3BO3',
+  molarMass: 61.831,
   protolytes: [{ protolyte: boric, count: 1 }],
   ions: [],
   hazard:
     'May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
-});
+};
 
 /** Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives equal amounts of boric acid and borate. */
-export const borax = /*#__PURE__*/ defineReagent({
+export const borax: Reagent = {
   id: 'borax',
   name: 'borax (disodium tetraborate decahydrate)',
   formula: 'Na2B4O7·10H2O',
+  molarMass: 381.3625,
   protolytes: [{ protolyte: boric, count: 4 }],
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes. May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
-});
+};
 
 /** Disodium tetraborate, Na2B4O7. Anhydrous borax. */
-export const disodiumTetraborate = /*#__PURE__*/ defineReagent({
+export const disodiumTetraborate: Reagent = {
   id: 'disodiumTetraborate',
   name: 'disodium tetraborate',
   formula: 'Na2B4O7',
+  molarMass: 201.2125,
   protolytes: [{ protolyte: boric, count: 4 }],
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes. May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
-});
+};

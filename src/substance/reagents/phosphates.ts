@@ -1,139 +1,153 @@
 import { phosphoric } from '../acids/inorganic.js';
 import { potassium, sodium } from '../ions.js';
-import { defineReagent } from '../reagent.js';
+import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Phosphoric acid, H3PO4. */
-export const phosphoricAcid = /*#__PURE__*/ defineReagent({
+export const phosphoricAcid: Reagent = {
   id: 'phosphoricAcid',
   name: 'phosphoric acid',
   formula: 'H3PO4',
+  molarMass: 97.9938,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [],
   hazard:
     'Corrosive from 25 % by mass, irritating to skin and eyes from 10 %. Pour acid into water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Sodium dihydrogen phosphate, NaH2PO4. */
-export const sodiumDihydrogenPhosphate = /*#__PURE__*/ defineReagent({
+export const sodiumDihydrogenPhosphate: Reagent = {
   id: 'sodiumDihydrogenPhosphate',
   name: 'sodium dihydrogen phosphate',
   formula: 'NaH2PO4',
+  molarMass: 119.9755,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-});
+};
 
 /** Sodium dihydrogen phosphate monohydrate, NaH2PO4·H2O. */
-export const sodiumDihydrogenPhosphateMonohydrate = /*#__PURE__*/ defineReagent({
+export const sodiumDihydrogenPhosphateMonohydrate: Reagent = {
   id: 'sodiumDihydrogenPhosphateMonohydrate',
   name: 'sodium dihydrogen phosphate monohydrate',
   formula: 'NaH2PO4·H2O',
+  molarMass: 137.9905,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-});
+};
 
 /** Sodium dihydrogen phosphate dihydrate, NaH2PO4·2H2O. */
-export const sodiumDihydrogenPhosphateDihydrate = /*#__PURE__*/ defineReagent({
+export const sodiumDihydrogenPhosphateDihydrate: Reagent = {
   id: 'sodiumDihydrogenPhosphateDihydrate',
   name: 'sodium dihydrogen phosphate dihydrate',
   formula: 'NaH2PO4·2H2O',
+  molarMass: 156.0055,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-});
+};
 
 /** Disodium hydrogen phosphate, Na2HPO4. */
-export const disodiumHydrogenPhosphate = /*#__PURE__*/ defineReagent({
+export const disodiumHydrogenPhosphate: Reagent = {
   id: 'disodiumHydrogenPhosphate',
   name: 'disodium hydrogen phosphate',
   formula: 'Na2HPO4',
+  molarMass: 141.9573,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-});
+};
 
 /** Disodium hydrogen phosphate dihydrate, Na2HPO4·2H2O. */
-export const disodiumHydrogenPhosphateDihydrate = /*#__PURE__*/ defineReagent({
+export const disodiumHydrogenPhosphateDihydrate: Reagent = {
   id: 'disodiumHydrogenPhosphateDihydrate',
   name: 'disodium hydrogen phosphate dihydrate',
   formula: 'Na2HPO4·2H2O',
+  molarMass: 177.9873,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-});
+};
 
 /** Disodium hydrogen phosphate heptahydrate, Na2HPO4·7H2O. */
-export const disodiumHydrogenPhosphateHeptahydrate = /*#__PURE__*/ defineReagent({
+export const disodiumHydrogenPhosphateHeptahydrate: Reagent = {
   id: 'disodiumHydrogenPhosphateHeptahydrate',
   name: 'disodium hydrogen phosphate heptahydrate',
   formula: 'Na2HPO4·7H2O',
+  molarMass: 268.0623,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-});
+};
 
 /** Disodium hydrogen phosphate dodecahydrate, Na2HPO4·12H2O. */
-export const disodiumHydrogenPhosphateDodecahydrate = /*#__PURE__*/ defineReagent({
+export const disodiumHydrogenPhosphateDodecahydrate: Reagent = {
   id: 'disodiumHydrogenPhosphateDodecahydrate',
   name: 'disodium hydrogen phosphate dodecahydrate',
   formula: 'Na2HPO4·12H2O',
+  molarMass: 358.1373,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-});
+};
 
 /** Trisodium phosphate, Na3PO4. */
-export const trisodiumPhosphate = /*#__PURE__*/ defineReagent({
+export const trisodiumPhosphate: Reagent = {
   id: 'trisodiumPhosphate',
   name: 'trisodium phosphate',
   formula: 'Na3PO4',
+  molarMass: 163.9391,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 3 }],
   hazard:
     'Strongly alkaline: irritates skin and airways and can damage the eyes badly. For solutions, see the safety data sheet.',
-});
+};
 
 /** Trisodium phosphate dodecahydrate, Na3PO4·12H2O. */
-export const trisodiumPhosphateDodecahydrate = /*#__PURE__*/ defineReagent({
+export const trisodiumPhosphateDodecahydrate: Reagent = {
   id: 'trisodiumPhosphateDodecahydrate',
   name: 'trisodium phosphate dodecahydrate',
   formula: 'Na3PO4·12H2O',
+  molarMass: 380.1191,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: sodium, count: 3 }],
   hazard:
     'Strongly alkaline: irritates skin and airways and can damage the eyes badly. For solutions, see the safety data sheet.',
-});
+};
 
 /** Potassium dihydrogen phosphate, KH2PO4. */
-export const potassiumDihydrogenPhosphate = /*#__PURE__*/ defineReagent({
+export const potassiumDihydrogenPhosphate: Reagent = {
   id: 'potassiumDihydrogenPhosphate',
   name: 'potassium dihydrogen phosphate',
   formula: 'KH2PO4',
+  molarMass: 136.0841,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
-});
+};
 
 /** Dipotassium hydrogen phosphate, K2HPO4. */
-export const dipotassiumHydrogenPhosphate = /*#__PURE__*/ defineReagent({
+export const dipotassiumHydrogenPhosphate: Reagent = {
   id: 'dipotassiumHydrogenPhosphate',
   name: 'dipotassium hydrogen phosphate',
   formula: 'K2HPO4',
+  molarMass: 174.1744,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: potassium, count: 2 }],
-});
+};
 
 /** Dipotassium hydrogen phosphate trihydrate, K2HPO4·3H2O. */
-export const dipotassiumHydrogenPhosphateTrihydrate = /*#__PURE__*/ defineReagent({
+export const dipotassiumHydrogenPhosphateTrihydrate: Reagent = {
   id: 'dipotassiumHydrogenPhosphateTrihydrate',
   name: 'dipotassium hydrogen phosphate trihydrate',
   formula: 'K2HPO4·3H2O',
+  molarMass: 228.2194,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: potassium, count: 2 }],
-});
+};
 
 /** Tripotassium phosphate, K3PO4. */
-export const tripotassiumPhosphate = /*#__PURE__*/ defineReagent({
+export const tripotassiumPhosphate: Reagent = {
   id: 'tripotassiumPhosphate',
   name: 'tripotassium phosphate',
   formula: 'K3PO4',
+  molarMass: 212.2647,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [{ ion: potassium, count: 3 }],
   hazard:
     'Strongly alkaline: irritates skin and airways and can damage the eyes badly. For solutions, see the safety data sheet.',
-});
+};

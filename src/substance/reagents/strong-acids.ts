@@ -1,88 +1,95 @@
 import { iodic, sulfuric } from '../acids/inorganic.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
-import { defineReagent } from '../reagent.js';
+import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 // Strong acids, as their anions alone: the protons follow from the charge balance. They count as fully ionised in
 // water (P. Flowers et al., Chemistry 2e, OpenStax, sections 14.1 and 14.3).
 
 /** Hydrochloric acid, HCl. */
-export const hydrochloricAcid = /*#__PURE__*/ defineReagent({
+export const hydrochloricAcid: Reagent = {
   id: 'hydrochloricAcid',
   name: 'hydrochloric acid',
   formula: 'HCl',
+  molarMass: 36.458,
   protolytes: [],
   ions: [{ ion: chloride, count: 1 }],
   hazard:
     'Corrosive from 25 % by mass, irritating to skin, eyes and airways from 10 %. The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Hydrobromic acid, HBr. */
-export const hydrobromicAcid = /*#__PURE__*/ defineReagent({
+export const hydrobromicAcid: Reagent = {
   id: 'hydrobromicAcid',
   name: 'hydrobromic acid',
   formula: 'HBr',
+  molarMass: 80.912,
   protolytes: [],
   ions: [{ ion: bromide, count: 1 }],
   hazard:
     'Corrosive from 40 % by mass, irritating to skin, eyes and airways from 10 %. The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Nitric acid, HNO3. */
-export const nitricAcid = /*#__PURE__*/ defineReagent({
+export const nitricAcid: Reagent = {
   id: 'nitricAcid',
   name: 'nitric acid',
   formula: 'HNO3',
+  molarMass: 63.012,
   protolytes: [],
   ions: [{ ion: nitrate, count: 1 }],
   hazard:
     'Corrosive from 5 % by mass, severely from 20 %; a strong oxidiser from 65 %. Gives toxic brown gases with metals and organic matter: keep it from both, and open the concentrated acid in a fume cupboard. Pour acid into water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Perchloric acid, HClO4. */
-export const perchloricAcid = /*#__PURE__*/ defineReagent({
+export const perchloricAcid: Reagent = {
   id: 'perchloricAcid',
   name: 'perchloric acid',
   formula: 'HClO4',
+  molarMass: 100.454,
   protolytes: [],
   ions: [{ ion: perchlorate, count: 1 }],
   hazard:
     'Corrosive from 10 % by mass, severely from 50 %, irritating from 1 %. A strong oxidiser that can explode with organic matter or when heated: keep it cold and dilute. Pour acid into water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Sulfuric acid, H2SO4. Its first proton is always lost; the second is that of `acids.sulfuric`. */
-export const sulfuricAcid = /*#__PURE__*/ defineReagent({
+export const sulfuricAcid: Reagent = {
   id: 'sulfuricAcid',
   name: 'sulfuric acid',
   formula: 'H2SO4',
+  molarMass: 98.072,
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [],
   hazard:
     'Severely corrosive from 15 % by mass, irritating to skin and eyes from 5 %. Heats up violently with water: pour the acid slowly into cold water, never water into acid.',
   source: concentrationLimits,
-});
+};
 
 /** Sodium hydrogen sulfate, NaHSO4. */
-export const sodiumHydrogenSulfate = /*#__PURE__*/ defineReagent({
+export const sodiumHydrogenSulfate: Reagent = {
   id: 'sodiumHydrogenSulfate',
   name: 'sodium hydrogen sulfate',
   formula: 'NaHSO4',
+  molarMass: 120.0538,
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
   hazard: 'Strongly acid: can damage the eyes badly. For solutions, see the safety data sheet.',
-});
+};
 
 /** Potassium hydrogen diiodate, KH(IO3)2. A primary standard for bases. */
-export const potassiumHydrogenDiiodate = /*#__PURE__*/ defineReagent({
+export const potassiumHydrogenDiiodate: Reagent = {
   id: 'potassiumHydrogenDiiodate',
   name: 'potassium hydrogen diiodate',
   formula: 'KH(IO3)2',
+  molarMass: 389.9092,
   protolytes: [{ protolyte: iodic, count: 2 }],
   ions: [{ ion: potassium, count: 1 }],
   hazard:
     'An oxidiser, and acid: harms skin and eyes. Keep it from anything that burns; see the safety data sheet.',
-});
+};
