@@ -6,8 +6,8 @@
 // biome-ignore-all assist/source/organizeImports: grouped by the question that each group answers
 
 // What is in the bottle?
-export * as acids from './substance/acids.js';
-export * as reagents from './substance/reagents.js';
+export * as acids from './acids.js';
+export * as reagents from './reagents.js';
 export {
   type Alternative,
   defineProtolyte,
@@ -18,7 +18,7 @@ export {
   type TemperatureFit,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
-export * as phStandards from './substance/ph-standards.js';
+export { phStandards } from './substance/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
@@ -36,7 +36,7 @@ export { mix } from './solution/mix.js';
 export { aliquot } from './solution/aliquot.js';
 export { addWater, makeUpTo } from './solution/dilute.js';
 export { makeStock } from './solution/make-stock.js';
-export * as waters from './solution/waters.js';
+export { waters } from './solution/waters.js';
 export type { Water } from './solution/water.js';
 export { absorbCarbonDioxide } from './solution/absorb-carbon-dioxide.js';
 
@@ -94,7 +94,7 @@ export type { BoilOut } from './titration/boil-out.js';
 export { titrationLimits } from './titration/limits.js';
 
 // Which indicator?
-export * as indicators from './substance/indicators.js';
+export * as indicators from './indicators.js';
 export {
   type Band,
   type Bands,

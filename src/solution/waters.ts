@@ -2,8 +2,7 @@ import { carbonDioxide } from '../substance/reagents/carbonates.js';
 import { calciumHydroxide } from '../substance/reagents/strong-bases.js';
 import type { Water } from './water.js';
 
-/** Fresh deionised water, boiled out or straight from the cartridge: no carbon dioxide. */
-export const freshDeionised: Water = {
+const freshDeionised: Water = {
   name: 'fresh deionised water',
   solution: { mL: 1000, contents: [] },
   source: {
@@ -12,8 +11,7 @@ export const freshDeionised: Water = {
   },
 };
 
-/** Deionised water in equilibrium with outdoor air: 16.5 µmol/L of carbon dioxide and its ions, pH 5.6. */
-export const inAir: Water = {
+const inAir: Water = {
   name: 'deionised water in equilibrium with air',
   solution: { mL: 1000, contents: [{ reagent: carbonDioxide, mmol: 0.0165 }] },
   source: {
@@ -23,8 +21,7 @@ export const inAir: Water = {
   },
 };
 
-/** Deionised water that stood in a bottle in a full laboratory, in equilibrium with 1000 ppm of CO2: pH 5.4. */
-export const stoodInBottle: Water = {
+const stoodInBottle: Water = {
   name: 'deionised water that stood in a bottle',
   solution: { mL: 1000, contents: [{ reagent: carbonDioxide, mmol: 0.0368 }] },
   source: {
@@ -33,8 +30,7 @@ export const stoodInBottle: Water = {
   },
 };
 
-/** Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3. */
-export const tapLike: Water = {
+const tapLike: Water = {
   name: 'tap-like water',
   solution: {
     mL: 1000,
@@ -47,4 +43,16 @@ export const tapLike: Water = {
     kind: 'commonPractice',
     note: 'a moderately hard tap water, 100 mg/L of alkalinity as CaCO3, near pH 7.3; tap waters differ widely, so ask the supplier',
   },
+};
+
+/** Waters of four qualities, a litre each, by name. */
+export const waters = {
+  /** Fresh deionised water, boiled out or straight from the cartridge: no carbon dioxide. */
+  freshDeionised,
+  /** Deionised water in equilibrium with outdoor air: 16.5 µmol/L of carbon dioxide and its ions, pH 5.6. */
+  inAir,
+  /** Deionised water that stood in a bottle in a full laboratory, in equilibrium with 1000 ppm of CO2: pH 5.4. */
+  stoodInBottle,
+  /** Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3. */
+  tapLike,
 };

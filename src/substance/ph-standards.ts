@@ -1,6 +1,11 @@
 import type { Source } from '../source.js';
 import type { PHStandard } from './ph-standard.js';
-import * as reagents from './reagents.js';
+import * as borates from './reagents/borates.js';
+import * as buffers from './reagents/buffers.js';
+import * as carbonates from './reagents/carbonates.js';
+import * as phosphates from './reagents/phosphates.js';
+import * as polycarboxylic from './reagents/polycarboxylic.js';
+import * as strongBases from './reagents/strong-bases.js';
 
 const iupac = (checked: string): Source => ({
   kind: 'fromMemory',
@@ -9,22 +14,20 @@ const iupac = (checked: string): Source => ({
 });
 const bates = (checked: string): Source => ({ kind: 'fromMemory', work: 'bates-1973', note: checked });
 
-/** Potassium hydrogen tartrate, saturated at 25 °C. */
-export const tartrateSaturated: PHStandard = {
+const tartrateSaturated: PHStandard = {
   id: 'tartrateSaturated',
   name: 'potassium hydrogen tartrate, saturated at 25 °C',
-  contents: [{ reagent: reagents.potassiumHydrogenTartrate, molar: 0.0341 }],
+  contents: [{ reagent: polycarboxylic.potassiumHydrogenTartrate, molar: 0.0341 }],
   primary: true,
   celsius: [25, 30, 35, 37, 40, 50],
   pH: [3.557, 3.552, 3.549, 3.548, 3.547, 3.549],
   source: /*#__PURE__*/ iupac('memory; 3.557 at 25 °C is reproduced by a Bates-Guggenheim model to 0.001'),
 };
 
-/** Potassium dihydrogen citrate. */
-export const citrate: PHStandard = {
+const citrate: PHStandard = {
   id: 'citrate',
   name: 'potassium dihydrogen citrate',
-  contents: [{ reagent: reagents.potassiumDihydrogenCitrate, molar: 0.05 }],
+  contents: [{ reagent: polycarboxylic.potassiumDihydrogenCitrate, molar: 0.05 }],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
   pH: [3.863, 3.84, 3.82, 3.802, 3.788, 3.776, 3.766, 3.759, 3.756, 3.754, 3.749],
@@ -33,11 +36,10 @@ export const citrate: PHStandard = {
   ),
 };
 
-/** Potassium hydrogen phthalate. */
-export const phthalate: PHStandard = {
+const phthalate: PHStandard = {
   id: 'phthalate',
   name: 'potassium hydrogen phthalate',
-  contents: [{ reagent: reagents.potassiumHydrogenPhthalate, molar: 0.05 }],
+  contents: [{ reagent: polycarboxylic.potassiumHydrogenPhthalate, molar: 0.05 }],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
   pH: [4.0, 3.998, 3.997, 3.998, 4.0, 4.005, 4.011, 4.018, 4.022, 4.027, 4.05],
@@ -46,13 +48,12 @@ export const phthalate: PHStandard = {
   ),
 };
 
-/** Potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:1. */
-export const phosphateEqual: PHStandard = {
+const phosphateEqual: PHStandard = {
   id: 'phosphateEqual',
   name: 'potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:1',
   contents: [
-    { reagent: reagents.potassiumDihydrogenPhosphate, molar: 0.025 },
-    { reagent: reagents.disodiumHydrogenPhosphate, molar: 0.025 },
+    { reagent: phosphates.potassiumDihydrogenPhosphate, molar: 0.025 },
+    { reagent: phosphates.disodiumHydrogenPhosphate, molar: 0.025 },
   ],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
@@ -62,13 +63,12 @@ export const phosphateEqual: PHStandard = {
   ),
 };
 
-/** Potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:3.5. */
-export const phosphateBlood: PHStandard = {
+const phosphateBlood: PHStandard = {
   id: 'phosphateBlood',
   name: 'potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:3.5',
   contents: [
-    { reagent: reagents.potassiumDihydrogenPhosphate, molar: 0.008695 },
-    { reagent: reagents.disodiumHydrogenPhosphate, molar: 0.03043 },
+    { reagent: phosphates.potassiumDihydrogenPhosphate, molar: 0.008695 },
+    { reagent: phosphates.disodiumHydrogenPhosphate, molar: 0.03043 },
   ],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
@@ -78,11 +78,10 @@ export const phosphateBlood: PHStandard = {
   ),
 };
 
-/** Disodium tetraborate decahydrate (borax). */
-export const borax: PHStandard = {
+const borax: PHStandard = {
   id: 'borax',
   name: 'disodium tetraborate decahydrate (borax)',
-  contents: [{ reagent: reagents.borax, molar: 0.01 }],
+  contents: [{ reagent: borates.borax, molar: 0.01 }],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
   pH: [9.464, 9.395, 9.332, 9.276, 9.225, 9.18, 9.139, 9.102, 9.088, 9.068, 9.011],
@@ -91,13 +90,12 @@ export const borax: PHStandard = {
   ),
 };
 
-/** Sodium hydrogen carbonate + sodium carbonate. */
-export const carbonate: PHStandard = {
+const carbonate: PHStandard = {
   id: 'carbonate',
   name: 'sodium hydrogen carbonate + sodium carbonate',
   contents: [
-    { reagent: reagents.sodiumHydrogenCarbonate, molar: 0.025 },
-    { reagent: reagents.sodiumCarbonate, molar: 0.025 },
+    { reagent: carbonates.sodiumHydrogenCarbonate, molar: 0.025 },
+    { reagent: carbonates.sodiumCarbonate, molar: 0.025 },
   ],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
@@ -107,11 +105,10 @@ export const carbonate: PHStandard = {
   ),
 };
 
-/** Potassium tetroxalate dihydrate: a secondary standard. */
-export const tetroxalate: PHStandard = {
+const tetroxalate: PHStandard = {
   id: 'tetroxalate',
   name: 'potassium tetroxalate dihydrate',
-  contents: [{ reagent: reagents.potassiumTetroxalateDihydrate, molar: 0.05 }],
+  contents: [{ reagent: polycarboxylic.potassiumTetroxalateDihydrate, molar: 0.05 }],
   primary: false,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 38, 40, 45, 50, 55, 60, 70, 80, 90, 95],
   pH: [
@@ -123,11 +120,10 @@ export const tetroxalate: PHStandard = {
   ),
 };
 
-/** Calcium hydroxide, saturated at 25 °C: a secondary standard. */
-export const calciumHydroxideSaturated: PHStandard = {
+const calciumHydroxideSaturated: PHStandard = {
   id: 'calciumHydroxideSaturated',
   name: 'calcium hydroxide, saturated at 25 °C',
-  contents: [{ reagent: reagents.calciumHydroxide, molar: 0.0203 }],
+  contents: [{ reagent: strongBases.calciumHydroxide, molar: 0.0203 }],
   primary: false,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 38, 40, 45, 50, 55, 60],
   pH: [
@@ -137,13 +133,12 @@ export const calciumHydroxideSaturated: PHStandard = {
   source: /*#__PURE__*/ bates('memory'),
 };
 
-/** Tris + Tris hydrochloride: a secondary standard. */
-export const trisHydrochloride: PHStandard = {
+const trisHydrochloride: PHStandard = {
   id: 'trisHydrochloride',
   name: 'Tris + Tris hydrochloride',
   contents: [
-    { reagent: reagents.tris, molar: 0.01667 },
-    { reagent: reagents.trisHydrochloride, molar: 0.05 },
+    { reagent: buffers.tris, molar: 0.01667 },
+    { reagent: buffers.trisHydrochloride, molar: 0.05 },
   ],
   primary: false,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 45, 50],
@@ -151,4 +146,28 @@ export const trisHydrochloride: PHStandard = {
   source: /*#__PURE__*/ bates(
     'memory; a Davies model with the Tris pKa of this package gives 7.680 at 25 °C',
   ),
+};
+
+/** The pH standards from which pH meters are calibrated, by name. */
+export const phStandards = {
+  /** Potassium hydrogen tartrate, saturated at 25 °C. */
+  tartrateSaturated,
+  /** Potassium dihydrogen citrate. */
+  citrate,
+  /** Potassium hydrogen phthalate. */
+  phthalate,
+  /** Potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:1. */
+  phosphateEqual,
+  /** Potassium dihydrogen phosphate + disodium hydrogen phosphate, 1:3.5. */
+  phosphateBlood,
+  /** Disodium tetraborate decahydrate (borax). */
+  borax,
+  /** Sodium hydrogen carbonate + sodium carbonate. */
+  carbonate,
+  /** Potassium tetroxalate dihydrate: a secondary standard. */
+  tetroxalate,
+  /** Calcium hydroxide, saturated at 25 °C: a secondary standard. */
+  calciumHydroxideSaturated,
+  /** Tris + Tris hydrochloride: a secondary standard. */
+  trisHydrochloride,
 };

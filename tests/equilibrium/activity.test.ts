@@ -16,8 +16,8 @@ import {
   reagents,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
-import * as acids from '../../src/substance/acids.js';
-import * as catalogue from '../../src/substance/reagents.js';
+import * as acids from '../../src/acids.js';
+import * as catalogue from '../../src/reagents.js';
 import reference from '../reference/activity.json' with { type: 'json' };
 
 const laws: readonly ActivityModel[] = [

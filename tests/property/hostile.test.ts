@@ -215,7 +215,7 @@ const classes = ['InputError'];
 
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
-const entries = { index: protolysis, colour };
+const entries = { index: protolysis, acids, reagents, indicators, colour };
 const exported = Object.values(entries)
   .flatMap(functionsOf)
   .filter(([name]) => !classes.includes(name));

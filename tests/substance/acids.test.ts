@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import * as acids from '../../src/acids.js';
 import type { Source } from '../../src/source.js';
-import * as acids from '../../src/substance/acids.js';
 import { printFormula } from '../../src/substance/print-formula.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
 import { works } from '../../src/works.js';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { InputError } from '../../src/errors.js';
+import { methylYellow } from '../../src/indicators.js';
+import * as reagents from '../../src/reagents.js';
 import { cautionsOf, type Handled, lastCaution } from '../../src/substance/cautions-of.js';
-import { methylYellow } from '../../src/substance/indicators.js';
-import * as reagents from '../../src/substance/reagents.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const { hydrochloricAcid, sodiumCarbonate, sodiumChloride, sodiumHydroxide } = reagents;

@@ -10,13 +10,13 @@ import {
   waters,
 } from 'protolysis';
 import { expect, test } from 'vitest';
+import * as acids from '../../src/acids.js';
+import * as indicatorCatalogue from '../../src/indicators.js';
+import * as reagents from '../../src/reagents.js';
 import type { Source } from '../../src/source.js';
-import * as acids from '../../src/substance/acids.js';
 import { atomicWeightsFromMemory } from '../../src/substance/atomic-weights.js';
 import type { Indicator } from '../../src/substance/indicator.js';
-import * as indicatorCatalogue from '../../src/substance/indicators.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
-import * as reagents from '../../src/substance/reagents.js';
 import { filesIn, read } from '../tree.js';
 
 // What rests on memory alone. An entry leaves these lists when someone has read its page, none may join them unseen, and

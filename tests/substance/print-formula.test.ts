@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import * as acids from '../../src/substance/acids.js';
+import * as acids from '../../src/acids.js';
 import { printFormula } from '../../src/substance/print-formula.js';
 import { answerOrInputError, hostile } from '../property/hostile.js';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import * as acids from '../../src/acids.js';
 import type { InputError } from '../../src/errors.js';
-import * as acids from '../../src/substance/acids.js';
+import * as reagents from '../../src/reagents.js';
 import { defineReagent, type Reagent } from '../../src/substance/reagent.js';
-import * as reagents from '../../src/substance/reagents.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const sodium = { formula: 'Na+', charge: 1 };
@@ -35,10 +35,18 @@ test('a reagent known by its molar mass alone may have any label as formula', ()
   expect(defineReagent({ ...rest, formula: 'technical grade', molarMass: 96 }).molarMass).toBe(96);
 });
 
-test('every reagent of the catalogue is as good after a trip through JSON', () => {
+test('every reagent of the catalogue, which nothing reads at import, is sound, and as good after a trip through JSON', () => {
   for (const reagent of Object.values(reagents)) {
     const copy = JSON.parse(JSON.stringify(reagent));
+    expect(copy).toEqual(reagent);
     expect(defineReagent(copy)).toEqual(reagent);
+  }
+});
+
+test('every molar mass that the catalogue writes out is that of its formula', () => {
+  for (const reagent of Object.values(reagents)) {
+    const { molarMass: _, ...rest } = reagent;
+    expect(defineReagent(rest)).toEqual(reagent);
   }
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import * as reagents from '../../src/reagents.js';
 import type { Element } from '../../src/substance/atomic-weights.js';
 import { molarMassOf } from '../../src/substance/molar-mass.js';
 import type { Reagent } from '../../src/substance/reagent.js';
-import * as reagents from '../../src/substance/reagents.js';
 import { works } from '../../src/works.js';
 import acidsReference from '../reference/acids.json' with { type: 'json' };
 import weightsReference from '../reference/atomic-weights.json' with { type: 'json' };

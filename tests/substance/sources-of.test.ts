@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import * as acids from '../../src/substance/acids.js';
+import * as acids from '../../src/acids.js';
+import * as reagents from '../../src/reagents.js';
 import { atomicWeightsSource } from '../../src/substance/atomic-weights.js';
 import { defineReagent } from '../../src/substance/reagent.js';
-import * as reagents from '../../src/substance/reagents.js';
 import { sourcesOf } from '../../src/substance/sources-of.js';
 import { works } from '../../src/works.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';

@@ -2,6 +2,8 @@ import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { read } from '../tree.js';
 
+const list = (names: string): readonly string[] => names.trim().split(/\s+/);
+
 /** Every name that users may import, by entry; types are marked. What goes from here goes from somebody's code. */
 const surface: Record<string, readonly string[]> = {
   index: [
@@ -174,6 +176,44 @@ const surface: Record<string, readonly string[]> = {
     'waters',
     'works',
   ],
+  acids: list(`
+    aces acetic ada adipic alanine ammonium anilinium arsenic ascorbic barbituric benzoic bes bicine
+    bisTris boric caps carbonic ches chloroacetic chromic citric cysteine dichloroacetic diethanolammonium
+    dimethylammonium edta epps ethanolammonium ethylenediammonium formic fumaric glutamicAcid glycine
+    glycolic hepes histidine hydrazinium hydrocyanic hydrofluoric hydrogenPeroxide hydrogenSulfide
+    hydroxylammonium hypochlorous imidazolium iodic lactic lysine maleic malic malonic mes methylammonium
+    mops mopso nitrous oxalic phenol phosphoric phthalic pipes propanoic pyridinium salicylic silicic
+    succinic sulfuric sulfurous taps tartaric tes tricine triethanolammonium trimethylammonium tris
+  `),
+  reagents: list(`
+    aces aceticAcid ada ammonia ammoniumAcetate ammoniumChloride ammoniumNitrate ammoniumSulfate
+    ascorbicAcid bariumHydroxide bariumHydroxideOctahydrate benzoicAcid bes bicine bisTris borax boricAcid
+    calciumChloride calciumChlorideDihydrate calciumHydroxide caps carbonDioxide ches citricAcid
+    citricAcidMonohydrate dipotassiumHydrogenPhosphate dipotassiumHydrogenPhosphateTrihydrate
+    dipotassiumOxalateMonohydrate disodiumEdtaDihydrate disodiumHydrogenCitrateSesquihydrate
+    disodiumHydrogenPhosphate disodiumHydrogenPhosphateDihydrate disodiumHydrogenPhosphateDodecahydrate
+    disodiumHydrogenPhosphateHeptahydrate disodiumMalate disodiumSuccinate disodiumSuccinateHexahydrate
+    disodiumTartrateDihydrate disodiumTetraborate epps formicAcid glycine glycineHydrochloride hepes
+    hydrobromicAcid hydrochloricAcid imidazole lacticAcid lithiumHydroxide lithiumHydroxideMonohydrate
+    malicAcid mes mesMonohydrate mops mopso nitricAcid oxalicAcid oxalicAcidDihydrate perchloricAcid
+    phosphoricAcid pipes potassiumAcetate potassiumCarbonate potassiumCarbonateSesquihydrate
+    potassiumChloride potassiumDihydrogenCitrate potassiumDihydrogenPhosphate potassiumHydrogenCarbonate
+    potassiumHydrogenDiiodate potassiumHydrogenPhthalate potassiumHydrogenTartrate potassiumHydroxide
+    potassiumSodiumTartrateTetrahydrate potassiumTetroxalateDihydrate sodiumAcetate
+    sodiumAcetateTrihydrate sodiumAscorbate sodiumBenzoate sodiumCarbonate sodiumCarbonateDecahydrate
+    sodiumCarbonateMonohydrate sodiumChloride sodiumDihydrogenCitrate sodiumDihydrogenPhosphate
+    sodiumDihydrogenPhosphateDihydrate sodiumDihydrogenPhosphateMonohydrate sodiumFormate
+    sodiumHydrogenCarbonate sodiumHydrogenSulfate sodiumHydroxide sodiumLactate sodiumOxalate
+    sodiumSulfate sodiumSulfateDecahydrate succinicAcid sulfuricAcid taps tartaricAcid tes tricine
+    tripotassiumCitrateMonohydrate tripotassiumPhosphate tris trisHydrochloride trisodiumCitrate
+    trisodiumCitrateDihydrate trisodiumPhosphate trisodiumPhosphateDodecahydrate
+  `),
+  indicators: list(`
+    alizarinYellowR bromocresolGreen bromocresolPurple bromophenolBlue bromothymolBlue chlorophenolRed
+    congoRed cresolRed cresolRedAcid indigoCarmine litmus mCresolPurple methylOrange methylRed
+    methylRedBromocresolGreen methylViolet methylYellow neutralRed nitramine oCresolphthalein phenolRed
+    phenolphthalein thymolBlue thymolBlueAcid thymolphthalein tropaeolinO
+  `),
   colour: [
     'colourDifference',
     'rankBySight',
@@ -218,14 +258,18 @@ const surface: Record<string, readonly string[]> = {
   ],
 };
 
+/** What `export *` takes from a file of a catalogue. */
+const constantsIn = (path: string): string[] =>
+  [...read(path.replace(/\.js$/, '.ts')).matchAll(/^export const (\w+)/gm)].map(([, name]) => name as string);
+
 /** The names in the export lists of an entry, which is nothing but such lists. */
 function exportsOf(path: string): string[] {
   const names: string[] = [];
   for (const statement of ts.createSourceFile(path, read(path), ts.ScriptTarget.ESNext).statements) {
     const clause = ts.isExportDeclaration(statement) ? statement.exportClause : undefined;
-    if (!ts.isExportDeclaration(statement) || !clause)
-      throw new Error(`${path} holds more than export lists`);
-    if (ts.isNamespaceExport(clause)) names.push(clause.name.text);
+    if (!ts.isExportDeclaration(statement)) throw new Error(`${path} holds more than export lists`);
+    if (!clause) names.push(...constantsIn(`src/${(statement.moduleSpecifier as ts.StringLiteral).text}`));
+    else if (ts.isNamespaceExport(clause)) names.push(clause.name.text);
     else
       for (const { name, isTypeOnly } of clause.elements)
         names.push(isTypeOnly || statement.isTypeOnly ? `type ${name.text}` : name.text);
