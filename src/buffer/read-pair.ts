@@ -33,7 +33,7 @@ export function readPair(unread: Unread, molar: number | null, salt: Reagent, fa
     if (stock) continue;
     if (unit.every(({ reagent }) => isStrongAcid(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
-    if (purity === 1 && unit.some(({ reagent }) => gases.includes(reagent.id)))
+    if (purity === 1 && unit.some(({ reagent }) => isGas(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since the pure substance is a gas', name);
   }
   if (molar !== null) return withProtolyte(asGiven, named?.id, molar, faults);
@@ -76,7 +76,7 @@ function withProtolyte(pair: Pair, named: string | undefined, molar: number, fau
 }
 
 /** Of the catalogue, what cannot be weighed pure; strong acids are told by their ions. */
-const gases: readonly string[] = [ammonia.id, carbonDioxide.id];
+const isGas = ({ id }: Reagent): boolean => [ammonia, carbonDioxide].some((gas) => gas.id === id);
 
 const idsOf = ({ unit }: MeasuredIngredient): string[] =>
   unit.flatMap(({ reagent }) => reagent.protolytes.map(({ protolyte }) => protolyte.id));

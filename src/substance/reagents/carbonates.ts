@@ -46,6 +46,7 @@ export const sodiumHydrogenCarbonate: Reagent = {
   molarMass: 84.0058,
   protolytes: [{ protolyte: carbonic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
+  hazard: 'Foams with acid: add acid in portions, in a vessel with room to spare.',
 };
 
 /** Potassium carbonate, K2CO3. */
@@ -80,6 +81,7 @@ export const potassiumHydrogenCarbonate: Reagent = {
   molarMass: 100.1143,
   protolytes: [{ protolyte: carbonic, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
+  hazard: 'Foams with acid: add acid in portions, in a vessel with room to spare.',
 };
 
 /** Carbon dioxide, CO2. Dissolved in water. */
