@@ -1,3 +1,4 @@
+import type { Balance } from '../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
@@ -21,8 +22,10 @@ export interface InflectionPoint extends CurvePoint {
  * Every root    R varies on the scale of one pH unit whatever the concentrations, since each term is a moment of proton
  *               numbers; a grid of 0.01 pH separates its roots. A pair closer than that shows as a turn of R
  *               towards zero between neighbours, and is searched for there.
- * Ends          between the pH of the analyte (V = 0, where A = 0 is put in exactly) and that of the titrant (V = ∞),
- *               neither of which counts.
+ * Start         the pH of the analyte: V = 0, where A = 0 is put in exactly.
+ * End           short of the pH of the titrant, V = ∞, by ln h = ln3/n, n the most protons that one protolyte can lose.
+ *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root of T
+ *               |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
  * Derived here  from F(h, V) = 0 twice by V.
  *
  * @internal
@@ -31,11 +34,12 @@ export function inflectionsOf(engine: Engine): InflectionPoint[] {
   const { balance } = engine.setting;
   const from = -Math.log10(hAt(engine, 0));
   const to = -Math.log10(hydrogenIon(balance, engine.titrant, 0, emptyRoot()).h);
-  if (!(Math.abs(to - from) > 1e-12)) return []; // titrant and analyte alike: the curve is flat
+  const end = to - Math.sign(to - from) * (Math.log10(3) / mostProtons(balance));
+  if (!((end - from) * (to - from) > 0)) return []; // titrant and analyte much alike
 
   const room = emptyCharges();
   const turn = (pH: number) => turnAt(engine, pH, room, pH === from ? 0 : undefined);
-  const grid = gridBetween(from, to);
+  const grid = gridBetween(from, end);
   const values = grid.map(turn);
   return bracketsOf(grid, values, turn)
     .map(([low, high]) => pointAt(engine, rootBetween(turn, low, high), turn(low) < turn(high), to > from))
@@ -43,12 +47,13 @@ export function inflectionsOf(engine: Engine): InflectionPoint[] {
     .sort((one, other) => one.mL - other.mL);
 }
 
-/** From the first pH on in steps of at most 0.01, the last step halved thirty times over: V grows without bound there. */
+const mostProtons = ({ families, gas }: Balance): number =>
+  Math.max(1, gas?.length ?? 0, ...families.map(({ constants }) => constants.length));
+
+/** Both ends and what is between in equal steps of at most 0.01. */
 function gridBetween(from: number, to: number): number[] {
   const count = Math.max(2, Math.ceil(Math.abs(to - from) * 100));
-  const step = (to - from) / count;
-  const even = Array.from({ length: count }, (_, k) => from + step * k);
-  return [...even, ...Array.from({ length: 30 }, (_, k) => to - step / 2 ** (k + 1))];
+  return Array.from({ length: count + 1 }, (_, k) => from + (to - from) * (k / count));
 }
 
 /** R of (1), where the volume is `mL` or, by default, the one that has this pH. */

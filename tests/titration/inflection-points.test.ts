@@ -56,6 +56,17 @@ test('a curve that only dilutes has none', () => {
   expect(titrationOf([[hydrochloricAcid, 0.1]], [[hydrochloricAcid, 0.01]]).inflectionPoints).toHaveLength(0);
 });
 
+test('none is nearer to the titrant’s pH than log10(3)/n, n the most protons that one protolyte can lose', () => {
+  // a titrant so weak that its pH is that of water to nine digits: what its curve is made of there is rounding
+  for (const molar of [1e-3, 1e-4, 1e-5, 1.2e-6, 1e-7]) {
+    const faint = acidWith('faint', 0, [15.06]).reagent;
+    expect(titrationOf([], [[faint, molar]]).inflectionPoints).toEqual([]);
+  }
+  for (const [, { inflectionPoints, pHAt }] of shown)
+    for (const { pH } of inflectionPoints)
+      expect(Math.abs(pH - pHAt(1e9))).toBeGreaterThan(Math.log10(3) / 3);
+});
+
 test('a pair of inflections is found from the moment it appears', () => {
   // The first step of a diprotic acid shows once its pKa lie far enough apart: a steepest and a flattest point part from one
   // place. Their distance in pH grows with the root of what the gap exceeds its least value by, so halving the gap's bracket
