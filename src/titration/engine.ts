@@ -82,7 +82,8 @@ export function volumeAt(engine: Engine, h: number, room = emptyCharges()): numb
   return -analyte.net / titrant.net;
 }
 
-/** Charge of one mL of titrant at h, mmol/mL. @internal */
-export function titrantCharge({ setting, titrant }: Engine, h: number): Charge {
-  return chargeAt(setting.balance, titrant, h, emptyCharge());
+/** Whether the titrant is the more acidic of the two: its charge where the analyte's is zero is negative. @internal */
+export function titrantIsAcid(engine: Engine): boolean {
+  const { setting, titrant } = engine;
+  return chargeAt(setting.balance, titrant, hAt(engine, 0), emptyCharge()).net < 0;
 }

@@ -1,7 +1,7 @@
 import type { StepAt } from '../equilibrium/steps.js';
 import type { Course } from './course.js';
 import type { CurvePoint } from './curve.js';
-import { type Engine, hAt, titrantCharge } from './engine.js';
+import { type Engine, titrantIsAcid } from './engine.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { titrationLimits } from './limits.js';
 import { reactionOf } from './reaction.js';
@@ -23,7 +23,7 @@ export function equivalencePointsOf(
   volumes: readonly StateVolume[],
   inflections: readonly InflectionPoint[],
 ): EquivalencePoint[] {
-  const acid = titrantCharge(engine, hAt(engine, 0)).net < 0;
+  const acid = titrantIsAcid(engine);
   return volumes.flatMap(({ mL, states }, k) => {
     if (!isReached(mL)) return [];
     const from = halfWay(volumes[k - 1], mL, 0);

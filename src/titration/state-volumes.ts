@@ -1,6 +1,6 @@
 import { type StepAt, stepsInOrder } from '../equilibrium/steps.js';
 import { type Arithmetic, doubles } from '../solver/arithmetic.js';
-import type { Engine } from './engine.js';
+import { type Engine, titrantIsAcid } from './engine.js';
 
 /** A volume at which a state is neutral without free H+ or OH-; `states`: numbers of steps done, several where they tie. */
 export interface StateVolume {
@@ -39,18 +39,22 @@ export function chargeOfState<N>(
  *
  *   S_k + V·T_k = 0,   so V_k = −S_k/T_k                                                            (1)
  *
- * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. Nothing is read off the curve.
+ * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none, nor does one that lies beyond the titrant
+ * itself: there T_k has the sign that the titrant's charge never has along the curve, V_k is below zero, and no point of the
+ * curve has it for a neighbour. Nothing is read off the curve.
  *
  * @internal
  */
-export function stateVolumes({ analyte, titrant, setting }: Engine, order: readonly StepAt[]): StateVolume[] {
-  const { families } = setting.balance;
+export function stateVolumes(engine: Engine, order: readonly StepAt[]): StateVolume[] {
+  const { analyte, titrant } = engine;
+  const { families } = engine.setting.balance;
+  const acid = titrantIsAcid(engine);
   const volumes: { mL: number; state: number }[] = [];
   for (let state = 0; state <= order.length; state += 1) {
     const done = order.slice(0, state);
-    const mL =
-      -chargeOfState(doubles, analyte, families, done) / chargeOfState(doubles, titrant, families, done);
-    if (Number.isFinite(mL)) volumes.push({ mL, state });
+    const perMl = chargeOfState(doubles, titrant, families, done);
+    const mL = -chargeOfState(doubles, analyte, families, done) / perMl;
+    if (Number.isFinite(mL) && perMl < 0 === acid) volumes.push({ mL, state });
   }
   return tied(volumes.sort((one, other) => one.mL - other.mL));
 }

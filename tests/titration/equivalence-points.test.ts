@@ -165,6 +165,20 @@ describe('half-equivalence', () => {
     expect(Math.abs((partly.halfEquivalencePoints[0]?.pH ?? 0) - 4.756)).toBeLessThanOrEqual(3.9e-4);
   });
 
+  test('takes no neighbour beyond the titrant: what its own charge could not pay for is not on the curve', () => {
+    // HSO4- and SO4(2-), 1 to 19, with dihydrogen citrate, 0.1 mmol/mL. One acid left over: 0.1 mmol, so 1 mL. The state before,
+    // all HSO4-, is at −19 mL; the states with the titrant's second and third protons gone would be at −1 and −0.5 mL.
+    const { equivalencePoints, halfEquivalencePoints } = titrationOf(
+      [
+        [reagents.sodiumHydrogenSulfate, 0.005],
+        [reagents.sodiumSulfate, 0.095],
+      ],
+      [[reagents.sodiumDihydrogenCitrate, 0.1]],
+    );
+    expect(equivalencePoints).toHaveLength(1);
+    expect(halfEquivalencePoints).toEqual([]);
+  });
+
   test('of a sample neutralised half-way or further is behind it', () => {
     for (const salt of [0.05, 0.07]) {
       const half = titrationOf(
