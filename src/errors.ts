@@ -35,7 +35,7 @@ export type IssueCode =
  * } catch (error) {
  *   message = (error as Error).message;
  * }
- * message; // => 'makeSolution: mL is -20; give a volume in mL, from 1e-9 to 1000000000.'
+ * message; // => 'makeSolution: mL is -20; give a volume in mL, from 1e-9 to 1e9.'
  * ```
  */
 export class InputError extends RangeError {
@@ -99,9 +99,10 @@ export class Faults {
     return this.count > 0;
   }
 
-  add(code: IssueCode, path: string, expected: string, value: unknown): void {
+  /** @param words - what to say of the value, where the value itself would not read well after `path is` */
+  add(code: IssueCode, path: string, expected: string, value: unknown, words = show(value)): void {
     if (value === undefined && this.#absent.some((parent) => `${path}.`.startsWith(parent))) return;
-    this.#issues.push({ code, path: path || 'the argument', expected, received: show(value) });
+    this.#issues.push({ code, path: path || 'the argument', expected, received: words });
     if (this.#issues.length === mostIssues) this.done();
   }
 
@@ -221,14 +222,22 @@ function within(value: number, { above, from, to, integer }: Limits): boolean {
 export function describe({ above, from, to, integer }: Limits): string {
   const parts = [];
   if (integer) parts.push('a whole number');
-  if (from !== undefined && to !== undefined) parts.push(`from ${from} to ${to}`);
+  if (from !== undefined && to !== undefined) parts.push(`from ${plainly(from)} to ${plainly(to)}`);
   else {
-    if (above !== undefined) parts.push(`above ${above}`);
-    if (from !== undefined) parts.push(`${from} or more`);
-    if (to !== undefined) parts.push(`at most ${to}`);
+    if (above !== undefined) parts.push(`above ${plainly(above)}`);
+    if (from !== undefined) parts.push(`${plainly(from)} or more`);
+    if (to !== undefined) parts.push(`at most ${plainly(to)}`);
   }
   return parts.length === 0 ? '' : `, ${parts.join(' and ')}`;
 }
+
+/** A number as one reads it: 1e9 rather than nine zeros to count. @internal */
+export const plainly = (value: number): string =>
+  Math.abs(value) >= 1e6 && Number.isFinite(value)
+    ? value.toExponential().replace('e+', 'e')
+    : Object.is(value, -0)
+      ? '-0'
+      : String(value);
 
 /** A short text of any value whatever: never throws, not even on cyclic or hostile objects. */
 function show(value: unknown): string {
@@ -237,7 +246,8 @@ function show(value: unknown): string {
   if (typeof value === 'bigint')
     return value > -(10n ** 20n) && value < 10n ** 20n ? `${value}n` : 'a bigint';
   if (typeof value === 'symbol' || typeof value === 'function') return `a ${typeof value}`;
-  if (typeof value !== 'object' || value === null) return Object.is(value, -0) ? '-0' : String(value);
+  if (typeof value === 'number') return plainly(value);
+  if (typeof value !== 'object' || value === null) return String(value);
   const length = lengthOf(value);
   return length === undefined ? 'an object' : `a list of ${length}`;
 }

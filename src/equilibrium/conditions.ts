@@ -111,6 +111,7 @@ export function readGas(
       'conflict',
       `${path}.carbonDioxide.protolyte`,
       `one set of constants for the protolyte '${gas.id}'`,
+      gas,
       'another one under the same id',
     );
 }

@@ -130,7 +130,8 @@ function readColumns(value: unknown, faults: Faults): { contents: readonly ReadC
       lengths.size === 0 ? 'missing' : 'conflict',
       'contents',
       'columns of one length, at least one of them',
-      lengths.size === 0 ? undefined : `of lengths ${[...lengths].join(', ')}`,
+      contents,
+      lengths.size === 0 ? 'without a column' : `columns of lengths ${[...lengths].join(', ')}`,
     );
   return { contents, rows: [...lengths][0] ?? 0 };
 }

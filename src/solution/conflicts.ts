@@ -22,6 +22,7 @@ export function readConflicts(given: readonly Given[], faults: Faults): void {
         'conflict',
         path,
         `one make-up for the reagent '${reagent.id}'`,
+        reagent,
         'another one under the same id',
       );
     for (const [index, { protolyte }] of reagent.protolytes.entries())
@@ -30,6 +31,7 @@ export function readConflicts(given: readonly Given[], faults: Faults): void {
           'conflict',
           `${path}.protolytes[${index}].protolyte`,
           `one set of constants for the protolyte '${protolyte.id}'`,
+          protolyte,
           'another one under the same id',
         );
   }

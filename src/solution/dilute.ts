@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults, plainly } from '../errors.js';
 import { readSolution } from './read-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
 
@@ -24,7 +24,7 @@ export function addWater(solution: Solution, water: { readonly mL: number }): So
     faults.add(
       'out-of-range',
       'water.mL',
-      `a volume in mL that leaves no more than ${solutionLimits.mL} in all`,
+      `a volume in mL that leaves no more than ${plainly(solutionLimits.mL)} in all`,
       added,
     );
   faults.done();

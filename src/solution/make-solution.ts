@@ -90,13 +90,9 @@ function readQuantity(
 ) {
   const given = (['grams', 'mmol', 'molar'] as const).filter((key) => unread[key] !== undefined);
   if (given.length !== 1) {
-    const code = given.length === 0 ? 'missing' : 'conflict';
-    faults.add(
-      code,
-      path,
-      'one of grams, mmol and molar',
-      given.length === 0 ? undefined : given.join(' and '),
-    );
+    const one = 'one of grams, mmol and molar';
+    if (given.length === 0) faults.add('missing', path, one, undefined, 'without an amount');
+    else faults.add('conflict', path, one, unread, `given as ${given.join(' and ')}`);
     return 0;
   }
   if (unread.purity !== undefined && given[0] !== 'grams')

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults, plainly } from '../errors.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
 import { readSolutions } from './read-solution.js';
@@ -26,7 +26,12 @@ export function mix(...solutions: readonly Solution[]): Solution {
   );
   const mixture = mixtureOf(read);
   if (!faults.any && mixture.mL > solutionLimits.mL)
-    faults.add('out-of-range', 'solutions', `no more than ${solutionLimits.mL} mL in all`, mixture.mL);
+    faults.add(
+      'out-of-range',
+      'solutions',
+      `no more than ${plainly(solutionLimits.mL)} mL in all`,
+      mixture.mL,
+    );
   faults.done();
   return mixture;
 }

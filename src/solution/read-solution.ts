@@ -52,9 +52,11 @@ const rounding = 1e-12;
 
 /** Reads an amount in mmol that must fit into a volume. @internal */
 export function readAmount(value: unknown, path: string, mL: number, faults: Faults): number {
-  const most = solutionLimits.molar;
-  return faults.number(value, path, `an amount in mmol (no more than ${most} mol/L of one reagent)`, {
+  const { molar } = solutionLimits;
+  const most = mL * molar;
+  const rounds = typeof value === 'number' && value > most && value <= most * (1 + rounding);
+  return faults.number(value, path, `an amount in mmol (no more than ${molar} mol/L of one reagent)`, {
     from: 0,
-    to: mL * most * (1 + rounding),
+    to: rounds ? value : most,
   });
 }

@@ -1,5 +1,5 @@
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
+import { Faults, plainly } from '../errors.js';
 import { titrationLimits } from './limits.js';
 
 /** One point of a titration curve. */
@@ -65,23 +65,19 @@ function read(value: unknown, faults: Faults): Additions {
   const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
   const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
   const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);
-  if (given.length !== 1)
-    faults.add(
-      given.length === 0 ? 'missing' : 'conflict',
-      'additions',
-      what,
-      given.join(' and ') || undefined,
-    );
+  if (given.length > 1) faults.add('conflict', 'additions', what, unread, `given as ${given.join(' and ')}`);
+  if (given.length === 0) {
+    faults.add('missing', 'additions', what, undefined, 'without every, volumes or maxStep');
+    if (unread.upTo !== undefined) readUpTo(unread.upTo, faults);
+    return { volumes: [] };
+  }
   if (given[0] === 'volumes') {
     if (unread.upTo !== undefined)
       faults.add('conflict', 'additions.upTo', 'no upTo beside volumes', unread.upTo);
     return { volumes: readVolumes(unread.volumes, 'additions.volumes', faults) };
   }
   const before = faults.count;
-  const upTo = faults.number(unread.upTo, 'additions.upTo', 'a volume in mL', {
-    above: 0,
-    to: titrationLimits.mL,
-  });
+  const upTo = readUpTo(unread.upTo, faults);
   if (given[0] === 'maxStep') {
     const maxStep = faults.number(unread.maxStep, 'additions.maxStep', 'a step in pH', {
       from: 1e-5,
@@ -97,11 +93,14 @@ function read(value: unknown, faults: Faults): Additions {
     faults.add(
       'out-of-range',
       'additions.every',
-      `steps that make at most ${titrationLimits.points} points`,
+      `steps that make at most ${plainly(titrationLimits.points)} points`,
       unread.every,
     );
   return { every, upTo };
 }
+
+const readUpTo = (value: unknown, faults: Faults): number =>
+  faults.number(value, 'additions.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
 
 /** Reads running totals, mL, from a list or a typed array. @internal */
 export function readVolumes(value: unknown, path: string, faults: Faults): ArrayLike<number> {

@@ -258,7 +258,7 @@ function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Fl
   if (out !== undefined && !(ArrayBuffer.isView(out) && out instanceof Float64Array))
     faults.add('wrong-type', 'out', 'a Float64Array', out);
   else if (out !== undefined && out.length < list.length)
-    faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out.length);
+    faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out, `room for ${out.length}`);
   faults.done();
 
   const result = out ?? new Float64Array(list.length);

@@ -198,7 +198,7 @@ describe('faults', () => {
     expect(faultsOf(call)[1]).toEqual({
       code: 'out-of-range',
       path: 'mL',
-      expected: 'a volume in mL, from 1e-9 to 1000000000',
+      expected: 'a volume in mL, from 1e-9 to 1e9',
       received: '-1',
     });
     expect(call).toThrow(

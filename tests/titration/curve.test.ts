@@ -94,18 +94,15 @@ describe('faults', () => {
 
   test.each([
     ['none', undefined, ['missing additions']],
-    ['an empty object', {}, ['missing additions', 'missing additions.upTo', 'missing additions.every']],
+    ['an empty object', {}, ['missing additions']],
+    ['an end alone', { upTo: -1 }, ['missing additions', 'out-of-range additions.upTo']],
     ['two kinds', { every: 1, maxStep: 0.1, upTo: 5 }, ['conflict additions']],
     ['every without upTo', { every: 1 }, ['missing additions.upTo']],
     ['upTo beside volumes', { volumes: [1], upTo: 2 }, ['conflict additions.upTo']],
     ['no step', { every: 0, upTo: 5 }, ['out-of-range additions.every']],
     ['more points than the limit', { every: 1e-9, upTo: 1e9 }, ['out-of-range additions.every']],
     ['a step too fine', { maxStep: 1e-6, upTo: 5 }, ['out-of-range additions.maxStep']],
-    [
-      'a typing slip',
-      { step: 1, upTo: 5 },
-      ['unknown-key additions.step', 'missing additions', 'missing additions.every'],
-    ],
+    ['a typing slip', { step: 1, upTo: 5 }, ['unknown-key additions.step', 'missing additions']],
     [
       'volumes with faults',
       { volumes: [1, -1, '2'] },

@@ -1,0 +1,97 @@
+import { addWater, type InputError, makeSolution, mix, pHsOf, reagents, titrate } from 'protolysis';
+import { expect, test } from 'vitest';
+import { acidWith } from './make.js';
+
+const { sodiumCarbonate, hydrochloricAcid, tris } = reagents;
+const titration = titrate({
+  analyte: makeSolution({ mL: 20, contents: [{ reagent: sodiumCarbonate, molar: 0.05 }] }),
+  titrant: makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] }),
+});
+const others = [5, 6].map((pKa) => ({ reagent: acidWith('a', 0, [pKa]).reagent, mmol: 1 }));
+
+/** What the types refuse, as a caller without them would give it. */
+const untyped = <T>(value: unknown): T => value as T;
+
+test.each([
+  [
+    'numbers are printed as one reads them',
+    () => titration.pHAt(-2e9),
+    'pHAt: mL is -2e9; give a volume in mL, from 0 to 1e9.',
+  ],
+  [
+    'minus zero is told from zero',
+    () => titration.curve({ every: -0, upTo: 5 }),
+    'curve: additions.every is -0; give a volume in mL, above 0 and at most 1e9.',
+  ],
+  [
+    'what limits a volume in all',
+    () => addWater(titration.setup.analyte, { mL: 1e9 }),
+    'addWater: water.mL is 1e9; give a volume in mL that leaves no more than 1e9 in all.',
+  ],
+  [
+    'what limits an amount',
+    () =>
+      makeSolution({
+        mL: 10,
+        contents: [
+          { reagent: tris, molar: 40 },
+          { reagent: tris, molar: 40 },
+        ],
+      }),
+    'makeSolution: contents is 800; give an amount in mmol (no more than 60 mol/L of one reagent), from 0 to 600.',
+  ],
+  [
+    'an ingredient without an amount',
+    () => makeSolution({ contents: [untyped({ reagent: tris })] }),
+    'makeSolution: contents[0] is without an amount; give one of grams, mmol and molar.',
+  ],
+  [
+    'an ingredient with two amounts',
+    () => makeSolution({ contents: [untyped({ reagent: tris, grams: 1, molar: 1 })] }),
+    'makeSolution: contents[0] is given as grams and molar; give one of grams, mmol and molar.',
+  ],
+  [
+    'one id for two things',
+    () => mix(...others.map((content) => ({ mL: 10, contents: [content] }))),
+    "mix: solutions[1].contents[0].reagent.protolytes[0].protolyte is another one under the same id; give one set of constants for the protolyte 'a'.",
+  ],
+  [
+    'additions of two kinds',
+    () => titration.curve(untyped({ every: 1, maxStep: 1, upTo: 5 })),
+    'curve: additions is given as every and maxStep; give additions { every, upTo }, { volumes } or { maxStep, upTo }.',
+  ],
+  [
+    'additions of no kind',
+    () => titration.curve(untyped({ upTo: 5 })),
+    'curve: additions is without every, volumes or maxStep; give additions { every, upTo }, { volumes } or { maxStep, upTo }.',
+  ],
+  [
+    'too little room',
+    () => titration.pHs([1, 2], new Float64Array(1)),
+    'pHs: out is room for 1; give room for 2 numbers.',
+  ],
+  [
+    'columns that do not match',
+    () =>
+      pHsOf({
+        contents: [
+          { reagent: tris, molar: [1, 2] },
+          { reagent: hydrochloricAcid, molar: [1] },
+        ],
+      }),
+    'pHsOf: contents is columns of lengths 2, 1; give columns of one length, at least one of them.',
+  ],
+  [
+    'no column at all',
+    () => pHsOf({ contents: [{ reagent: tris, molar: 1 }] }),
+    'pHsOf: contents is without a column; give columns of one length, at least one of them.',
+  ],
+] as [string, () => unknown, string][])('a message reads well: %s', (_, call, message) => {
+  let told = '';
+  try {
+    call();
+  } catch (error) {
+    told = (error as InputError).message;
+  }
+  expect(told).toBe(message);
+});
