@@ -82,6 +82,8 @@ class Reader {
   #count(pattern: RegExp): number {
     const place = this.#place();
     const digits = this.#take(pattern);
+    if (/^0\d/.test(digits))
+      throw new Unreadable(`a count that does not begin with 0 (oxygen is the letter O)${place}`);
     const count = digits === '' ? 1 : Number(digits);
     if (!(count > 0 && count <= limits.count))
       throw new Unreadable(`a count above 0 and at most ${limits.count}${place}`);

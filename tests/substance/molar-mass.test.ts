@@ -73,6 +73,7 @@ describe('molar mass', () => {
     ['Na₂CO₃', "without the '₂' at character 3"],
     ['CO3 2-', "without the ' ' at character 4"],
     ['H0', 'a count above 0 and at most 1000 at character 2'],
+    ['Na2C03', 'a count that does not begin with 0 (oxygen is the letter O) at character 5'],
     ['H1001', 'a count above 0 and at most 1000 at character 2'],
     ['Na2CO3·0H2O', 'a count above 0 and at most 1000 at character 8'],
     ['Na2CO3·', 'an element symbol at character 8'],
