@@ -79,7 +79,9 @@ export { pKwAt } from './equilibrium/temperature/pkw-at.js';
 export { waterSources } from './equilibrium/temperature/water-sources.js';
 
 // What will the titration look like?
-export { type Titration, type TitrationSetup, titrate, titrationDefaults } from './titration/titrate.js';
+export { titrate } from './titration/titrate.js';
+export type { Titration, TitrationSetup } from './titration/titration.js';
+export { titrationDefaults } from './titration/jump-at.js';
 export { type Additions, type Curve, type CurvePoint, rows } from './titration/curve.js';
 export type { EquivalencePoint } from './titration/equivalence-points.js';
 export type { InflectionPoint } from './titration/inflection-points.js';

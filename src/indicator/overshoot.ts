@@ -2,7 +2,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import { titrationLimits } from '../titration/limits.js';
-import type { Titration } from '../titration/titrate.js';
+import type { Titration } from '../titration/titration.js';
 import { type Colour, colourOf, readDye } from './colour-at.js';
 import { errorOf, scoreOf } from './score-indicator.js';
 import { readScoreOptions, type ScoreOptions } from './score-options.js';

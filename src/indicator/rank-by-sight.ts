@@ -1,6 +1,6 @@
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
-import type { Titration } from '../titration/titrate.js';
+import type { Titration } from '../titration/titration.js';
 import { readDye } from './colour-at.js';
 import { differenceSeen, readVision, type Vision } from './colour-vision.js';
 import type { IndicatorScore } from './indicator-score.js';

@@ -1,7 +1,7 @@
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
-import type { Titration } from '../titration/titrate.js';
+import type { Titration } from '../titration/titration.js';
 import type { IndicatorScore } from './indicator-score.js';
 import { scoreOf } from './score-indicator.js';
 import { readIndicators, readScoreOptions, type ScoreOptions } from './score-options.js';

@@ -1,7 +1,7 @@
 import type { Faults } from '../errors.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { titrationLimits } from '../titration/limits.js';
-import type { Titration } from '../titration/titrate.js';
+import type { Titration } from '../titration/titration.js';
 import { answerOf } from './answer-of.js';
 import { readPoint } from './read-point.js';
 

@@ -3,7 +3,7 @@ import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
-import type { Titration } from '../titration/titrate.js';
+import type { Titration } from '../titration/titration.js';
 import type { IndicatorScore } from './indicator-score.js';
 import { meritOf } from './merit.js';
 import type { Asked } from './read-titration.js';

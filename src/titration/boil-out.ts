@@ -1,4 +1,5 @@
 import { air } from '../equilibrium/carbon-dioxide.js';
+import type { Settled } from '../equilibrium/conditions.js';
 import { afterEscape } from '../equilibrium/point.js';
 import { settingOf } from '../equilibrium/setting.js';
 import type { Faults } from '../errors.js';
@@ -25,6 +26,17 @@ export function readBoilOut(value: unknown, path: string, faults: Faults): Requi
       ? air.atm
       : faults.number(unread.atm, `${path}.atm`, 'a partial pressure in atm', { from: 0, to: 100 });
   return { mL, atm };
+}
+
+/** Notes a fault where a beaker that is open to the air is boiled out. @internal */
+export function readBoilOutUnder(
+  { carbonDioxide }: Settled,
+  boilOut: BoilOut | null,
+  path: string,
+  faults: Faults,
+): void {
+  if (boilOut && carbonDioxide && carbonDioxide.escape === undefined)
+    faults.add('conflict', path, 'no boil-out beside an analyte that is open to the air', boilOut);
 }
 
 /**

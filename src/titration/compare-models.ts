@@ -1,9 +1,12 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
 import { leastBetween } from '../solver/least-between.js';
+import { readBoilOutUnder } from './boil-out.js';
 import type { Curve } from './curve.js';
 import { titrationLimits } from './limits.js';
-import { readBoilOutUnder, readSetup, type Titration, titrationOf } from './titrate.js';
+import { readSetup } from './read-setup.js';
+import type { Titration } from './titration.js';
+import { titrationOf } from './titration-of.js';
 import { usualEnd } from './usual-end.js';
 
 /** The same titration under other conditions. */

@@ -7,7 +7,9 @@ import { mixtureOf } from '../solution/mix.js';
 import { readSolution } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import { titrationLimits } from './limits.js';
-import { readSetup, type Titration, type TitrationSetup, titrationOf } from './titrate.js';
+import { readSetup } from './read-setup.js';
+import type { Titration, TitrationSetup } from './titration.js';
+import { titrationOf } from './titration-of.js';
 
 /** How a volume moves from a titration with good water to one with the water and titrant given. */
 export interface Shift {

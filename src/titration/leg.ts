@@ -1,11 +1,14 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { isIdeal } from '../equilibrium/setting.js';
+import type { Solution } from '../solution/solution.js';
+import { type BoilOut, boiledOut } from './boil-out.js';
 import type { Course } from './course.js';
 import type { CurvePoint } from './curve.js';
 import type { Engine } from './engine.js';
 import { type EquivalencePoint, equivalencePointsOf, halfEquivalencePointsOf } from './equivalence-points.js';
 import { idealCourse } from './ideal-course.js';
 import type { InflectionPoint } from './inflection-points.js';
+import { titrationLimits } from './limits.js';
 import { realCourse } from './real-course.js';
 import { stateVolumes, stepsPresent } from './state-volumes.js';
 
@@ -20,8 +23,7 @@ export interface Leg {
   readonly passed: ReadonlySet<number>;
 }
 
-/** @internal */
-export function legOf(engine: Engine, from: number, upTo: number, before: readonly Leg[] = []): Leg {
+function legOf(engine: Engine, from: number, upTo: number, before: readonly Leg[] = []): Leg {
   const plain = isIdeal(engine.setting) && !engine.setting.escape;
   return {
     from,
@@ -30,6 +32,18 @@ export function legOf(engine: Engine, from: number, upTo: number, before: readon
     course: plain ? idealCourse(engine) : realCourse(engine),
     passed: new Set(before.flatMap(statesWithin)),
   };
+}
+
+/** One leg, or two where the analyte is boiled out. @internal */
+export function legsOf(
+  engine: Engine,
+  solutions: readonly Solution[],
+  boilOut: Required<BoilOut> | null,
+): Leg[] {
+  const { mL: most } = titrationLimits;
+  if (!boilOut) return [legOf(engine, 0, most)];
+  const first = legOf(engine, 0, boilOut.mL);
+  return [first, legOf(boiledOut(engine, first.course, solutions, boilOut), boilOut.mL, most, [first])];
 }
 
 const statesWithin = (leg: Leg): number[] =>

@@ -1,0 +1,35 @@
+import { readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
+import { at, type Faults } from '../errors.js';
+import { readSolutions } from '../solution/read-solution.js';
+import type { Solution } from '../solution/solution.js';
+import { type BoilOut, readBoilOut, readBoilOutUnder } from './boil-out.js';
+
+/** A setup that has been read. */
+export interface ReadSetup {
+  readonly analyte: Solution;
+  readonly titrant: Solution;
+  readonly settled: Settled;
+  readonly boilOut: Required<BoilOut> | null;
+}
+
+/** Reads a setup from a caller's value, noting every fault. @internal */
+export function readSetup(value: unknown, path: string, faults: Faults): ReadSetup {
+  const unread = faults.object(value, path, 'a setup { analyte, titrant }', [
+    'analyte',
+    'titrant',
+    'conditions',
+    'boilOut',
+  ]);
+  const [analyte, titrant] = readSolutions(
+    [
+      { value: unread.analyte, path: at(path, 'analyte') },
+      { value: unread.titrant, path: at(path, 'titrant') },
+    ],
+    faults,
+  ) as [Solution, Solution];
+  const settled = readConditions(unread.conditions, at(path, 'conditions'), faults);
+  const boilOut = readBoilOut(unread.boilOut, at(path, 'boilOut'), faults);
+  readBoilOutUnder(settled, boilOut, at(path, 'boilOut'), faults);
+  readGas([analyte, titrant], settled, at(path, 'conditions'), faults);
+  return { analyte, titrant, settled, boilOut };
+}

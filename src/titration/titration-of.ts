@@ -1,0 +1,111 @@
+import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
+import type { PH } from '../equilibrium/quantities.js';
+import { type Setting, settingOf } from '../equilibrium/setting.js';
+import { Faults } from '../errors.js';
+import { partOf } from '../solution/aliquot.js';
+import { mixtureOf } from '../solution/mix.js';
+import { totalsOf } from '../solution/totals.js';
+import { printFormula } from '../substance/print-formula.js';
+import type { Course } from './course.js';
+import { readAdditions, readVolume, readVolumes } from './curve.js';
+import { curveOf } from './curve-of.js';
+import { engineOf } from './engine.js';
+import { jumpAt } from './jump-at.js';
+import { joined, legsOf, pointsOf } from './leg.js';
+import { titrationLimits } from './limits.js';
+import type { ReadSetup } from './read-setup.js';
+import type { Titration } from './titration.js';
+import { usualEnd } from './usual-end.js';
+
+/** The titration of a setup that has been read. @internal */
+export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): Titration {
+  const setting = settingOf([analyte, titrant], settled);
+  const legs = legsOf(engineOf(setting), [analyte, titrant], boilOut);
+  const course = joined(legs);
+  const points = once(() => {
+    const ofLegs = legs.map(pointsOf);
+    return {
+      equivalence: ofLegs.flatMap(({ equivalence }) => equivalence),
+      halfEquivalence: ofLegs.flatMap(({ halfEquivalence }) => halfEquivalence),
+      inflections: ofLegs.flatMap(({ inflections }) => inflections),
+    };
+  });
+  const equilibriumAt = (mL: number): Equilibrium => {
+    const mixed = mL > 0 ? mixtureOf([analyte, partOf(titrant, mL)]) : analyte;
+    return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed), mixed);
+  };
+  return {
+    setup: { analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) },
+    pHAt: (mL) => course.pHAt(read('pHAt', mL)),
+    slopeAt: (mL) => course.pointAt(read('slopeAt', mL)).slope,
+    jumpAt: (mL, options) => jumpAt(course, mL, options),
+    equilibriumAt: (mL) => equilibriumAt(read('equilibriumAt', mL)),
+    volumeAt: (pH) => volumesAt(course, pH, 'volumeAt')[0],
+    volumesAt: (pH) => volumesAt(course, pH, 'volumesAt'),
+    get equivalencePoints() {
+      return points().equivalence;
+    },
+    get halfEquivalencePoints() {
+      return points().halfEquivalence;
+    },
+    get inflectionPoints() {
+      return points().inflections;
+    },
+    get notes() {
+      const { equivalence } = points();
+      const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
+      const strongest = volumes
+        .map(equilibriumAt)
+        .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+      return [...strongest.notes, ...notesOnGas(setting)];
+    },
+    pHs: (volumes, out) => pHs(course, volumes, out),
+    curve: (additions) => curveOf(course, readAdditions(additions)),
+  };
+}
+
+/** What the exchange of carbon dioxide means for the points of the curve. */
+function notesOnGas({ gas, escape: leaving }: Setting): string[] {
+  const [, ion] = (gas?.protolyte.species ?? []).map(({ formula }) => printFormula(formula));
+  if (ion) return [`Open to carbon dioxide at a fixed pressure: points that rest on ${ion} do not exist.`];
+  return leaving && leaving.share > 0
+    ? ['Equivalence points count the carbon dioxide that has escaped as if it were still there.']
+    : [];
+}
+
+/** Worked out when first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function read(call: string, mL: unknown): number {
+  const faults = new Faults(call);
+  const checked = readVolume(mL, 'mL', faults);
+  faults.done();
+  return checked;
+}
+
+function volumesAt(course: Course, pH: PH, call: string): number[] {
+  const faults = new Faults(call);
+  const checked = faults.number(pH, 'pH', 'a pH', titrationLimits.pH);
+  faults.done();
+  return course.volumesAt(checked);
+}
+
+function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Float64Array {
+  const faults = new Faults('pHs');
+  const list = readVolumes(volumes, 'volumes', faults);
+  if (out !== undefined && !(ArrayBuffer.isView(out) && out instanceof Float64Array))
+    faults.add('wrong-type', 'out', 'a Float64Array', out);
+  else if (out !== undefined && out.length < list.length)
+    faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out, `room for ${out.length}`);
+  faults.done();
+
+  const result = out ?? new Float64Array(list.length);
+  course.pHs(list, result);
+  return result;
+}

@@ -1,0 +1,48 @@
+import type { Conditions } from '../equilibrium/conditions.js';
+import type { Equilibrium } from '../equilibrium/equilibrate.js';
+import type { PH } from '../equilibrium/quantities.js';
+import type { Solution } from '../solution/solution.js';
+import type { BoilOut } from './boil-out.js';
+import type { Additions, Curve, CurvePoint } from './curve.js';
+import type { EquivalencePoint } from './equivalence-points.js';
+import type { InflectionPoint } from './inflection-points.js';
+
+/** What is titrated with what. */
+export interface TitrationSetup {
+  /** In the beaker; its volume counts. */
+  readonly analyte: Solution;
+  /** In the burette; its volume sets no limit. */
+  readonly titrant: Solution;
+  readonly conditions?: Conditions;
+  /** The analyte is boiled after a volume of titrant, and CO2 leaves it: a step in the curve there. */
+  readonly boilOut?: BoilOut;
+}
+
+/** A titration that has been set up: ask it for any volume or pH. Volumes are mL of titrant added in all. */
+export interface Titration {
+  readonly setup: TitrationSetup;
+  /** pH after `mL` of titrant. */
+  pHAt(mL: number): PH;
+  /** dpH/dV after `mL` of titrant, per mL, dilution included. */
+  slopeAt(mL: number): number;
+  /** pH at `mL + within` less pH at `mL − within` (0.05 mL by default): what one drop to either side makes of it. */
+  jumpAt(mL: number, options?: { readonly within?: number }): number;
+  /** Every species after `mL` of titrant. */
+  equilibriumAt(mL: number): Equilibrium;
+  /** The volume at which the curve first has this pH, mL; undefined where it never has. */
+  volumeAt(pH: PH): number | undefined;
+  /** All volumes at which the curve has this pH. */
+  volumesAt(pH: PH): number[];
+  /** Stoichiometric points in order of volume, as far as a titration goes (`titrationLimits`). */
+  readonly equivalencePoints: readonly EquivalencePoint[];
+  /** Half-way between stoichiometric points, where the two forms of a pair balance. */
+  readonly halfEquivalencePoints: readonly CurvePoint[];
+  /** Every point where the curve changes from bending one way to the other, in order of volume. */
+  readonly inflectionPoints: readonly InflectionPoint[];
+  /** What is uncertain, or what a reader of the curve should know. */
+  readonly notes: readonly string[];
+  /** pH at many volumes, into `out` where it is given. */
+  pHs(volumes: ArrayLike<number>, out?: Float64Array): Float64Array;
+  /** The curve as columns. */
+  curve(additions: Additions): Curve;
+}
