@@ -367,3 +367,22 @@ test('the comments that quote from memory are these', () => {
     'src/substance/atomic-weights.ts', // counted above
   ]);
 });
+
+test('README and changelog give these counts', () => {
+  const steps = Object.values(acids).reduce((all, protolyte: Protolyte) => all + protolyte.steps.length, 0);
+  const [readme, changelog] = ['README.md', 'CHANGELOG.md'].map((path) => read(path).replaceAll(/\s+/g, ' '));
+  const { range, pKIn, titrationExponent, bands, stock } = inUse;
+  expect(readme).toContain(`${count(pKa)} of ${steps} pKa values, ${count(thermal)} pairs of enthalpy`);
+  expect(readme).toContain(`${atomicWeightsFromMemory.length} atomic weights`);
+  expect(readme).toContain(`cautions of ${cautions.length} reagents`);
+  expect(readme).toContain(`${range.length} ranges, ${pKIn.length} pKIn and ${bands.length} sets`);
+  expect(changelog).toContain(
+    `${count(pKa)} pKa values, ${count(thermal)} pairs of enthalpy and heat capacity, ${count(alternatives)} alternative`,
+  );
+  expect(changelog).toContain(
+    `${range.length} ranges, ${pKIn.length} pKIn, ${titrationExponent.length} titration exponents, ${bands.length} sets of absorption bands, ${stock.length} recipes`,
+  );
+  expect(changelog).toContain(
+    `${Object.values(otherRanges).flat().length} ranges and ${count(otherPKIns)} pKIn;`,
+  );
+});
