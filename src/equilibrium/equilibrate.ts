@@ -74,7 +74,6 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
   const faults = new Faults('equilibrate');
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
-  faults.done();
   readGas([read], settled, 'conditions', faults);
   faults.done();
 

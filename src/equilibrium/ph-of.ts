@@ -24,7 +24,6 @@ export function pHOf(solution: Solution, conditions?: Conditions): PH {
   const faults = new Faults('pHOf');
   const read = readSolution(solution, 'solution', faults);
   const settled = readConditions(conditions, 'conditions', faults);
-  faults.done();
   readGas([read], settled, 'conditions', faults);
   faults.done();
   const setting = settingOf([read], settled);

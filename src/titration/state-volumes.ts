@@ -39,9 +39,9 @@ export function chargeOfState<N>(
  *
  *   S_k + V·T_k = 0,   so V_k = −S_k/T_k                                                            (1)
  *
- * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none, nor does one that lies beyond the titrant
- * itself: there T_k has the sign that the titrant's charge never has along the curve, V_k is below zero, and no point of the
- * curve has it for a neighbour. Nothing is read off the curve.
+ * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. Of those at V < 0 only the ones before the
+ * analyte count: where T_k has not the sign of the titrant's charge at the start of the curve, the state lies beyond the titrant
+ * itself and is no point's neighbour. Nothing is read off the curve.
  *
  * @internal
  */
@@ -54,7 +54,7 @@ export function stateVolumes(engine: Engine, order: readonly StepAt[]): StateVol
     const done = order.slice(0, state);
     const perMl = chargeOfState(doubles, titrant, families, done);
     const mL = -chargeOfState(doubles, analyte, families, done) / perMl;
-    if (Number.isFinite(mL) && perMl < 0 === acid) volumes.push({ mL, state });
+    if (Number.isFinite(mL) && (mL > 0 || perMl < 0 === acid)) volumes.push({ mL, state });
   }
   return tied(volumes.sort((one, other) => one.mL - other.mL));
 }

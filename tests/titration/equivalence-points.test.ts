@@ -179,6 +179,23 @@ describe('half-equivalence', () => {
     expect(halfEquivalencePoints).toEqual([]);
   });
 
+  test('though a point on the curve counts whatever the titrant lacks', () => {
+    // NaHX with a hundredth of Na2X (pKa 4 and 6, pH 5) and NaY with a hundredth of HY (pKa 5, pH 7): in the state HX-, Y- the
+    // one has 0.02 mmol too much of Na+, a mL of the other 0.001 mmol too little
+    const [x, y] = [acidWith('x', 0, [4, 6]), acidWith('y', 0, [5])];
+    const { equivalencePoints } = titrationOf(
+      [
+        [saltOf(x, sodium), 0.099],
+        [saltOf(x, sodium, 2), 0.001],
+      ],
+      [
+        [saltOf(y, sodium), 0.099],
+        [y.reagent, 0.001],
+      ],
+    );
+    expect(equivalencePoints.some(({ mL }) => Math.abs(mL - 20) <= 1e-11)).toBe(true); // differences of 2 and 0.1: 1e-13 of either
+  });
+
   test('of a sample neutralised half-way or further is behind it', () => {
     for (const salt of [0.05, 0.07]) {
       const half = titrationOf(
