@@ -81,9 +81,3 @@ export function volumeAt(engine: Engine, h: number, room = emptyCharges()): numb
   const { analyte, titrant } = chargesAt(engine, h, room);
   return -analyte.net / titrant.net;
 }
-
-/** Whether the titrant is the more acidic of the two: its charge where the analyte's is zero is negative. @internal */
-export function titrantIsAcid(engine: Engine): boolean {
-  const { setting, titrant } = engine;
-  return chargeAt(setting.balance, titrant, hAt(engine, 0), emptyCharge()).net < 0;
-}

@@ -1,7 +1,7 @@
 import type { StepAt } from '../equilibrium/steps.js';
 import type { Course } from './course.js';
 import type { CurvePoint } from './curve.js';
-import { type Engine, titrantIsAcid } from './engine.js';
+import type { Engine } from './engine.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { titrationLimits } from './limits.js';
 import { reactionOf } from './reaction.js';
@@ -23,8 +23,7 @@ export function equivalencePointsOf(
   volumes: readonly StateVolume[],
   inflections: readonly InflectionPoint[],
 ): EquivalencePoint[] {
-  const acid = titrantIsAcid(engine);
-  return volumes.flatMap(({ mL, states }, k) => {
+  return volumes.flatMap(({ mL, states, acid }, k) => {
     if (!isReached(mL)) return [];
     const from = halfWay(volumes[k - 1], mL, 0);
     const to = halfWay(volumes[k + 1], mL, Number.POSITIVE_INFINITY);

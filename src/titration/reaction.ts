@@ -13,7 +13,7 @@ import { chargeOfState } from './state-volumes.js';
  * many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named. Water is put where it
  * balances (equation.ts): `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`, `B(OH)₃ + OH⁻ → B(OH)₄⁻`.
  *
- * @param acid - whether the titrant is the more acidic of the two
+ * @param acid - whether the titrant is the acid of the two (state-volumes.ts)
  * @internal
  */
 export function reactionOf(

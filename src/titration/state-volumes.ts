@@ -1,11 +1,16 @@
+import type { IonColumn } from '../equilibrium/activity/real-system.js';
+import type { Family } from '../equilibrium/family.js';
 import { type StepAt, stepsInOrder } from '../equilibrium/steps.js';
 import { type Arithmetic, doubles } from '../solver/arithmetic.js';
-import { type Engine, titrantIsAcid } from './engine.js';
+import type { Engine } from './engine.js';
 
-/** A volume at which a state is neutral without free H+ or OH-; `states`: numbers of steps done, several where they tie. */
+/** A volume at which a state is neutral without free H+ or OH-. */
 export interface StateVolume {
   readonly mL: number;
+  /** How many steps are done; several where they tie. */
   readonly states: readonly number[];
+  /** Whether the titrant comes to it as an acid: its own charge in the state, T_k, is below zero. */
+  readonly acid: boolean;
 }
 
 /** The steps of all protolytes that are really there, in the order in which protons leave. @internal */
@@ -39,33 +44,51 @@ export function chargeOfState<N>(
  *
  *   S_k + V·T_k = 0,   so V_k = −S_k/T_k                                                            (1)
  *
- * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. Of those at V < 0 only the ones before the
- * analyte count: where T_k has not the sign of the titrant's charge at the start of the curve, the state lies beyond the titrant
- * itself and is no point's neighbour. Nothing is read off the curve.
+ * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. T_k falls with k, and a point on the curve
+ * follows upon a state with T_k of the same sign: at V ≤ 0 one of another sign lies beyond the titrant itself, and is no
+ * point's neighbour. Nothing is read off the curve.
  *
  * @internal
  */
-export function stateVolumes(engine: Engine, order: readonly StepAt[]): StateVolume[] {
-  const { analyte, titrant } = engine;
-  const { families } = engine.setting.balance;
-  const acid = titrantIsAcid(engine);
-  const volumes: { mL: number; state: number }[] = [];
+export function stateVolumes({ analyte, titrant, setting }: Engine, order: readonly StepAt[]): StateVolume[] {
+  const { families } = setting.balance;
+  const volumes: { mL: number; state: number; acid: boolean }[] = [];
   for (let state = 0; state <= order.length; state += 1) {
     const done = order.slice(0, state);
-    const perMl = chargeOfState(doubles, titrant, families, done);
-    const mL = -chargeOfState(doubles, analyte, families, done) / perMl;
-    if (Number.isFinite(mL) && (mL > 0 || perMl < 0 === acid)) volumes.push({ mL, state });
+    const perMl = chargeBeyondRounding(titrant, families, done);
+    const mL = -chargeBeyondRounding(analyte, families, done) / perMl;
+    if (Number.isFinite(mL)) volumes.push({ mL, state, acid: perMl < 0 });
   }
-  return tied(volumes.sort((one, other) => one.mL - other.mL));
+  const sides = new Set(volumes.filter(({ mL }) => mL > 0).map(({ acid }) => acid));
+  return tied(volumes.filter(({ acid }) => sides.has(acid)).sort((one, other) => one.mL - other.mL));
+}
+
+/**
+ * The charge of a state, and zero where its terms cancel to their last digits: phosphoric acid with three parts of sodium hydroxide
+ * is at its last point, not 1e-15 mL before it. An amount has seen a few roundings on its way into a beaker; 32 of them are allowed.
+ */
+function chargeBeyondRounding(
+  column: IonColumn,
+  families: readonly Family[],
+  done: readonly StepAt[],
+): number {
+  const net = chargeOfState(doubles, column, families, done);
+  const { amounts, squares } = column; // Σ n·z² of the ions is no less than Σ n·|z|
+  const size = families.reduce(
+    (total, { topCharge, constants }, i) =>
+      total + (amounts[i] as number) * Math.max(Math.abs(topCharge), Math.abs(topCharge - constants.length)),
+    squares,
+  );
+  return Math.abs(net) <= 32 * 2 ** -53 * size ? 0 : net;
 }
 
 /** Volumes that differ by rounding alone are one point. */
-function tied(volumes: readonly { mL: number; state: number }[]): StateVolume[] {
-  const points: { mL: number; states: number[] }[] = [];
-  for (const { mL, state } of volumes) {
+function tied(volumes: readonly { mL: number; state: number; acid: boolean }[]): StateVolume[] {
+  const points: { mL: number; states: number[]; acid: boolean }[] = [];
+  for (const { mL, state, acid } of volumes) {
     const last = points.at(-1);
     if (last && mL - last.mL <= 1e-12 * Math.abs(mL)) last.states.push(state);
-    else points.push({ mL, states: [state] });
+    else points.push({ mL, states: [state], acid });
   }
   return points;
 }

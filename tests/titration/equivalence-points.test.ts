@@ -1,4 +1,4 @@
-import { acids, reagents, type Titration } from 'protolysis';
+import { acids, makeSolution, reagents, type Titration, titrate } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { acidWith, saltOf, sodium } from '../make.js';
 import { titrationOf } from './beakers.js';
@@ -140,6 +140,24 @@ describe('equivalence volumes are stoichiometric', () => {
     );
     expectVolumes(with0.equivalencePoints, [20]);
   });
+});
+
+test.each([
+  ['phosphoric acid with three parts of sodium hydroxide', phosphoricAcid, 0.1, 0.3, 13],
+  ['citric acid with three parts', citricAcid, 0.07, 0.21, 7],
+  ['citric acid with three parts, in more water', citricAcid, 0.07, 0.21, 50],
+])('%s has no point ahead: what amounts lose to rounding is no volume', (_, acid, molar, hydroxide, mL) => {
+  const analyte = makeSolution({
+    mL,
+    contents: [
+      { reagent: acid, molar },
+      { reagent: sodiumHydroxide, molar: hydroxide },
+    ],
+  });
+  const titrant = makeSolution({ contents: [{ reagent: sodiumHydroxide, molar: 0.1 }] });
+  expect(titrate({ analyte, titrant }).equivalencePoints).toEqual([]);
+  const back = makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] });
+  expect(titrate({ analyte, titrant: back }).equivalencePoints).toHaveLength(3);
 });
 
 describe('half-equivalence', () => {

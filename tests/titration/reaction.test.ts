@@ -27,6 +27,15 @@ describe('the step that a point completes, printed', () => {
       ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O'],
     ],
     [
+      'the same names where the analyte is the more acidic, and the titrant dilutes it',
+      [
+        [r.sodiumHydrogenSulfate, 5],
+        [r.sodiumSulfate, 0.01],
+      ],
+      [[r.hydrochloricAcid, 0.1]],
+      ['SO₄²⁻ + H⁺ → HSO₄⁻'],
+    ],
+    [
       'phosphoric acid, strong base',
       [[r.phosphoricAcid, 0.1]],
       [[r.sodiumHydroxide, 0.1]],
