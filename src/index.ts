@@ -60,8 +60,8 @@ export {
   debyeHuckelExtended,
   debyeHuckelExtendedOf,
   type IonSizes,
-  sizeOtherwise,
 } from './equilibrium/activity/debye-huckel-extended.js';
+export { sizeOtherwise } from './equilibrium/activity/activity-law.js';
 export { kiellandSizes, kiellandSource } from './equilibrium/activity/kielland-sizes.js';
 export {
   batesGuggenheim,

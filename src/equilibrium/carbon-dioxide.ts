@@ -1,4 +1,5 @@
 import type { Faults } from '../errors.js';
+import { doubles } from '../solver/arithmetic.js';
 import { readSource, type Source } from '../source.js';
 import { log10KAt, type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
 
@@ -85,4 +86,4 @@ function readGasProtolyte(value: unknown, path: string, faults: Faults): Protoly
 }
 
 /** −log10 of Henry's constant at a temperature that has been read. @internal */
-export const henryAt = (celsius: number): number => -log10KAt(henryFit, celsius);
+export const henryAt = (celsius: number): number => -log10KAt(doubles, henryFit, celsius);

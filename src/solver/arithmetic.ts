@@ -8,11 +8,38 @@ export interface Arithmetic<N> {
   over(a: N, b: N): N;
 }
 
+/** What it may ask beyond that of numbers that are not fractions. */
+export interface Functions<N> extends Arithmetic<N> {
+  /** The decimal that a number is written as: 0.1 is one tenth, if this kind of number can hold it. */
+  decimal(value: number): N;
+  sqrt(x: N): N;
+  exp(x: N): N;
+  ln(x: N): N;
+  log10(x: N): N;
+  readonly pi: N;
+}
+
 /** @internal */
-export const doubles: Arithmetic<number> = {
+export const doubles: Functions<number> = {
   of: (value) => value,
   plus: (a, b) => a + b,
   minus: (a, b) => a - b,
   times: (a, b) => a * b,
   over: (a, b) => a / b,
+  decimal: (value) => value,
+  sqrt: Math.sqrt,
+  exp: Math.exp,
+  ln: Math.log,
+  log10: Math.log10,
+  pi: Math.PI,
 };
+
+/** a + b·x + c·x² + …, by Horner's rule. @internal */
+export function polynomial<N>(
+  { plus, times, decimal }: Functions<N>,
+  coefficients: readonly number[],
+  x: N,
+): N {
+  const [last, ...rest] = coefficients.map(decimal).reverse() as [N, ...N[]];
+  return rest.reduce((sum, coefficient) => plus(coefficient, times(x, sum)), last);
+}

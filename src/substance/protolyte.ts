@@ -1,4 +1,5 @@
 import { at, Faults } from '../errors.js';
+import type { Functions } from '../solver/arithmetic.js';
 import { noteLength, readSource, type Source } from '../source.js';
 
 /** One form of a protolyte. */
@@ -36,9 +37,14 @@ export interface TemperatureFit {
 }
 
 /** @internal */
-export function log10KAt({ coefficients: [a, b, c, d, e] }: TemperatureFit, celsius: number): number {
-  const T = celsius + 273.15;
-  return a + b * T + c / T + d * Math.log10(T) + e / (T * T);
+export function log10KAt<N>(
+  { plus, times, over, decimal, log10 }: Functions<N>,
+  { coefficients }: TemperatureFit,
+  celsius: N,
+): N {
+  const [a, b, c, d, e] = coefficients.map(decimal) as [N, N, N, N, N];
+  const T = plus(celsius, decimal(273.15));
+  return [times(b, T), over(c, T), times(d, log10(T)), over(e, times(T, T))].reduce(plus, a);
 }
 
 /** Another evaluation of a step, kept beside the one in use. */

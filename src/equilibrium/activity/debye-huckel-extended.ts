@@ -1,16 +1,13 @@
 import { at, Faults } from '../../errors.js';
+import { type ActivityLaw, debyeHuckelExtendedLaw, sizeOtherwise } from './activity-law.js';
 import type { ActivityModel } from './activity-model.js';
-import { kiellandSizes, kiellandSource } from './kielland-sizes.js';
-import { remembered } from './laws.js';
+import { ideal, lawOf, remembered } from './laws.js';
 
 /** Sizes of ions, Å, by formula; `otherwise` is that of every ion not listed. */
 export interface IonSizes {
   readonly sizes: Readonly<Record<string, number>>;
   readonly otherwise?: number;
 }
-
-/** The size of an ion that no table lists, Å: common practice, the middle of Kielland's range for ions of charge 1 and 2. */
-export const sizeOtherwise = 4.5;
 
 /**
  * The extended law of Debye and Hückel with sizes of your own, log10 γ = −A·z²·√I/(1 + B·a·√I).
@@ -40,15 +37,16 @@ export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
       ? sizeOtherwise
       : faults.number(unread.otherwise, 'otherwise', 'a size in Å', limits);
   faults.done();
-  return extendedOf(new Map(read), otherwise);
+  return extendedOf({ ...debyeHuckelExtendedLaw, sizes: Object.fromEntries(read) }, otherwise);
 }
 
-function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): ActivityModel {
+function extendedOf({ name, sizes = {}, upTo, source }: ActivityLaw, otherwise: number): ActivityModel {
+  const sizeByFormula = new Map(Object.entries(sizes));
   const parametersAt = remembered();
   const sizeOf = (formula: string | undefined) =>
-    formula === undefined ? otherwise : (sizes.get(formula) ?? otherwise);
+    formula === undefined ? otherwise : (sizeByFormula.get(formula) ?? otherwise);
   return {
-    name: 'Debye–Hückel extended law',
+    name,
     log10Gamma(charge, ionicStrength, celsius, formula) {
       const { A, B } = parametersAt(celsius);
       const root = Math.sqrt(ionicStrength);
@@ -67,8 +65,8 @@ function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): Acti
       const grown = B * sizeOf(formula) * root;
       return (charge * charge * A * (1 + 3 * grown)) / (4 * root ** 3 * (1 + grown) ** 3);
     },
-    upTo: 0.1,
-    source: kiellandSource,
+    ...(upTo === undefined ? {} : { upTo }),
+    source,
   };
 }
 
@@ -86,6 +84,12 @@ function extendedOf(sizes: ReadonlyMap<string, number>, otherwise: number): Acti
  * ```
  */
 export const debyeHuckelExtended: ActivityModel = /*#__PURE__*/ extendedOf(
-  /*#__PURE__*/ new Map(/*#__PURE__*/ Object.entries(kiellandSizes)),
+  debyeHuckelExtendedLaw,
   sizeOtherwise,
 );
+
+/** A law in doubles. @internal */
+export function modelOf(law: ActivityLaw): ActivityModel {
+  if (law.A25 === 0) return ideal;
+  return law.sizes ? extendedOf(law, sizeOtherwise) : lawOf(law);
+}

@@ -1,21 +1,18 @@
 import { Faults } from '../../errors.js';
-import type { Source } from '../../source.js';
 import { type DebyeHuckelParameters, parametersAt } from '../temperature/debye-huckel-at.js';
+import {
+  type ActivityLaw,
+  batesGuggenheimLaw,
+  daviesLaw,
+  debyeHuckelLimitingLaw,
+  guntelbergLaw,
+  idealLaw,
+} from './activity-law.js';
 import type { ActivityModel } from './activity-model.js';
 
-/**
- * log10 γ = −z²·A·(√I/(1 + b·√I) − c·I): the form that the laws below share.
- */
-interface Law {
-  readonly name: string;
-  readonly A: (celsius: number) => number;
-  readonly b: number;
-  readonly c: number;
-  readonly upTo: number;
-  readonly source: Source;
-}
-
-function lawOf({ name, A, b, c, upTo, source }: Law): ActivityModel {
+/** A law with the same b for all ions, in doubles. @internal */
+export function lawOf({ name, A25, b = 0, c = 0, upTo, source }: ActivityLaw): ActivityModel {
+  const A = A25 === undefined ? debyeHuckelA : (celsius: number) => A25 * (debyeHuckelA(celsius) / at25());
   return {
     name,
     log10Gamma(charge, ionicStrength, celsius) {
@@ -34,7 +31,7 @@ function lawOf({ name, A, b, c, upTo, source }: Law): ActivityModel {
         : (charge * charge * A(celsius) * (1 + 3 * b * root)) / (4 * root ** 3 * inner ** 3);
     },
     squareLaw: true,
-    upTo,
+    ...(upTo === undefined ? {} : { upTo }),
     source,
   };
 }
@@ -57,54 +54,32 @@ const debyeHuckelA = /*#__PURE__*/ (() => {
   return (celsius: number) => at(celsius).A;
 })();
 
-/** Davies fitted with 0.509 at 25 °C; away from there A moves in proportion to the computed one. */
-const daviesA = /*#__PURE__*/ (() => {
-  const { A: at25 } = parametersAt(25);
-  return (celsius: number) => 0.509 * (debyeHuckelA(celsius) / at25);
+const at25 = /*#__PURE__*/ (() => {
+  const { A } = parametersAt(25);
+  return () => A;
 })();
 
 /** No interaction at all: γ = 1, activities are concentrations. What textbooks assume. */
 export const ideal: ActivityModel = {
-  name: 'ideal',
+  name: idealLaw.name,
   log10Gamma: () => 0,
   dLog10Gamma: () => 0,
   d2Log10Gamma: () => 0,
   squareLaw: true,
-  source: { kind: 'commonPractice', note: 'an ideal solution: the limit of infinite dilution' },
+  source: idealLaw.source,
 };
 
 /** The limiting law of Debye and Hückel, log10 γ = −A·z²·√I. For I below 0.005 mol/L. */
-export const debyeHuckelLimiting: ActivityModel = /*#__PURE__*/ lawOf({
-  name: 'Debye–Hückel limiting law',
-  A: debyeHuckelA,
-  b: 0,
-  c: 0,
-  upTo: 0.005,
-  source: { kind: 'published', work: 'debye-huckel-1923', where: 'the limiting law' },
-});
+export const debyeHuckelLimiting: ActivityModel = /*#__PURE__*/ lawOf(debyeHuckelLimitingLaw);
 
 /** Güntelberg's law, log10 γ = −A·z²·√I/(1 + √I): one ion size for all. For I below 0.1 mol/L. */
-export const guntelberg: ActivityModel = /*#__PURE__*/ lawOf({
-  name: 'Güntelberg',
-  A: debyeHuckelA,
-  b: 1,
-  c: 0,
-  upTo: 0.1,
-  source: { kind: 'published', work: 'guntelberg-1926', where: 'the equation for mean coefficients' },
-});
+export const guntelberg: ActivityModel = /*#__PURE__*/ lawOf(guntelbergLaw);
 
 /**
  * The convention of Bates and Guggenheim for chloride in pH standards, log10 γ = −A·z²·√I/(1 + 1.5·√I), put to use for every
  * ion. For I up to 0.1 mol/L.
  */
-export const batesGuggenheim: ActivityModel = /*#__PURE__*/ lawOf({
-  name: 'Bates–Guggenheim',
-  A: debyeHuckelA,
-  b: 1.5,
-  c: 0,
-  upTo: 0.1,
-  source: { kind: 'published', work: 'bates-guggenheim-1960', where: 'the convention for chloride' },
-});
+export const batesGuggenheim: ActivityModel = /*#__PURE__*/ lawOf(batesGuggenheimLaw);
 
 /**
  * The Davies equation of 1962, log10 γ = −A·z²·(√I/(1 + √I) − 0.3·I). For I up to 0.5 mol/L.
@@ -120,18 +95,7 @@ export const batesGuggenheim: ActivityModel = /*#__PURE__*/ lawOf({
  * 10 ** davies.log10Gamma(-2, 0.1, 25); // => 0.3732
  * ```
  */
-export const davies: ActivityModel = /*#__PURE__*/ lawOf({
-  name: 'Davies (0.3 I)',
-  A: daviesA,
-  b: 1,
-  c: 0.3,
-  upTo: 0.5,
-  source: {
-    kind: 'fromMemory',
-    work: 'davies-1962',
-    note: 'coefficient 0.3, A = 0.509 at 25 °C, up to 0.5 mol/L',
-  },
-});
+export const davies: ActivityModel = /*#__PURE__*/ lawOf(daviesLaw);
 
 /**
  * The Davies equation with another linear coefficient: 0.2 is that of 1938, for I up to 0.2 mol/L.
@@ -152,9 +116,8 @@ export function daviesOf(coefficients: { readonly linear: number }): ActivityMod
   faults.done();
   if (linear === 0.3) return davies;
   return lawOf({
+    ...daviesLaw,
     name: `Davies (${linear} I)`,
-    A: daviesA,
-    b: 1,
     c: linear,
     upTo: 0.2,
     source:

@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { doubles, type Functions } from '../../solver/arithmetic.js';
 import { zeroCelsius } from './kelvin.js';
 import { readCelsius } from './read-celsius.js';
 import { waterDensityAt } from './water-density.js';
@@ -43,12 +44,20 @@ export function debyeHuckelAt(celsius: number): DebyeHuckelParameters {
   return parametersAt(t);
 }
 
-/** The same at a temperature that has been read. @internal */
-export function parametersAt(celsius: number): DebyeHuckelParameters {
-  const density = waterDensityAt(celsius);
-  const energy = vacuum * waterPermittivityAt(celsius) * boltzmann * (celsius + zeroCelsius);
+/** The same at a temperature that has been read, in any kind of number. @internal */
+export function parametersIn<N>(arithmetic: Functions<N>, celsius: N): { readonly A: N; readonly B: N } {
+  const { of, plus, times, over, decimal, sqrt, ln, pi } = arithmetic;
+  const product = (...factors: N[]) => factors.reduce(times);
+  const kelvin = plus(celsius, decimal(zeroCelsius));
+  const permittivity = times(decimal(vacuum), waterPermittivityAt(arithmetic, celsius));
+  const energy = product(permittivity, decimal(boltzmann), kelvin);
+  const ions = product(of(2), decimal(avogadro), waterDensityAt(arithmetic, celsius));
+  const e = decimal(charge);
   return {
-    A: (charge ** 3 * Math.sqrt(2 * avogadro * density)) / (8 * Math.PI * Math.LN10 * energy ** 1.5),
-    B: charge * Math.sqrt((2 * avogadro * density) / energy) * 1e-10,
+    A: over(product(e, e, e, sqrt(ions)), product(of(8), pi, ln(of(10)), energy, sqrt(energy))),
+    B: product(e, sqrt(over(ions, energy)), decimal(1e-10)),
   };
 }
+
+/** The same in doubles. @internal */
+export const parametersAt = (celsius: number): DebyeHuckelParameters => parametersIn(doubles, celsius);

@@ -1,10 +1,17 @@
 import { Faults } from '../../errors.js';
-import { log10KAt, type Protolyte, readProtolyte, type Step } from '../../substance/protolyte.js';
+import { doubles, type Functions } from '../../solver/arithmetic.js';
+import {
+  log10KAt,
+  type Protolyte,
+  readProtolyte,
+  type Step,
+  type TemperatureFit,
+} from '../../substance/protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';
 import { readCelsius } from './read-celsius.js';
 
-/** 25 °C: where tables give constants. */
-export const reference = 25;
+/** 25 °C: where tables give constants. @internal */
+export const referenceCelsius = 25;
 
 /** Constants from dH and dCp were compared with measured series from 0 to 50 °C; further out they are extrapolated. */
 const thermalRange = [0, 50] as const;
@@ -38,22 +45,29 @@ export function pKaAt(protolyte: Protolyte, celsius: number): number[] {
   return steps.map((step) => stepAt(step, t));
 }
 
-/** @internal */
-export function stepAt(step: Step, celsius: number): number {
-  const { pKa, dH, dCp = 0, log10K } = step;
-  if (celsius === reference) return pKa;
-  if (log10K) return pKa - (log10KAt(log10K, celsius) - log10KAt(log10K, reference));
-  if (dH === undefined) return pKa;
-  const theta = reference + zeroCelsius;
-  const T = celsius + zeroCelsius;
-  const enthalpy = ((1000 * dH) / gasConstant) * (1 / theta - 1 / T);
-  const capacity = (dCp / gasConstant) * (theta / T - 1 + Math.log(T / theta));
-  return pKa - (enthalpy + capacity) / Math.LN10;
+/** pKa of a step at a temperature that has been read. @internal */
+export const stepAt = (step: Step, celsius: number): number =>
+  celsius === referenceCelsius ? step.pKa : movedPKa(doubles, step, celsius);
+
+/** The same in any kind of number, away from 25 °C: at 25 °C it gives pKa but for rounding. @internal */
+export function movedPKa<N>(arithmetic: Functions<N>, { pKa, dH, dCp = 0, log10K }: Step, celsius: N): N {
+  const { of, plus, minus, times, over, decimal, ln } = arithmetic;
+  const start = decimal(pKa);
+  const log10KOf = (t: N) => log10KAt(arithmetic, log10K as TemperatureFit, t);
+  if (log10K) return minus(start, minus(log10KOf(celsius), log10KOf(of(referenceCelsius))));
+  if (dH === undefined) return start;
+  const R = decimal(gasConstant);
+  const theta = plus(of(referenceCelsius), decimal(zeroCelsius));
+  const T = plus(celsius, decimal(zeroCelsius));
+  const enthalpy = times(over(times(of(1000), decimal(dH)), R), minus(over(of(1), theta), over(of(1), T)));
+  const lag = plus(minus(over(theta, T), of(1)), ln(over(T, theta)));
+  const capacity = times(over(decimal(dCp), R), lag);
+  return minus(start, over(plus(enthalpy, capacity), ln(of(10))));
 }
 
 /** What is uncertain about a protolyte's constants at a temperature. @internal */
 export function notesOnTemperature({ name, steps }: Protolyte, celsius: number): string[] {
-  if (celsius === reference) return [];
+  if (celsius === referenceCelsius) return [];
   const numbered = steps.map((step, index) => ({ ...step, number: index + 1 }));
   const fixed = numbered.filter(({ dH, log10K }) => dH === undefined && !log10K);
   const outside = numbered.filter(({ dH, log10K }) => {

@@ -1,6 +1,6 @@
 import type { Step } from '../../substance/protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';
-import { reference } from './pka-at.js';
+import { referenceCelsius } from './pka-at.js';
 
 /**
  * How the pKa of a step moves with temperature, per °C: the derivative of what `pKaAt` takes, null where nothing is known.
@@ -18,5 +18,5 @@ export function pKaSlopeAt({ dH, dCp = 0, log10K }: Step, celsius: number): numb
     return -(b - c / T ** 2 + d / (T * Math.LN10) - (2 * e) / T ** 3);
   }
   if (dH === undefined) return null;
-  return -(1000 * dH + dCp * (celsius - reference)) / (Math.LN10 * gasConstant * T ** 2);
+  return -(1000 * dH + dCp * (celsius - referenceCelsius)) / (Math.LN10 * gasConstant * T ** 2);
 }

@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { doubles, type Functions, polynomial } from '../../solver/arithmetic.js';
 import { zeroCelsius } from './kelvin.js';
 import { readCelsius } from './read-celsius.js';
 import { waterDensityAt } from './water-density.js';
@@ -32,14 +33,29 @@ export function pKwAt(celsius: number): number {
 }
 
 /** pKw at a temperature that has been read, °C. @internal */
-export function ionProductAt(celsius: number): number {
-  return releasedPKw(celsius + zeroCelsius, waterDensityAt(celsius) / 1000);
+export const ionProductAt = (celsius: number): number => ionProductIn(doubles, celsius);
+
+/** The same in any kind of number. @internal */
+export function ionProductIn<N>(arithmetic: Functions<N>, celsius: N): N {
+  const { of, plus, over, decimal } = arithmetic;
+  const density = over(waterDensityAt(arithmetic, celsius), of(1000));
+  return releasedPKw(arithmetic, plus(celsius, decimal(zeroCelsius)), density);
 }
 
 /** The release's own function of temperature, K, and density, g/cm³. @internal */
-export function releasedPKw(kelvin: number, density: number): number {
-  const Q = density * Math.exp(-0.864671 + 8659.19 / kelvin - (22786.2 / kelvin ** 2) * density ** (2 / 3));
-  const gas = 0.61415 + 48251.33 / kelvin - 67707.93 / kelvin ** 2 + 10102100 / kelvin ** 3;
-  const solvation = (Q / (Q + 1)) * density * (0.642044 - 56.8534 / kelvin - 0.375754 * density);
-  return -2 * 6 * (Math.log10(1 + Q) - solvation) + gas + 2 * Math.log10(18.015268 / 1000);
+export function releasedPKw<N>(arithmetic: Functions<N>, kelvin: N, density: N): N {
+  const { of, plus, minus, times, over, decimal, exp, ln, log10 } = arithmetic;
+  const reciprocal = over(of(1), kelvin);
+  const twoThirds = exp(times(over(of(2), of(3)), ln(density))); //        ρ^(2/3)
+  const exponent = polynomial(arithmetic, [-0.864671, 8659.19], reciprocal);
+  const attraction = times(times(decimal(22786.2), times(reciprocal, reciprocal)), twoThirds);
+  const Q = times(density, exp(minus(exponent, attraction)));
+  const gas = polynomial(arithmetic, [0.61415, 48251.33, -67707.93, 10102100], reciprocal);
+  const bonds = minus(
+    polynomial(arithmetic, [0.642044, -56.8534], reciprocal),
+    times(decimal(0.375754), density),
+  );
+  const solvation = times(times(over(Q, plus(Q, of(1))), density), bonds);
+  const mass = times(of(2), log10(decimal(0.018015268)));
+  return plus(plus(times(of(-12), minus(log10(plus(of(1), Q)), solvation)), gas), mass);
 }

@@ -1,3 +1,5 @@
+import { type Functions, polynomial } from '../../solver/arithmetic.js';
+
 /**
  * The density of air-free water at 101.325 kPa, kg/m³.
  *
@@ -7,10 +9,12 @@
  *
  * @internal
  */
-export function waterDensityAt(celsius: number): number {
-  const t = celsius;
-  const above =
-    999.83952 +
-    t * (16.945176 + t * (-7.9870401e-3 + t * (-4.6170461e-5 + t * (1.0556302e-7 + t * -2.8054253e-10))));
-  return above / (1 + 1.687985e-2 * t);
+export function waterDensityAt<N>(arithmetic: Functions<N>, celsius: N): N {
+  return arithmetic.over(
+    polynomial(arithmetic, numerator, celsius),
+    polynomial(arithmetic, denominator, celsius),
+  );
 }
+
+const numerator = [999.83952, 16.945176, -7.9870401e-3, -4.6170461e-5, 1.0556302e-7, -2.8054253e-10];
+const denominator = [1, 1.687985e-2];

@@ -1,3 +1,5 @@
+import { type Functions, polynomial } from '../../solver/arithmetic.js';
+
 /**
  * The relative permittivity of water.
  *
@@ -8,7 +10,5 @@
  *
  * @internal
  */
-export function waterPermittivityAt(celsius: number): number {
-  const t = celsius;
-  return 87.74 + t * (-0.40008 + t * (9.398e-4 + t * -1.41e-6));
-}
+export const waterPermittivityAt = <N>(arithmetic: Functions<N>, celsius: N): N =>
+  polynomial(arithmetic, [87.74, -0.40008, 9.398e-4, -1.41e-6], celsius);
