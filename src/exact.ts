@@ -14,8 +14,25 @@ export { aliquot } from './exact/aliquot.js';
 export { addWater, makeUpTo } from './exact/dilute.js';
 
 // What is its pH, and how do I know?
-export { type Digits, type ExactConditions, exactDefaults, exactLimits } from './exact/conditions.js';
+export {
+  type Digits,
+  type ExactCarbonDioxide,
+  type ExactConditions,
+  exactDefaults,
+  exactLimits,
+} from './exact/conditions.js';
 export { type ExactPH, exactPH } from './exact/exact-ph.js';
+
+// How do activities fall behind concentrations? Laws as plain data, to be worked out to any digit
+export {
+  type ActivityLaw,
+  batesGuggenheimLaw as batesGuggenheim,
+  daviesLaw as davies,
+  debyeHuckelExtendedLaw as debyeHuckelExtended,
+  debyeHuckelLimitingLaw as debyeHuckelLimiting,
+  guntelbergLaw as guntelberg,
+  idealLaw as ideal,
+} from './equilibrium/activity/activity-law.js';
 
 // Which species are there, and what will the titration look like?
 export { type ExactEquilibrium, type ExactSpecies, exactEquilibrium } from './exact/exact-equilibrium.js';
@@ -23,9 +40,9 @@ export {
   type ExactEquivalencePoint,
   type ExactTitration,
   type ExactTitrationSetup,
-  type ExactVolume,
   exactTitration,
 } from './exact/exact-titration.js';
+export type { ExactVolume } from './exact/volume-at.js';
 
 // How far off are the doubles?
 export { type Comparison, compareWithExact } from './exact/compare-with-exact.js';

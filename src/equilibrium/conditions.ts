@@ -1,6 +1,6 @@
-import type { Faults } from '../errors.js';
+import { at, type Faults } from '../errors.js';
 import { constantsOf } from '../solution/conflicts.js';
-import type { Solution } from '../solution/solution.js';
+import type { Content } from '../solution/solution.js';
 import type { Source } from '../source.js';
 import { type ActivityModel, readActivityModel } from './activity/activity-model.js';
 import { ideal } from './activity/laws.js';
@@ -96,7 +96,7 @@ export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[]
 
 /** Notes a fault where the gas of conditions and a protolyte of the solutions share an id but not their constants. @internal */
 export function readGas(
-  solutions: readonly Solution[],
+  solutions: readonly { readonly contents: readonly Pick<Content, 'reagent'>[] }[],
   { carbonDioxide }: Settled,
   path: string,
   faults: Faults,
@@ -109,7 +109,7 @@ export function readGas(
   if (present.some(({ protolyte }) => constantsOf(protolyte) !== constantsOf(gas)))
     faults.add(
       'conflict',
-      `${path}.carbonDioxide.protolyte`,
+      at(path, 'carbonDioxide.protolyte'),
       `one set of constants for the protolyte '${gas.id}'`,
       gas,
       'another one under the same id',

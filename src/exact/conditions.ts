@@ -1,12 +1,31 @@
-import { conditionLimits, waterAt25 } from '../equilibrium/conditions.js';
+import { type ActivityLaw, idealLaw } from '../equilibrium/activity/activity-law.js';
+import { modelOf } from '../equilibrium/activity/debye-huckel-extended.js';
+import { type CarbonDioxide, readCarbonDioxide } from '../equilibrium/carbon-dioxide.js';
+import { conditionDefaults, conditionLimits, type Settled, waterAt25 } from '../equilibrium/conditions.js';
+import { ionProductAt } from '../equilibrium/temperature/pkw-at.js';
 import { at, type Faults } from '../errors.js';
-import { type Exactly, readExactly } from './exactly.js';
-import { type Ratio, textOf } from './ratio.js';
+import { readActivityLaw } from './activity.js';
+import { type Exactly, exactly, numberOf, readExactly } from './exactly.js';
+import { compared, type Ratio, textOf } from './ratio.js';
 
-/** Under which conditions an exact equilibrium is set up: ideal, 25 °C, closed to the air. */
+/** Under which conditions an exact equilibrium is set up; by default ideal, 25 °C, closed to the air. */
 export interface ExactConditions {
-  /** −log10 of the ion product of water; the value at 25 °C by default. */
+  /** Temperature, °C, from 0 to 100; 25 by default. */
+  readonly celsius?: Exactly;
+  /** How activities fall behind concentrations; `ideal` by default. */
+  readonly activity?: ActivityLaw;
+  /** Left out, the solution is closed to the air. */
+  readonly carbonDioxide?: ExactCarbonDioxide;
+  /** −log10 of the ion product of water; left out, 13.995 at 25 °C, moved to other temperatures as `pKwAt` moves. */
   readonly pKw?: Exactly;
+}
+
+/** A partial pressure of carbon dioxide with which the solution is in equilibrium; `air` will do. That it only escapes is not for this entry. */
+export interface ExactCarbonDioxide extends Pick<CarbonDioxide, 'protolyte' | 'year' | 'source'> {
+  /** Partial pressure of CO2, atm. */
+  readonly atm: Exactly;
+  /** −log10 of Henry's constant, mol/(L·atm); by the formula of `pKHAt` if left out. */
+  readonly pKH?: Exactly;
 }
 
 /** How many digits are wanted. */
@@ -23,11 +42,21 @@ export const exactDefaults = { digits: 50 } as const;
 
 /** @internal */
 export interface ReadConditions {
-  readonly pKw: Ratio;
+  readonly celsius: Ratio;
+  readonly law: ActivityLaw;
+  /** Undefined where it follows from the temperature. */
+  readonly pKw: Ratio | undefined;
+  readonly gas: { readonly atm: Ratio; readonly pKH: Ratio | undefined } | null;
+  /** The same in doubles. */
+  readonly settled: Settled;
 }
 
 /** The keys of conditions. @internal */
-export const conditionKeys = ['pKw'];
+export const conditionKeys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
+
+/** @internal */
+export const isReference = ({ celsius }: Pick<ReadConditions, 'celsius'>): boolean =>
+  compared(celsius, exactly(conditionDefaults.celsius)) === 0;
 
 /** Reads conditions among the keys of an object, noting every fault. @internal */
 export function readConditions(
@@ -35,13 +64,77 @@ export function readConditions(
   path: string,
   faults: Faults,
 ): ReadConditions {
-  const [from, to] = conditionLimits.pKw;
-  const { pKw = waterAt25.pKw } = unread;
-  return { pKw: readExactly(pKw, at(path, 'pKw'), 'a pKw', { from, to }, faults) };
+  const read = (key: string, what: string, [from, to]: readonly [number, number]) =>
+    readExactly(unread[key], at(path, key), what, { from, to }, faults);
+  const celsius =
+    unread.celsius === undefined
+      ? exactly(conditionDefaults.celsius)
+      : read('celsius', 'a temperature in °C', conditionLimits.celsius);
+  const law =
+    unread.activity === undefined ? idealLaw : readActivityLaw(unread.activity, at(path, 'activity'), faults);
+  const given = unread.pKw === undefined ? undefined : read('pKw', 'a pKw', conditionLimits.pKw);
+  const pKw = given ?? (isReference({ celsius }) ? exactly(waterAt25.pKw) : undefined);
+  const { gas, carbonDioxide } = readPressure(unread.carbonDioxide, at(path, 'carbonDioxide'), faults);
+
+  const t = numberOf(celsius);
+  const activity = modelOf(law);
+  const inDoubles = {
+    celsius: t,
+    pKw: pKw ? numberOf(pKw) : waterAt25.pKw + (ionProductAt(t) - ionProductAt(conditionDefaults.celsius)),
+    activity,
+    carbonDioxide,
+  };
+  return {
+    celsius,
+    law,
+    pKw,
+    gas,
+    settled: {
+      ...inDoubles,
+      conditions: { celsius: t, activity, pKw: inDoubles.pKw, ...(carbonDioxide ? { carbonDioxide } : {}) },
+    },
+  };
+}
+
+function readPressure(
+  value: unknown,
+  path: string,
+  faults: Faults,
+): { gas: ReadConditions['gas']; carbonDioxide: CarbonDioxide | null } {
+  if (value === undefined) return { gas: null, carbonDioxide: null };
+  const { escape: share, ...unread } = faults.object(value, path, 'carbon dioxide { atm }');
+  if (share !== undefined)
+    faults.add(
+      'conflict',
+      at(path, 'escape'),
+      'no share that escapes: carbon dioxide is exact at a fixed pressure only',
+      share,
+    );
+  const limits = { from: 0, to: 100 };
+  const atm = readExactly(unread.atm, at(path, 'atm'), 'a partial pressure in atm', limits, faults);
+  const pKH =
+    unread.pKH === undefined
+      ? undefined
+      : readExactly(unread.pKH, at(path, 'pKH'), "a −log10 of Henry's constant", { from: -2, to: 5 }, faults);
+  const inDoubles = { ...unread, atm: numberOf(atm), ...(pKH ? { pKH: numberOf(pKH) } : {}) };
+  return { gas: { atm, pKH }, carbonDioxide: readCarbonDioxide(inDoubles, path, faults) };
 }
 
 /** The same as plain data. @internal */
-export const writtenConditions = ({ pKw }: ReadConditions): ExactConditions => ({ pKw: textOf(pKw) });
+export function writtenConditions({ celsius, law, pKw, gas, settled }: ReadConditions): ExactConditions {
+  return {
+    celsius: textOf(celsius),
+    ...(law.A25 === 0 ? {} : { activity: law }),
+    ...(gas && {
+      carbonDioxide: {
+        ...settled.carbonDioxide,
+        atm: textOf(gas.atm),
+        ...(gas.pKH && { pKH: textOf(gas.pKH) }),
+      },
+    }),
+    ...(pKw && { pKw: textOf(pKw) }),
+  };
+}
 
 /** @internal */
 export const readDigits = (value: unknown, faults: Faults): number =>

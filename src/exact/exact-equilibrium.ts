@@ -1,22 +1,17 @@
 import type { Decimal } from 'decimal.js';
-import { sharesOf } from '../equilibrium/shares.js';
-import { Faults } from '../errors.js';
-import { type Bracket, bracketOf, hBetween } from './bracket.js';
-import { type ColumnOf, chargeAt } from './charge-balance.js';
-import {
-  conditionKeys,
-  type Digits,
-  type ExactConditions,
-  readConditions,
-  readDigits,
-  writtenConditions,
-} from './conditions.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import type { Coefficient } from './activity.js';
+import { activityBetween, type Bracket, strengthBetween } from './bracket.js';
+import { bracketOf } from './bracket-of.js';
+import { formsAt, momentsOf, shiftOf } from './charge-balance.js';
+import { prevailingAt } from './charge-root.js';
+import { type Digits, type ExactConditions, writtenConditions } from './conditions.js';
 import { type ExactPH, pHOf } from './exact-ph.js';
 import { type Interval, type Intervals, intervals } from './intervals.js';
-import type { Ratio } from './ratio.js';
+import { type Problem, readProblem } from './read-problem.js';
 import { refined, settledTo } from './settled.js';
-import { type ExactSolution, readExactSolution, written } from './solution.js';
-import { balanceIn, columnIn, type System, systemOf } from './system.js';
+import { type ExactSolution, written } from './solution.js';
+import { columnIn, constantsOf } from './system.js';
 
 /** One species, to the digits wanted. */
 export interface ExactSpecies {
@@ -26,6 +21,8 @@ export interface ExactSpecies {
   readonly protolyteId: string | null;
   /** Concentration, mol/L. */
   readonly molar: Decimal;
+  /** Activity, mol/L. */
+  readonly activity: Decimal;
   /** Its share of its protolyte; null where there is none. */
   readonly fraction: Decimal | null;
 }
@@ -36,7 +33,7 @@ export interface ExactEquilibrium extends ExactPH {
   readonly conditions: ExactConditions;
   /** ½ Σ c·z² over every ion, mol/L. */
   readonly ionicStrength: Decimal;
-  /** β = dC_base/dpH, mol/L per unit of pH, water's own share included. */
+  /** β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does to γ. */
   readonly bufferCapacity: Decimal;
   readonly species: readonly ExactSpecies[];
 }
@@ -44,8 +41,8 @@ export interface ExactEquilibrium extends ExactPH {
 /**
  * The equilibrium of a solution to any number of digits: `equilibrate` on decimals.
  *
- * Every quantity is evaluated on intervals over the whole bracket of `exactPH`, and is off by less than one unit of its last
- * digit.
+ * Every quantity is evaluated on intervals over the whole bracket of `exactPH`, in ionic strength too, and is off by less than one
+ * unit of its last digit from that of the state which the bracket proves.
  *
  * @param options - `digits` (of the pH after the point, of the rest in all), 50 by default and at most 500, and conditions
  * @throws InputError that lists every fault
@@ -63,23 +60,19 @@ export function exactEquilibrium(
   solution: ExactSolution,
   options: ExactConditions & Digits = {},
 ): ExactEquilibrium {
-  const faults = new Faults('exactEquilibrium');
-  const read = readExactSolution(solution, 'solution', faults);
-  const unread = faults.object(options, 'options', 'options { digits, pKw }', ['digits', ...conditionKeys]);
-  const digits = readDigits(unread.digits, faults);
-  const conditions = readConditions(unread, '', faults);
-  faults.done();
+  return equilibriumOf(readProblem('exactEquilibrium', solution, options));
+}
 
-  const system = systemOf([read], conditions);
-  const column = system.columns[0] as ColumnOf<Ratio>;
+function equilibriumOf(problem: Problem): ExactEquilibrium {
+  const { system, column, digits } = problem;
   const quantities = refined(digits + 5, Number.POSITIVE_INFINITY, (working) => {
     const bracket = bracketOf(system, column, working);
-    const rest = quantitiesOf(system, bracket, intervals(working + 40), digits);
-    return rest && { ...pHOf(bracket, digits), ...rest };
+    const rest = quantitiesOf(problem, bracket, intervals(working + 40));
+    return rest && { ...pHOf(system, column, bracket, digits), ...rest };
   }) as ExactPH & Quantities;
   return {
-    solution: written(read),
-    conditions: writtenConditions(conditions),
+    solution: written(problem.solution),
+    conditions: writtenConditions(problem.conditions),
     ...quantities,
   };
 }
@@ -88,37 +81,55 @@ type Quantities = Pick<ExactEquilibrium, 'ionicStrength' | 'bufferCapacity' | 's
 
 /** Everything beside the pH, or undefined where the bracket is too wide for the digits. */
 function quantitiesOf(
-  system: System,
+  { system, column: exact, digits }: Problem,
   bracket: Bracket,
   arithmetic: Intervals,
-  digits: number,
 ): Quantities | undefined {
-  const { of, plus, times, over, ofRatio, ln10 } = arithmetic;
-  const column = columnIn(arithmetic, system.columns[0] as ColumnOf<Ratio>);
-  const balance = balanceIn(arithmetic, system);
-  const h = hBetween(bracket, arithmetic);
+  const { of, plus, minus, times, over, ofRatio, ln10 } = arithmetic;
+  const column = columnIn(arithmetic, exact);
+  const strength = strengthBetween(arithmetic, bracket);
+  const { balance, gammas } = constantsOf(arithmetic, system)(strength);
+  const a = activityBetween(arithmetic, bracket);
+  const forms = formsAt(arithmetic, balance, column, a, prevailingAt(system, a.low.toNumber()));
 
-  const species = [ion('H+', 1, h), ion('OH-', -1, over(balance.kw, h))];
-  for (const [index, protolyte] of system.protolytes.entries()) {
-    const total = over(column.amounts[index] as Interval, column.volume);
-    const constants = balance.families[index]?.constants ?? [];
-    for (const [lost, fraction] of sharesOf(arithmetic, constants, h, 0).entries()) {
-      const { formula, charge } = protolyte.species[lost] as (typeof protolyte.species)[number];
-      species.push({ formula, charge, protolyteId: protolyte.id, molar: times(total, fraction), fraction });
-    }
+  const [hydrogen, hydroxide, ...ofGas] = forms.free.map(({ amount }) => over(amount, column.volume));
+  const species = [
+    ion('H+', 1, hydrogen as Interval, gammas?.hydrogen.gamma),
+    ion('OH-', -1, hydroxide as Interval, gammas?.hydroxide.gamma),
+  ];
+  for (const [index, { total, shares }] of forms.families.entries()) {
+    const molar = over(total, column.volume);
+    const protolyte = system.protolytes[index] as Protolyte;
+    const concentrations = shares.map((share) => times(molar, share));
+    species.push(...formsOf(protolyte, concentrations, shares, gammas?.families[index]));
+  }
+  if (system.gas) {
+    const all = ofGas.reduce(plus);
+    const shares = ofGas.map((molar) => (all.high.gt(0) ? over(molar, all) : of(0)));
+    species.push(...formsOf(system.gas, ofGas, shares, gammas?.gas));
   }
   for (const { ion: own, mmol } of system.ions[0] ?? [])
-    species.push(ion(own.formula, own.charge, over(ofRatio(mmol), column.volume)));
+    species.push(
+      ion(
+        own.formula,
+        own.charge,
+        over(ofRatio(mmol), column.volume),
+        gammas?.any(own.charge, own.formula).gamma,
+      ),
+    );
 
-  const strength = species
+  const total = species
     .map(({ charge, molar }) => times(of(charge * charge), molar))
     .reduce((sum, term) => plus(sum, term));
-  const { slope } = chargeAt(arithmetic, balance, column, h);
-  const ionicStrength = settledTo(over(strength, of(2)), digits);
-  const bufferCapacity = settledTo(over(times(ln10, slope), column.volume), digits);
-  const settled = species.map(({ molar, fraction, ...name }) => ({
+  const moments = momentsOf(arithmetic, forms, gammas);
+  const base = { net: of(1), strength: over(of(1), of(2)) };
+  const shift = times(column.volume, shiftOf(arithmetic, moments, column.volume, base));
+  const ionicStrength = settledTo(over(total, of(2)), digits);
+  const bufferCapacity = settledTo(over(minus(of(0), ln10), shift), digits);
+  const settled = species.map(({ molar, gamma, fraction, ...name }) => ({
     ...name,
     molar: settledTo(molar, digits),
+    activity: settledTo(gamma === undefined ? molar : times(gamma, molar), digits),
     fraction: fraction && settledTo(fraction, digits),
   }));
   if (ionicStrength === undefined || bufferCapacity === undefined || !settled.every(isSettled))
@@ -131,20 +142,38 @@ interface OnIntervals {
   readonly charge: number;
   readonly protolyteId: string | null;
   readonly molar: Interval;
+  /** Undefined where it is 1. */
+  readonly gamma: Interval | undefined;
   readonly fraction: Interval | null;
 }
 
-const ion = (formula: string, charge: number, molar: Interval): OnIntervals => ({
+const ion = (formula: string, charge: number, molar: Interval, gamma: Interval | undefined): OnIntervals => ({
   formula,
   charge,
   protolyteId: null,
   molar,
+  gamma,
   fraction: null,
 });
 
-const isSettled = (
-  species: Omit<ExactSpecies, 'molar' | 'fraction'> & {
-    readonly molar: Decimal | undefined;
-    readonly fraction: Decimal | null | undefined;
-  },
-): species is ExactSpecies => species.molar !== undefined && species.fraction !== undefined;
+const formsOf = (
+  { id, species }: Protolyte,
+  molar: readonly Interval[],
+  shares: readonly Interval[],
+  gammas: readonly Coefficient<Interval>[] | undefined,
+): OnIntervals[] =>
+  species.map(({ formula, charge }, lost) => ({
+    formula,
+    charge,
+    protolyteId: id,
+    molar: molar[lost] as Interval,
+    gamma: gammas?.[lost]?.gamma,
+    fraction: shares[lost] as Interval,
+  }));
+
+const isSettled = (species: {
+  readonly molar: Decimal | undefined;
+  readonly activity: Decimal | undefined;
+  readonly fraction: Decimal | null | undefined;
+}): species is ExactSpecies =>
+  [species.molar, species.activity, species.fraction].every((value) => value !== undefined);

@@ -1,18 +1,14 @@
 import type { Decimal } from 'decimal.js';
-import { Faults } from '../errors.js';
-import { type Bracket, bracketOf } from './bracket.js';
+import type { Bracket } from './bracket.js';
+import { bracketOf } from './bracket-of.js';
 import type { ColumnOf } from './charge-balance.js';
-import {
-  conditionKeys,
-  type Digits,
-  type ExactConditions,
-  readConditions,
-  readDigits,
-} from './conditions.js';
+import type { Digits, ExactConditions } from './conditions.js';
+import { isLeast } from './is-least.js';
 import { type Ratio, ratios, textOf } from './ratio.js';
+import { readProblem } from './read-problem.js';
 import { decimalsToKeep } from './settled.js';
-import { type ExactSolution, readExactSolution } from './solution.js';
-import { systemOf } from './system.js';
+import type { ExactSolution } from './solution.js';
+import type { System } from './system.js';
 
 /** A pH with its proof. */
 export interface ExactPH {
@@ -22,6 +18,11 @@ export interface ExactPH {
   readonly lower: Decimal;
   /** Here it is certainly negative. */
   readonly upper: Decimal;
+  /**
+   * What is proven beside a solution of the equations between the two: that there is no other anywhere (`only`: always, where γ = 1);
+   * that none other has as little an ionic strength (`least`); or nothing more (`some`).
+   */
+  readonly proven: 'only' | 'least' | 'some';
 }
 
 /**
@@ -31,8 +32,11 @@ export interface ExactPH {
  *
  * The left side rises with [H+], is positive at `lower` and negative at `upper`: both signs are certain, every rounding on the
  * way bounded. So the root lies between them, `upper − lower` is 2·10^−(digits + 3), and `pH` is off by less than one
- * unit of its last digit. What is proven is the root of this equation for the numbers given, not that nature obeys it: the
- * solution is taken as ideal, at 25 °C and closed to the air.
+ * unit of its last digit. What is proven is the root of this equation for the numbers given, not that nature obeys it.
+ *
+ * With a law of activity the ionic strength is an unknown too. Then the bracket proves that there is a self-consistent pair of pH
+ * and ionic strength with this pH; that it is the one of least ionic strength, which `pHOf` takes, is proven where
+ * `proven` is `least`, and left open where it is `some`.
  *
  * @param options - `digits` after the point, 50 by default and at most 500, and conditions
  * @throws InputError that lists every fault
@@ -48,23 +52,23 @@ export interface ExactPH {
  * ```
  */
 export function exactPH(solution: ExactSolution, options: ExactConditions & Digits = {}): ExactPH {
-  const faults = new Faults('exactPH');
-  const read = readExactSolution(solution, 'solution', faults);
-  const unread = faults.object(options, 'options', 'options { digits, pKw }', ['digits', ...conditionKeys]);
-  const digits = readDigits(unread.digits, faults);
-  const conditions = readConditions(unread, '', faults);
-  faults.done();
-  const system = systemOf([read], conditions);
-  return pHOf(bracketOf(system, system.columns[0] as ColumnOf<Ratio>, digits), digits);
+  const { system, column, digits } = readProblem('exactPH', solution, options);
+  return pHOf(system, column, bracketOf(system, column, digits), digits);
 }
 
 /** @internal */
-export function pHOf({ lower, upper }: Bracket, digits: number): ExactPH {
+export function pHOf(
+  system: System,
+  column: ColumnOf<Ratio>,
+  { lower, upper, strength }: Bracket,
+  digits: number,
+): ExactPH {
   const Own = decimalsToKeep(digits);
   const middle = ratios.over(ratios.plus(lower, upper), ratios.of(2));
   return {
     pH: new Own(textOf(middle)).toDecimalPlaces(digits),
     lower: new Own(textOf(lower)),
     upper: new Own(textOf(upper)),
+    proven: strength === null ? 'only' : isLeast(system, column, strength) ? 'least' : 'some',
   };
 }

@@ -1,10 +1,21 @@
 import type { Decimal } from 'decimal.js';
+import { readGas } from '../equilibrium/conditions.js';
 import { stepsInOrder } from '../equilibrium/steps.js';
 import { Faults } from '../errors.js';
 import { titrationLimits } from '../titration/limits.js';
 import { chargeOfState } from '../titration/state-volumes.js';
-import { bracketOf, hBetween, signOfInterval } from './bracket.js';
-import { type ColumnOf, chargeAt } from './charge-balance.js';
+import { activityBetween, strengthBetween } from './bracket.js';
+import { bracketOf } from './bracket-of.js';
+import {
+  type ColumnOf,
+  type Forms,
+  formsAt,
+  momentsOf,
+  netOf,
+  shiftOf,
+  strengthOf,
+} from './charge-balance.js';
+import { prevailingAt } from './charge-root.js';
 import {
   conditionKeys,
   type Digits,
@@ -17,9 +28,10 @@ import { type ExactPH, pHOf } from './exact-ph.js';
 import { type Exactly, readExactly } from './exactly.js';
 import { type Interval, intervals } from './intervals.js';
 import { compared, type Ratio, ratios, signOf, textOf } from './ratio.js';
-import { decimalsToKeep, refined, settledTo } from './settled.js';
+import { refined, settledTo } from './settled.js';
 import { checked, type ExactSolution, readExactSolution, written } from './solution.js';
-import { balanceIn, columnIn, mixtureAt, type System, systemOf } from './system.js';
+import { columnIn, constantsOf, mixtureAt, type System, systemOf } from './system.js';
+import { type ExactVolume, volumeAt } from './volume-at.js';
 
 /** What is titrated with what, to the last digit. */
 export interface ExactTitrationSetup {
@@ -28,13 +40,6 @@ export interface ExactTitrationSetup {
   /** In the burette; its volume sets no limit. */
   readonly titrant: ExactSolution;
   readonly conditions?: ExactConditions;
-}
-
-/** A volume with its proof: that of the pH wanted lies between `lower` and `upper`, all in mL. */
-export interface ExactVolume {
-  readonly mL: Decimal;
-  readonly lower: Decimal;
-  readonly upper: Decimal;
 }
 
 /** A stoichiometric point. */
@@ -52,7 +57,10 @@ export interface ExactTitration {
   pHAt(mL: Exactly): ExactPH;
   /** dpH/dV after `mL` of titrant, per mL, dilution included; off by less than one unit of its last digit. */
   slopeAt(mL: Exactly): Decimal;
-  /** The volume at which the curve has this pH; undefined where it never has, from 0 to 1e9 mL. */
+  /**
+   * The volume at which the curve has this pH; undefined where it never has, from 0 to 1e9 mL. With a law of activity the curve can
+   * have it more than once: then the volume is the first that `titrate` sees in doubles, and undefined where it sees none.
+   */
   volumeAt(pH: Exactly): ExactVolume | undefined;
   /** Stoichiometric points in order of volume. */
   readonly equivalencePoints: readonly ExactEquivalencePoint[];
@@ -91,7 +99,12 @@ export function exactTitration(setup: ExactTitrationSetup, options: Digits = {})
   const given =
     unread.conditions === undefined
       ? {}
-      : faults.object(unread.conditions, 'conditions', 'conditions { pKw }', conditionKeys);
+      : faults.object(
+          unread.conditions,
+          'conditions',
+          `conditions { ${conditionKeys.join(', ')} }`,
+          conditionKeys,
+        );
   const conditions = readConditions(given, 'conditions', faults);
   const digits = readDigits(
     faults.object(options, 'options', 'options { digits }', ['digits']).digits,
@@ -102,6 +115,8 @@ export function exactTitration(setup: ExactTitrationSetup, options: Digits = {})
     'titrant',
     faults,
   );
+  faults.done();
+  readGas([analyte, titrant], conditions.settled, 'conditions', faults);
   faults.done();
 
   const system = systemOf([analyte, titrant], conditions);
@@ -146,68 +161,57 @@ function readPH(pH: unknown): Ratio {
   return value;
 }
 
-const pHAt = (system: System, mL: Ratio, digits: number): ExactPH =>
-  pHOf(bracketOf(system, mixtureAt(system.columns, mL), digits), digits);
+function pHAt(system: System, mL: Ratio, digits: number): ExactPH {
+  const mixture = mixtureAt(system.columns, mL);
+  return pHOf(system, mixture, bracketOf(system, mixture, digits), digits);
+}
 
 /**
- * The charge that one mL of titrant brings over that which a unit of pH moves: T / (ln10 · ∂F/∂ln h).
+ * What one mL of titrant brings of charge and ionic strength, over what a unit of pH moves: titration/real-course.ts (1).
  *
  * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero, which no
  * number of digits can prove.
  */
 function slopeAt(system: System, mL: Ratio, digits: number): Decimal {
-  const mixture = mixtureAt(system.columns, mL);
-  const titrant = system.columns[1] as ColumnOf<Ratio>;
+  const exact = mixtureAt(system.columns, mL);
   const nothing = `1e-${2 * digits + 40}`;
   const slope = refined(digits + 5, Number.POSITIVE_INFINITY, (working) => {
     const arithmetic = intervals(working + 40);
-    const { over, times, ln10 } = arithmetic;
-    const h = hBetween(bracketOf(system, mixture, working), arithmetic);
-    const balance = balanceIn(arithmetic, system);
-    const charge = (column: ColumnOf<Interval>) => chargeAt(arithmetic, balance, column, h);
-    const poured = columnIn(arithmetic, titrant);
-    const moved = charge(columnIn(arithmetic, mixture)).slope;
-    const interval = over(over(charge(poured).net, poured.volume), times(ln10, moved));
+    const { of, minus, over, times, ln10 } = arithmetic;
+    const bracket = bracketOf(system, exact, working);
+    const ionicStrength = strengthBetween(arithmetic, bracket);
+    const { balance, gammas } = constantsOf(arithmetic, system)(ionicStrength);
+    const a = activityBetween(arithmetic, bracket);
+    const most = prevailingAt(system, a.low.toNumber());
+    const [mixture, titrant] = [exact, system.columns[1] as ColumnOf<Ratio>].map((column) => {
+      const own = columnIn(arithmetic, column);
+      return { column: own, forms: formsAt(arithmetic, balance, own, a, most) };
+    }) as [OnIntervals, OnIntervals];
+    const { volume } = titrant.column;
+    const perMl = {
+      net: over(netOf(arithmetic, titrant.column, titrant.forms), volume),
+      strength: minus(over(strengthOf(arithmetic, titrant.column, titrant.forms), volume), ionicStrength),
+    };
+    const moments = momentsOf(arithmetic, mixture.forms, gammas);
+    const interval = over(shiftOf(arithmetic, moments, mixture.column.volume, perMl), times(of(-1), ln10));
     if (interval.low.abs().lt(nothing) && interval.high.abs().lt(nothing)) return interval.low.times(0);
     return settledTo(interval, digits);
   });
   return slope as Decimal;
 }
 
-/** V = −A/T, with A and T the net charge of the analyte and of one mL of titrant at one pH. */
-function volumeAt(system: System, pH: Ratio, digits: number): ExactVolume | undefined {
-  const [analyte, titrant] = system.columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
-  // With more digits than the last, |T| is not told from nothing: the pH is the titrant's own, which no volume reaches.
-  const volume = refined(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
-    const arithmetic = intervals(working);
-    const { minus, of, over, powerOfTen } = arithmetic;
-    const balance = balanceIn(arithmetic, system);
-    const h = powerOfTen(ratios.minus(ratios.of(0), pH));
-    const charge = (column: ColumnOf<Interval>) => chargeAt(arithmetic, balance, column, h).net;
-    const poured = columnIn(arithmetic, titrant);
-    const perMl = over(charge(poured), poured.volume);
-    if (signOfInterval(perMl) === 0) return undefined;
-    const mL = over(charge(columnIn(arithmetic, analyte)), minus(of(0), perMl));
-    if (mL.high.lt(0) || mL.low.gt(titrationLimits.mL)) return 'none';
-    return mL.high.minus(mL.low).lt(`1e-${digits + 3}`) ? mL : undefined;
-  });
-  if (volume === undefined || volume === 'none') return undefined;
-  const Own = decimalsToKeep(digits + 10); // 1e9 mL and the digits after the point
-  const [low, high] = [new Own(volume.low), new Own(volume.high)];
-  return {
-    mL: low.plus(high).times(0.5).toDecimalPlaces(digits),
-    lower: low.toDecimalPlaces(digits + 3, Own.ROUND_FLOOR),
-    upper: high.toDecimalPlaces(digits + 3, Own.ROUND_CEIL),
-  };
+interface OnIntervals {
+  readonly column: ColumnOf<Interval>;
+  readonly forms: Forms<Interval>;
 }
 
 /** The volumes above zero at which a whole state is neutral (titration/state-volumes.ts); states that tie are one point. */
-function equivalenceVolumes({ columns, protolytes }: System): Ratio[] {
+function equivalenceVolumes({ columns, setting }: System): Ratio[] {
   const [analyte, titrant] = columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
   const there = ({ family }: { family: number }) =>
     [analyte, titrant].some(({ amounts }) => signOf(amounts[family] as Ratio) > 0);
-  const order = stepsInOrder(protolytes.map(({ steps }) => steps.map(({ pKa }) => 10 ** -pKa))).filter(there);
-  const families = protolytes.map(({ species }) => ({ topCharge: species[0]?.charge ?? 0 }));
+  const { families } = setting.balance;
+  const order = stepsInOrder(families.map(({ constants }) => constants)).filter(there);
 
   const volumes = Array.from({ length: order.length + 1 }, (_, state) => {
     const done = order.slice(0, state);

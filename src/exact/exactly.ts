@@ -11,6 +11,12 @@ export type Exactly = string | number | Decimal;
 /** The decimal that a number was written as. @internal */
 export const exactly = (value: number): Ratio => ratioOf(String(value)) as Ratio;
 
+/** The nearest double. @internal */
+export const numberOf = ({ numerator, denominator }: Ratio): number =>
+  Wide.div(`${numerator}`, `${denominator}`).toNumber();
+
+const Wide = Decimal.clone({ defaults: true, precision: 40 });
+
 /** Reads such a number from a caller's value, noting every fault. @internal */
 export function readExactly(
   value: unknown,

@@ -1,41 +1,72 @@
-import type { Protolyte } from '../substance/protolyte.js';
+import type { IonColumn, RealSystem } from '../equilibrium/activity/real-system.js';
+import { henryFit } from '../equilibrium/carbon-dioxide.js';
+import { waterAt25 } from '../equilibrium/conditions.js';
+import { isIdeal, realOf, type Setting, settingOf } from '../equilibrium/setting.js';
+import { movedPKa } from '../equilibrium/temperature/pka-at.js';
+import { ionProductIn } from '../equilibrium/temperature/pkw-at.js';
+import type { Solution } from '../solution/solution.js';
+import { log10KAt, type Protolyte, type Step } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
-import type { BalanceOf, ColumnOf } from './charge-balance.js';
-import type { ReadConditions } from './conditions.js';
-import { exactly } from './exactly.js';
+import { lawIn } from './activity.js';
+import {
+  type BalanceOf,
+  type ColumnOf,
+  type Constants,
+  coefficientsOfAll,
+  conditional,
+} from './charge-balance.js';
+import { isReference, type ReadConditions } from './conditions.js';
+import { exactly, numberOf } from './exactly.js';
 import { type Ratio, ratios } from './ratio.js';
+import type { Rendering } from './rendering.js';
 import type { ReadSolution } from './solution.js';
 
 /** Solutions over one set of protolytes, to the last digit. @internal */
 export interface System {
-  readonly pKw: Ratio;
+  readonly conditions: ReadConditions;
+  /** Of fixed total: without a gas at fixed pressure. */
   readonly protolytes: readonly Protolyte[];
+  /** The gas at fixed pressure, if there is one. */
+  readonly gas: Protolyte | null;
   /** One per solution, in mmol and mL. */
   readonly columns: readonly ColumnOf<Ratio>[];
   /** One list per solution. */
   readonly ions: readonly (readonly { readonly ion: Ion; readonly mmol: Ratio }[])[];
+  /** The same in doubles: where a search starts from. */
+  readonly setting: Setting;
+  /** The setting with coefficients of activity; null where γ = 1 throughout. */
+  readonly real: RealSystem | null;
 }
 
 /** @internal */
-export function systemOf(solutions: readonly ReadSolution[], { pKw }: ReadConditions): System {
-  const protolytes = new Map<string, Protolyte>();
-  for (const { contents } of solutions)
-    for (const { reagent } of contents)
-      for (const { protolyte } of reagent.protolytes)
-        if (!protolytes.has(protolyte.id)) protolytes.set(protolyte.id, protolyte);
-
+export function systemOf(solutions: readonly ReadSolution[], conditions: ReadConditions): System {
+  const setting = settingOf(solutions.map(inDoubles), conditions.settled);
   const ions = solutions.map(ionsIn);
   return {
-    pKw,
-    protolytes: [...protolytes.values()],
-    columns: solutions.map((solution, index) => ({
-      volume: solution.mL,
-      charge: total((ions[index] ?? []).map(({ ion, mmol }) => ratios.times(ratios.of(ion.charge), mmol))),
-      amounts: Array.from(protolytes.keys(), (id) => amountOf(id, solution)),
-    })),
+    conditions,
+    protolytes: setting.protolytes,
+    gas: setting.gas?.protolyte ?? null,
+    columns: solutions.map((solution, index) => {
+      const charges = (power: 1 | 2) =>
+        total((ions[index] ?? []).map(({ ion, mmol }) => ratios.times(ratios.of(ion.charge ** power), mmol)));
+      return {
+        volume: solution.mL,
+        charge: charges(1),
+        squares: charges(2),
+        amounts: setting.protolytes.map(({ id }) => amountOf(id, solution)),
+      };
+    }),
     ions,
+    setting,
+    real: isIdeal(setting) ? null : realOf(setting),
   };
 }
+
+/** The nearest solution in doubles. @internal */
+export const inDoubles = ({ mL, contents }: ReadSolution): Solution => ({
+  mL: numberOf(mL),
+  contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: numberOf(mmol) })),
+});
 
 const total = (terms: readonly Ratio[]): Ratio => terms.reduce(ratios.plus, ratios.of(0));
 
@@ -59,29 +90,71 @@ function ionsIn({ contents }: ReadSolution): { ion: Ion; mmol: Ratio }[] {
   return [...ions.values()];
 }
 
-/** What turns fractions and powers of ten into one kind of number. @internal */
-export interface Rendering<N> {
-  ofRatio(ratio: Ratio): N;
-  powerOfTen(exponent: Ratio): N;
-}
+/** The thermodynamic constants of a system in one kind of number. */
+function balanceIn<N>(arithmetic: Rendering<N>, { conditions, protolytes, gas }: System): BalanceOf<N> {
+  const { of, plus, minus, times, decimal, ofRatio, powerOfTen, tenTo } = arithmetic;
+  const atReference = isReference(conditions);
+  const celsius = ofRatio(conditions.celsius);
+  const constant = (pK: N) => tenTo(minus(of(0), pK));
+  const known = (pK: Ratio) => powerOfTen(ratios.minus(ratios.of(0), pK));
+  const stepConstant = (step: Step) =>
+    atReference ? known(exactly(step.pKa)) : constant(movedPKa(arithmetic, step, celsius));
+  const movedPKw = () => {
+    const moved = minus(ionProductIn(arithmetic, celsius), ionProductIn(arithmetic, of(25)));
+    return plus(decimal(waterAt25.pKw), moved);
+  };
 
-/** The constants of a system in one kind of number. @internal */
-export function balanceIn<N>({ powerOfTen }: Rendering<N>, { pKw, protolytes }: System): BalanceOf<N> {
-  const constant = (pK: Ratio) => powerOfTen(ratios.minus(ratios.of(0), pK));
+  const levels = (atm: Ratio, pKH: Ratio | undefined, { steps }: Protolyte): N[] => {
+    const henry = pKH ? known(pKH) : tenTo(log10KAt(arithmetic, henryFit, celsius));
+    let level = times(ofRatio(atm), henry);
+    return [
+      level,
+      ...steps.map((step) => {
+        level = times(level, stepConstant(step));
+        return level;
+      }),
+    ];
+  };
   return {
-    kw: constant(pKw),
+    hydrogen: of(1),
+    kw: conditions.pKw ? known(conditions.pKw) : constant(movedPKw()),
     families: protolytes.map(({ species, steps }) => ({
       topCharge: species[0]?.charge ?? 0,
-      constants: steps.map(({ pKa }) => constant(exactly(pKa))),
+      constants: steps.map(stepConstant),
     })),
+    gas: gas && conditions.gas ? levels(conditions.gas.atm, conditions.gas.pKH, gas) : [],
+  };
+}
+
+/** The constants of a system in one kind of number, as a function of the ionic strength. @internal */
+export function constantsOf<N>(arithmetic: Rendering<N>, system: System): (ionicStrength: N) => Constants<N> {
+  const { conditions, real } = system;
+  const { decimal, ofRatio } = arithmetic;
+  const thermodynamic = balanceIn(arithmetic, system);
+  if (!real) return () => ({ balance: thermodynamic, gammas: null });
+  const ceiling = decimal(real.coefficients.ceiling);
+  const { law, celsius } = conditions;
+  const coefficientsAt = lawIn(arithmetic, law, ofRatio(celsius), isReference(conditions), ceiling);
+  return (ionicStrength) => {
+    const gammas = coefficientsOfAll(coefficientsAt(ionicStrength), system);
+    return { balance: conditional(arithmetic, thermodynamic, gammas), gammas };
   };
 }
 
 /** A column in one kind of number. @internal */
 export const columnIn = <N>(
-  { ofRatio }: Rendering<N>,
-  { volume, charge, amounts }: ColumnOf<Ratio>,
-): ColumnOf<N> => ({ volume: ofRatio(volume), charge: ofRatio(charge), amounts: amounts.map(ofRatio) });
+  { ofRatio }: Pick<Rendering<N>, 'ofRatio'>,
+  { volume, charge, squares, amounts }: ColumnOf<Ratio>,
+): ColumnOf<N> => ({
+  volume: ofRatio(volume),
+  charge: ofRatio(charge),
+  squares: ofRatio(squares),
+  amounts: amounts.map(ofRatio),
+});
+
+/** A column in doubles. @internal */
+export const columnInDoubles = (column: ColumnOf<Ratio>): IonColumn =>
+  columnIn({ ofRatio: numberOf }, column);
 
 /** What is in the beaker after so many mL of the second solution have gone into the first. @internal */
 export function mixtureAt([analyte, titrant]: readonly ColumnOf<Ratio>[], mL: Ratio): ColumnOf<Ratio> {
@@ -91,6 +164,7 @@ export function mixtureAt([analyte, titrant]: readonly ColumnOf<Ratio>[], mL: Ra
   return {
     volume: ratios.plus(one.volume, mL),
     charge: poured(one.charge, other.charge),
+    squares: poured(one.squares, other.squares),
     amounts: one.amounts.map((amount, i) => poured(amount, other.amounts[i] as Ratio)),
   };
 }
