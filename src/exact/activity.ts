@@ -53,62 +53,97 @@ export interface Coefficient<N> {
   readonly slope: N;
 }
 
-/** The coefficient of an ion at the ionic strength that has been set. @internal */
-export type CoefficientOf<N> = (charge: number, formula: string) => Coefficient<N>;
+/** A species as far as its coefficient goes. @internal */
+export interface Charged {
+  readonly charge: number;
+  readonly formula: string;
+}
+
+/** The coefficients of all species at one ionic strength. @internal */
+export interface ActivityAt<N> {
+  of(species: Charged): Coefficient<N>;
+  /** γ of one over γ of another. */
+  ratio(one: Charged, other: Charged): N;
+}
 
 /**
  * A law at a temperature in one kind of number.
  *
  *   log10 γ = −z²·A·f(I),   f = (1 − 1/(1 + b·√I))/b − c·I,   f′ = 1/(2·√I·(1 + b·√I)²) − c
  *
- * In this form √I stands once in the first term of f, so that intervals give its exact range.
+ * In this form √I stands once in the first term of f; and where b is the same for all ions, every coefficient and every ratio of
+ * coefficients is a power of γ of charge 1. So intervals of I give narrow intervals of them.
  *
- * @param isReference - whether the temperature is 25 °C
- * @returns a function of the ionic strength, held above `ceiling`
+ * @param atReference - whether the temperature is 25 °C
+ * @returns a function of the ionic strength; above `ceiling` it stays what it is there
  * @internal
  */
 export function lawIn<N>(
   arithmetic: Rendering<N>,
   { A25, b = 0, c = 0, sizes }: ActivityLaw,
   celsius: N,
-  isReference: boolean,
+  atReference: boolean,
   ceiling: N,
-): (ionicStrength: N) => CoefficientOf<N> {
+): (ionicStrength: N) => ActivityAt<N> {
   const { of, plus, minus, times, over, decimal, sqrt, tenTo, held } = arithmetic;
   const parameters = () => parametersIn(arithmetic, celsius);
   const A = (): N => {
     if (A25 === undefined) return parameters().A;
-    if (isReference) return decimal(A25);
+    if (atReference) return decimal(A25);
     return times(decimal(A25), over(parameters().A, parametersIn(arithmetic, of(25)).A));
   };
   const minusA = minus(of(0), A());
-  const B = sizes && parameters().B;
-  const sizeOf = new Map(Object.entries(sizes ?? {}));
+  const linear = decimal(c);
 
-  return (ionicStrength) => {
+  /** γ of charge 1 and its slope for one b. */
+  const single = (ionicStrength: N, factor: N | null): Coefficient<N> => {
     const { at: strength, rate } = held(ionicStrength, ceiling);
     const root = sqrt(strength);
-    const linear = decimal(c);
-    const coefficientOf = (square: number, factor: N | null): Coefficient<N> => {
-      const grown = factor === null ? of(1) : plus(of(1), times(factor, root));
-      const f = factor === null ? root : over(minus(of(1), over(of(1), grown)), factor);
-      const slope = over(of(1), times(times(of(2), root), times(grown, grown)));
-      const scale = times(of(square), minusA);
-      return {
-        gamma: tenTo(times(scale, minus(f, times(linear, strength)))),
-        slope: times(times(scale, rate), minus(slope, linear)),
-      };
-    };
-    const known = new Map<string, Coefficient<N>>();
-    return (charge, formula) => {
-      const size = sizeOf.get(formula) ?? sizeOtherwise;
-      const key = B === undefined ? `${charge * charge}` : `${charge * charge} ${size}`;
-      const factor = B === undefined ? (b === 0 ? null : decimal(b)) : times(B, decimal(size));
-      const coefficient =
-        known.get(key) ??
-        (charge === 0 ? { gamma: of(1), slope: of(0) } : coefficientOf(charge * charge, factor));
-      known.set(key, coefficient);
-      return coefficient;
+    const grown = factor === null ? of(1) : plus(of(1), times(factor, root));
+    const f = factor === null ? root : over(minus(of(1), over(of(1), grown)), factor);
+    const slope = over(of(1), times(times(of(2), root), times(grown, grown)));
+    return {
+      gamma: tenTo(times(minusA, minus(f, times(linear, strength)))),
+      slope: times(times(minusA, rate), minus(slope, linear)),
     };
   };
+  const squared = ({ charge }: Charged, { gamma, slope }: Coefficient<N>): Coefficient<N> => ({
+    gamma: powerOf(arithmetic, gamma, charge * charge),
+    slope: times(of(charge * charge), slope),
+  });
+
+  if (sizes === undefined) {
+    const factor = b === 0 ? null : decimal(b);
+    return (ionicStrength) => {
+      const one = single(ionicStrength, factor);
+      return {
+        of: (species) => squared(species, one),
+        ratio: (above, below) => powerOf(arithmetic, one.gamma, above.charge ** 2 - below.charge ** 2),
+      };
+    };
+  }
+  const { B } = parameters();
+  const sizeOf = new Map(Object.entries(sizes));
+  return (ionicStrength) => {
+    const known = new Map<number, Coefficient<N>>();
+    const ofSpecies = (species: Charged): Coefficient<N> => {
+      const size = sizeOf.get(species.formula) ?? sizeOtherwise;
+      const one = known.get(size) ?? single(ionicStrength, times(B, decimal(size)));
+      known.set(size, one);
+      return squared(species, one);
+    };
+    return {
+      of: ofSpecies,
+      ratio: (above, below) => over(ofSpecies(above).gamma, ofSpecies(below).gamma),
+    };
+  };
+}
+
+/** x to a whole power, by squaring. */
+function powerOf<N>(arithmetic: Rendering<N>, x: N, power: number): N {
+  const { of, times, over } = arithmetic;
+  if (power < 0) return over(of(1), powerOf(arithmetic, x, -power));
+  if (power < 2) return power === 0 ? of(1) : x;
+  const half = powerOf(arithmetic, x, Math.floor(power / 2));
+  return power % 2 === 0 ? times(half, half) : times(times(half, half), x);
 }

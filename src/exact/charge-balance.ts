@@ -1,6 +1,6 @@
 import { sharesOf } from '../equilibrium/shares.js';
 import type { Protolyte } from '../substance/protolyte.js';
-import type { Coefficient, CoefficientOf } from './activity.js';
+import type { ActivityAt, Charged, Coefficient } from './activity.js';
 import type { Rendering } from './rendering.js';
 
 /** Constants of a charge balance in any kind of number: between concentrations and the activity a of H+. @internal */
@@ -31,43 +31,36 @@ export interface CoefficientsOf<N> {
   readonly families: readonly (readonly Coefficient<N>[])[];
   readonly gas: readonly Coefficient<N>[];
   /** Of any other ion. */
-  readonly any: CoefficientOf<N>;
+  readonly any: ActivityAt<N>['of'];
 }
 
-/** @internal */
-export function coefficientsOfAll<N>(
-  coefficientOf: CoefficientOf<N>,
-  { protolytes, gas }: { readonly protolytes: readonly Protolyte[]; readonly gas: Protolyte | null },
-): CoefficientsOf<N> {
-  const ofForms = ({ species }: Protolyte) =>
-    species.map(({ charge, formula }) => coefficientOf(charge, formula));
-  return {
-    hydrogen: coefficientOf(1, 'H+'),
-    hydroxide: coefficientOf(-1, 'OH-'),
-    families: protolytes.map(ofForms),
-    gas: gas ? ofForms(gas) : [],
-    any: coefficientOf,
-  };
-}
-
-/** The constants that hold where the coefficients do: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j, 1/γ of H+. @internal */
-export const conditional = <N>(
+/** The constants at zero ionic strength and the coefficients, as constants that hold: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j. @internal */
+export function conditional<N>(
   { times, over }: Rendering<N>,
   { hydrogen, kw, families, gas }: BalanceOf<N>,
-  gammas: CoefficientsOf<N>,
-): BalanceOf<N> => ({
-  hydrogen: over(hydrogen, gammas.hydrogen.gamma),
-  kw: over(kw, gammas.hydroxide.gamma),
-  families: families.map(({ topCharge, constants }, i) => {
-    const own = gammas.families[i] as readonly Coefficient<N>[];
-    const gamma = (lost: number) => (own[lost] as Coefficient<N>).gamma;
-    return {
-      topCharge,
-      constants: constants.map((K, j) => times(K, over(gamma(j), gamma(j + 1)))),
-    };
-  }),
-  gas: gas.map((level, j) => over(level, (gammas.gas[j] as Coefficient<N>).gamma)),
-});
+  activity: ActivityAt<N>,
+  system: { readonly protolytes: readonly Protolyte[]; readonly gas: Protolyte | null },
+): Constants<N> {
+  const ofForms = ({ species }: Protolyte) => species.map(activity.of);
+  const gammas = {
+    hydrogen: activity.of({ charge: 1, formula: 'H+' }),
+    hydroxide: activity.of({ charge: -1, formula: 'OH-' }),
+    families: system.protolytes.map(ofForms),
+    gas: system.gas ? ofForms(system.gas) : [],
+    any: activity.of,
+  };
+  const balance = {
+    hydrogen: over(hydrogen, gammas.hydrogen.gamma),
+    kw: over(kw, gammas.hydroxide.gamma),
+    families: families.map(({ topCharge, constants }, i) => {
+      const species = system.protolytes[i]?.species as Protolyte['species'];
+      const ratio = (j: number) => activity.ratio(species[j] as Charged, species[j + 1] as Charged);
+      return { topCharge, constants: constants.map((K, j) => times(K, ratio(j))) };
+    }),
+    gas: gas.map((level, j) => over(level, (gammas.gas[j] as Coefficient<N>).gamma)),
+  };
+  return { balance, gammas };
+}
 
 /** Constants and coefficients at one ionic strength; no coefficients where γ = 1 throughout. @internal */
 export interface Constants<N> {
@@ -84,12 +77,14 @@ export interface Forms<N> {
     readonly topCharge: number;
     readonly total: N;
     readonly shares: readonly N[];
+    readonly prevailing: number;
   }[];
 }
 
 /**
  * @param prevailing - how many protons each protolyte's prevailing species has lost at about this activity; any number will do, but
- * with this the intervals stay narrow
+ * with this intervals stay narrow
+ * @param narrow - works out each share from itself, at more cost: for constants that are wide intervals
  * @internal
  */
 export function formsAt<N>(
@@ -98,6 +93,7 @@ export function formsAt<N>(
   { volume, amounts }: ColumnOf<N>,
   a: N,
   prevailing: readonly number[],
+  narrow = false,
 ): Forms<N> {
   const { times, over } = arithmetic;
   let power = volume;
@@ -111,11 +107,12 @@ export function formsAt<N>(
       { charge: -1, amount: times(volume, over(kw, a)) },
       ...ofGas,
     ],
-    families: families.map(({ topCharge, constants }, i) => ({
-      topCharge,
-      total: amounts[i] as N,
-      shares: sharesOf(arithmetic, constants, a, prevailing[i] as number),
-    })),
+    families: families.map(({ topCharge, constants }, i) => {
+      const most = prevailing[i] as number;
+      const sharesFrom = (m: number) => sharesOf(arithmetic, constants, a, m);
+      const shares = narrow ? [1, ...constants].map((_, j) => sharesFrom(j)[j] as N) : sharesFrom(most);
+      return { topCharge, total: amounts[i] as N, shares, prevailing: most };
+    }),
   };
 }
 
@@ -145,75 +142,22 @@ export const strengthOf = <N>(arithmetic: Rendering<N>, column: ColumnOf<N>, for
   );
 
 function summed<N>(
-  { of, plus, times }: Rendering<N>,
+  arithmetic: Rendering<N>,
   { free, families }: Forms<N>,
   weight: (charge: number) => number,
 ): N {
+  const { of, plus, times } = arithmetic;
   const parts = free.map(({ charge, amount }) => times(of(weight(charge)), amount));
-  const ofFamilies = families.map(({ topCharge, total, shares }) =>
-    times(total, shares.map((share, j) => times(of(weight(topCharge - j)), share)).reduce(plus)),
-  );
+  const ofFamilies = families.map(({ total, ...family }) => times(total, meanOf(arithmetic, family, weight)));
   return [...parts, ...ofFamilies].reduce(plus);
 }
 
-/** The second moments of equilibrium/activity/moments.ts, which is their twin in tuned doubles. @internal */
-export interface MomentsOf<N> {
-  readonly zz: N;
-  readonly zs: N;
-  readonly zl: N;
-  readonly sl: N;
-}
-
-/**
- * ⟨z, z⟩, ⟨z², z⟩, ⟨z, ℓ′⟩ and ⟨z², ℓ′⟩, with ⟨x, y⟩ = Σ n·x·y for free species and n·cov(x, y) within a protolyte.
- *
- * @param gammas - null where γ = 1 throughout, so that ℓ′ = 0
- * @internal
- */
-export function momentsOf<N>(
-  { of, plus, minus, times }: Rendering<N>,
-  { free, families }: Forms<N>,
-  gammas: CoefficientsOf<N> | null,
-): MomentsOf<N> {
-  const zero = of(0);
-  let [zz, zs, zl, sl] = [zero, zero, zero, zero];
-  const add = (weight: N, z: N, s: N, l: N | undefined) => {
-    zz = plus(zz, times(weight, times(z, z)));
-    zs = plus(zs, times(weight, times(s, z)));
-    if (l === undefined) return;
-    zl = plus(zl, times(weight, times(z, l)));
-    sl = plus(sl, times(weight, times(s, l)));
-  };
-  const freeSlopes = gammas && [gammas.hydrogen, gammas.hydroxide, ...gammas.gas];
-  for (const [k, { charge, amount }] of free.entries())
-    add(amount, of(charge), of(charge * charge), freeSlopes?.[k]?.slope);
-  for (const [i, { topCharge, total, shares }] of families.entries()) {
-    const mean = (power: 1 | 2) =>
-      shares.map((share, j) => times(of((topCharge - j) ** power), share)).reduce(plus);
-    const [meanZ, meanS] = [mean(1), mean(2)];
-    for (const [j, share] of shares.entries()) {
-      const z = topCharge - j;
-      const away = { z: minus(of(z), meanZ), s: minus(of(z * z), meanS) };
-      add(times(total, share), away.z, away.s, gammas?.families[i]?.[j]?.slope);
-    }
-  }
-  return { zz, zs, zl, sl };
-}
-
-/**
- * How ln a answers where something adds `net` and `strength` to (net, strength − I·V) = 0: −M⁻¹ of equilibrium/point.ts (1).
- *
- * @internal
- */
-export function shiftOf<N>(
-  { of, plus, minus, times, over, ln10 }: Rendering<N>,
-  { zz, zs, zl, sl }: MomentsOf<N>,
-  volume: N,
-  { net, strength }: { readonly net: N; readonly strength: N },
+/** The mean of a function of charge over the species of a protolyte, from that of the prevailing one: shares add up to one. */
+function meanOf<N>(
+  { of, plus, times }: Rendering<N>,
+  { topCharge, shares, prevailing }: Omit<Forms<N>['families'][number], 'total'>,
+  weight: (charge: number) => number,
 ): N {
-  const half = over(ln10, of(2));
-  const netOfI = times(ln10, zl); //                          −∂net/∂I
-  const strengthOfI = plus(times(half, sl), volume); //       −∂(strength − I·V)/∂I
-  const determinant = minus(times(zz, strengthOfI), times(half, times(zl, zs))); // −det M
-  return over(minus(times(strength, netOfI), times(net, strengthOfI)), determinant);
+  const most = weight(topCharge - prevailing);
+  return shares.map((share, j) => times(of(weight(topCharge - j) - most), share)).reduce(plus, of(most));
 }

@@ -1,14 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { prevailing } from '../equilibrium/family.js';
-import {
-  type ColumnOf,
-  type Constants,
-  type Forms,
-  formsAt,
-  type MomentsOf,
-  momentsOf,
-  netOf,
-} from './charge-balance.js';
+import { type ColumnOf, type Constants, type Forms, formsAt, netOf } from './charge-balance.js';
+import { type MomentsOf, momentsOf } from './moments.js';
 import type { Rendering } from './rendering.js';
 import type { System } from './system.js';
 

@@ -20,7 +20,7 @@ export interface ExactConditions {
   readonly pKw?: Exactly;
 }
 
-/** A partial pressure of carbon dioxide with which the solution is in equilibrium; `air` will do. That it only escapes is not for this entry. */
+/** Carbon dioxide at a partial pressure with which the solution is in equilibrium, such as `air`. A share that escapes is refused. */
 export interface ExactCarbonDioxide extends Pick<CarbonDioxide, 'protolyte' | 'year' | 'source'> {
   /** Partial pressure of CO2, atm. */
   readonly atm: Exactly;

@@ -3,11 +3,12 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Coefficient } from './activity.js';
 import { activityBetween, type Bracket, strengthBetween } from './bracket.js';
 import { bracketOf } from './bracket-of.js';
-import { formsAt, momentsOf, shiftOf } from './charge-balance.js';
+import { formsAt } from './charge-balance.js';
 import { prevailingAt } from './charge-root.js';
 import { type Digits, type ExactConditions, writtenConditions } from './conditions.js';
 import { type ExactPH, pHOf } from './exact-ph.js';
 import { type Interval, type Intervals, intervals } from './intervals.js';
+import { momentsOf, shiftOf } from './moments.js';
 import { type Problem, readProblem } from './read-problem.js';
 import { refined, settledTo } from './settled.js';
 import { type ExactSolution, written } from './solution.js';
@@ -109,14 +110,7 @@ function quantitiesOf(
     species.push(...formsOf(system.gas, ofGas, shares, gammas?.gas));
   }
   for (const { ion: own, mmol } of system.ions[0] ?? [])
-    species.push(
-      ion(
-        own.formula,
-        own.charge,
-        over(ofRatio(mmol), column.volume),
-        gammas?.any(own.charge, own.formula).gamma,
-      ),
-    );
+    species.push(ion(own.formula, own.charge, over(ofRatio(mmol), column.volume), gammas?.any(own).gamma));
 
   const total = species
     .map(({ charge, molar }) => times(of(charge * charge), molar))

@@ -43,12 +43,16 @@ export interface ExactPH {
  * @example
  * ```ts
  * import { reagents } from 'protolysis';
- * import { exactPH, makeSolution } from 'protolysis/exact';
+ * import { davies, exactPH, makeSolution } from 'protolysis/exact';
  *
  * const vinegar = makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: '0.1' }] });
  * const { pH, lower, upper } = exactPH(vinegar, { digits: 30 });
  * pH.toString(); // => '2.880875748811671569329955045605'
  * upper.minus(lower).toString(); // => '2e-33'
+ *
+ * const real = exactPH(vinegar, { digits: 30, activity: davies, celsius: 20 });
+ * real.pH.toString(); // => '2.880917536946196823378672499816'
+ * real.proven; // => 'least'
  * ```
  */
 export function exactPH(solution: ExactSolution, options: ExactConditions & Digits = {}): ExactPH {

@@ -4,18 +4,8 @@ import { stepsInOrder } from '../equilibrium/steps.js';
 import { Faults } from '../errors.js';
 import { titrationLimits } from '../titration/limits.js';
 import { chargeOfState } from '../titration/state-volumes.js';
-import { activityBetween, strengthBetween } from './bracket.js';
 import { bracketOf } from './bracket-of.js';
-import {
-  type ColumnOf,
-  type Forms,
-  formsAt,
-  momentsOf,
-  netOf,
-  shiftOf,
-  strengthOf,
-} from './charge-balance.js';
-import { prevailingAt } from './charge-root.js';
+import type { ColumnOf } from './charge-balance.js';
 import {
   conditionKeys,
   type Digits,
@@ -26,11 +16,10 @@ import {
 } from './conditions.js';
 import { type ExactPH, pHOf } from './exact-ph.js';
 import { type Exactly, readExactly } from './exactly.js';
-import { type Interval, intervals } from './intervals.js';
 import { compared, type Ratio, ratios, signOf, textOf } from './ratio.js';
-import { refined, settledTo } from './settled.js';
+import { slopeAt } from './slope-at.js';
 import { checked, type ExactSolution, readExactSolution, written } from './solution.js';
-import { columnIn, constantsOf, mixtureAt, type System, systemOf } from './system.js';
+import { mixtureAt, type System, systemOf } from './system.js';
 import { type ExactVolume, volumeAt } from './volume-at.js';
 
 /** What is titrated with what, to the last digit. */
@@ -164,45 +153,6 @@ function readPH(pH: unknown): Ratio {
 function pHAt(system: System, mL: Ratio, digits: number): ExactPH {
   const mixture = mixtureAt(system.columns, mL);
   return pHOf(system, mixture, bracketOf(system, mixture, digits), digits);
-}
-
-/**
- * What one mL of titrant brings of charge and ionic strength, over what a unit of pH moves: titration/real-course.ts (1).
- *
- * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero, which no
- * number of digits can prove.
- */
-function slopeAt(system: System, mL: Ratio, digits: number): Decimal {
-  const exact = mixtureAt(system.columns, mL);
-  const nothing = `1e-${2 * digits + 40}`;
-  const slope = refined(digits + 5, Number.POSITIVE_INFINITY, (working) => {
-    const arithmetic = intervals(working + 40);
-    const { of, minus, over, times, ln10 } = arithmetic;
-    const bracket = bracketOf(system, exact, working);
-    const ionicStrength = strengthBetween(arithmetic, bracket);
-    const { balance, gammas } = constantsOf(arithmetic, system)(ionicStrength);
-    const a = activityBetween(arithmetic, bracket);
-    const most = prevailingAt(system, a.low.toNumber());
-    const [mixture, titrant] = [exact, system.columns[1] as ColumnOf<Ratio>].map((column) => {
-      const own = columnIn(arithmetic, column);
-      return { column: own, forms: formsAt(arithmetic, balance, own, a, most) };
-    }) as [OnIntervals, OnIntervals];
-    const { volume } = titrant.column;
-    const perMl = {
-      net: over(netOf(arithmetic, titrant.column, titrant.forms), volume),
-      strength: minus(over(strengthOf(arithmetic, titrant.column, titrant.forms), volume), ionicStrength),
-    };
-    const moments = momentsOf(arithmetic, mixture.forms, gammas);
-    const interval = over(shiftOf(arithmetic, moments, mixture.column.volume, perMl), times(of(-1), ln10));
-    if (interval.low.abs().lt(nothing) && interval.high.abs().lt(nothing)) return interval.low.times(0);
-    return settledTo(interval, digits);
-  });
-  return slope as Decimal;
-}
-
-interface OnIntervals {
-  readonly column: ColumnOf<Interval>;
-  readonly forms: Forms<Interval>;
 }
 
 /** The volumes above zero at which a whole state is neutral (titration/state-volumes.ts); states that tie are one point. */

@@ -1,18 +1,12 @@
+import { activityLimits } from '../equilibrium/activity/coefficients.js';
 import { takeConstants } from '../equilibrium/activity/real-system.js';
 import { emptyRoot, hydrogenIon } from '../equilibrium/hydrogen-ion.js';
 import type { Ends } from './bracket.js';
-import {
-  type ColumnOf,
-  type Constants,
-  type Forms,
-  formsAt,
-  momentsOf,
-  netOf,
-  strengthOf,
-} from './charge-balance.js';
+import { type ColumnOf, type Constants, type Forms, formsAt, netOf, strengthOf } from './charge-balance.js';
 import { prevailingAt } from './charge-root.js';
 import { numberOf } from './exactly.js';
 import { type Interval, type Intervals, intervals } from './intervals.js';
+import { momentsOf } from './moments.js';
 import { type Ratio, ratios } from './ratio.js';
 import { columnIn, columnInDoubles, constantsOf, type System } from './system.js';
 
@@ -22,12 +16,18 @@ const digits = 20;
 /** Pieces that are tried at most. */
 const patience = 60;
 
+/** A piece over which J might fall so steeply is too wide an interval to say much. */
+const tooWide = 4;
+
 /**
  * Whether a bracket in ionic strength is proven to hold the least self-consistent one, and no other.
  *
- * With J(I) as in real-bracket.ts, and from an I below which J > I anyway: piece after piece [p, q] is proven to hold no root,
- * since J > q all over it. It ends where J′ < 1 is proven from p to the upper end of the bracket: J − I falls strictly there, so the
- * root in the bracket is the only one.
+ * With J(I) as in real-bracket.ts, from an I below which J > I anyway: where J(p) > p and J′ ≥ −m from p to q,
+ *
+ *   J(I) ≥ J(p) − m·(I − p) > I   for p ≤ I < p + (J(p) − p)/(1 + m), at most q                                    (1)
+ *
+ * so no root is there, and p moves on. It ends where J′ < 1 is proven from p to the upper end of the bracket: J − I falls
+ * strictly, so the root in the bracket is the only one up to there.
  *
  *   J′ = ½·ln10·(⟨z², z⟩·⟨z, ℓ′⟩/⟨z, z⟩ − ⟨z², ℓ′⟩)/V        from (1) and (2) of equilibrium/activity/moments.ts
  *
@@ -39,48 +39,48 @@ export function isLeast(system: System, exact: ColumnOf<Ratio>, { upper }: Ends)
   const arithmetic = intervals(digits);
   const column = columnIn(arithmetic, exact);
   const speciesOver = pieces(arithmetic, system, exact, column);
-  const hasNoRoot = (p: number, q: number): boolean => {
-    const { forms } = speciesOver(p, q) ?? {};
-    return (
-      forms !== undefined && arithmetic.over(strengthOf(arithmetic, column, forms), column.volume).low.gt(q)
-    );
-  };
-  const fallsOver = (p: number, q: number): boolean => {
-    const { forms, gammas } = speciesOver(p, q) ?? {};
-    return forms !== undefined && riseOf(arithmetic, column, forms, gammas ?? null).high.lt(1);
-  };
-
   const top = numberOf(upper) * (1 + 1e-12);
-  let p = numberOf(leastStrength(system, exact)) * (1 - 1e-12);
-  let step = top - p;
-  for (let tried = 0; tried < patience && p + step > p; tried += 1) {
-    if (p > 0 && fallsOver(p, top)) return true;
-    step = Math.min(2 * step, (top - p) / 2);
-    while (p + step > p && !hasNoRoot(p, p + step)) {
-      step /= 2;
-      tried += 1;
+  let p = leastStrength(system, exact);
+  for (let tried = 0, q = top; tried < patience; tried += 1) {
+    const piece = speciesOver(p, q);
+    const rise = piece && riseOf(arithmetic, column, piece);
+    const fall = Math.max(0, -(rise?.low.toNumber() ?? -Infinity)); // m of (1)
+    if (q === top && rise?.high.lt(1)) return true;
+    if (!(fall < tooWide)) {
+      q = p + (q - p) / 4;
+      continue;
     }
-    p += step;
+    const here = speciesOver(p, p);
+    if (!here) return false;
+    const there = arithmetic.over(strengthOf(arithmetic, column, here.forms), column.volume).low;
+    const reach = Math.min(there.toNumber(), q) - p;
+    if (!(reach > 0)) return false;
+    const width = q - p;
+    p += (reach / (1 + fall)) * (1 - 1e-9);
+    q = Math.min(top, p + 2 * width);
   }
   return false;
 }
 
-/** ½ Σ z²·c with every protolyte in its least charged form: J is above it, since there always is water. */
-function leastStrength({ protolytes }: System, { volume, squares, amounts }: ColumnOf<Ratio>): Ratio {
+/**
+ * J is above this at any I: ½ Σ z²·c with every protolyte in its least charged form, or the water's share if that is more.
+ * (h + [OH-])/2 is at least √(Kw/γ²), and no law here lets γ of H+ and OH- exceed what activityLimits allows.
+ */
+function leastStrength(
+  { protolytes, conditions }: System,
+  { volume, squares, amounts }: ColumnOf<Ratio>,
+): number {
   const least = protolytes.map(({ species }) => Math.min(...species.map(({ charge }) => charge ** 2)));
   const all = amounts.reduce(
     (sum, amount, i) => ratios.plus(sum, ratios.times(amount, ratios.of(least[i] as number))),
     squares,
   );
-  return ratios.over(all, ratios.times(ratios.of(2), volume));
+  const ofSolutes = numberOf(ratios.over(all, ratios.times(ratios.of(2), volume)));
+  const ofWater = 10 ** (-conditions.settled.pKw / 2 - activityLimits.log10GammaOfWater);
+  return Math.max(ofSolutes, ofWater) * (1 - 1e-9);
 }
 
-function riseOf(
-  arithmetic: Intervals,
-  { volume }: ColumnOf<Interval>,
-  forms: Forms<Interval>,
-  gammas: Constants<Interval>['gammas'],
-): Interval {
+function riseOf(arithmetic: Intervals, { volume }: ColumnOf<Interval>, { forms, gammas }: Piece): Interval {
   const { of, times, minus, over, ln10 } = arithmetic;
   const { zz, zs, zl, sl } = momentsOf(arithmetic, forms, gammas);
   return over(times(ln10, minus(over(times(zs, zl), zz), sl)), times(of(2), volume));
@@ -115,10 +115,10 @@ function pieces(
   return (p, q) => {
     const constants = constantsAt({ low: of(p).low, high: of(q).high });
     const roots = [rootAt(p), rootAt(q)] as const;
-    const most = prevailingAt(system, roots[1]);
-    const formsOf = (a: Interval) => formsAt(arithmetic, constants.balance, column, a, most);
+    const formsOf = (a: Interval) =>
+      formsAt(arithmetic, constants.balance, column, a, prevailingAt(system, a.low.toNumber()), true);
     const netAt = (a: Interval) => netOf(arithmetic, column, formsOf(a));
-    for (let wider = 1e-6; wider < 1e4; wider *= 10) {
+    for (let wider = Math.max(1e-10, (q - p) / (50 * q)); wider < 1e4; wider *= 3) {
       const lower = of(Math.min(...roots) / (1 + wider));
       const upper = of(Math.max(...roots) * (1 + wider));
       if (netAt(lower).high.lt(0) && netAt(upper).low.gt(0))

@@ -32,7 +32,7 @@ export function realBracketOf(system: System, exact: ColumnOf<Ratio>, places: nu
   const most = prevailingAt(system, start.activity);
   for (let spare = 8; ; spare = Math.ceil(1.5 * spare)) {
     const [closer, closest] = [places + spare, places + 2 * spare];
-    const working = closest + 16;
+    const working = closest + spare + 8;
     const state = roughly(system, exact, start, most, working, closest);
     const [least, greatest] = [-1, 1].map((side) => endOf(state, side, closer, closest)) as [End, End];
 

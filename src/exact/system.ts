@@ -8,13 +8,7 @@ import type { Solution } from '../solution/solution.js';
 import { log10KAt, type Protolyte, type Step } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import { lawIn } from './activity.js';
-import {
-  type BalanceOf,
-  type ColumnOf,
-  type Constants,
-  coefficientsOfAll,
-  conditional,
-} from './charge-balance.js';
+import { type BalanceOf, type ColumnOf, type Constants, conditional } from './charge-balance.js';
 import { isReference, type ReadConditions } from './conditions.js';
 import { exactly, numberOf } from './exactly.js';
 import { type Ratio, ratios } from './ratio.js';
@@ -134,11 +128,8 @@ export function constantsOf<N>(arithmetic: Rendering<N>, system: System): (ionic
   if (!real) return () => ({ balance: thermodynamic, gammas: null });
   const ceiling = decimal(real.coefficients.ceiling);
   const { law, celsius } = conditions;
-  const coefficientsAt = lawIn(arithmetic, law, ofRatio(celsius), isReference(conditions), ceiling);
-  return (ionicStrength) => {
-    const gammas = coefficientsOfAll(coefficientsAt(ionicStrength), system);
-    return { balance: conditional(arithmetic, thermodynamic, gammas), gammas };
-  };
+  const activityAt = lawIn(arithmetic, law, ofRatio(celsius), isReference(conditions), ceiling);
+  return (ionicStrength) => conditional(arithmetic, thermodynamic, activityAt(ionicStrength), system);
 }
 
 /** A column in one kind of number. @internal */

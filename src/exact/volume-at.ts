@@ -4,11 +4,12 @@ import { engineOf, mixtureAt as mixtureInDoubles } from '../titration/engine.js'
 import { titrationLimits } from '../titration/limits.js';
 import { realCourse } from '../titration/real-course.js';
 import { signOfInterval } from './bracket.js';
-import { type ColumnOf, formsAt, type MomentsOf, momentsOf, netOf, strengthOf } from './charge-balance.js';
+import { type ColumnOf, formsAt, netOf, strengthOf } from './charge-balance.js';
 import { prevailingAt } from './charge-root.js';
 import { decimals } from './decimals.js';
 import { numberOf } from './exactly.js';
 import { type Interval, intervals } from './intervals.js';
+import { type MomentsOf, momentsOf } from './moments.js';
 import { type Ratio, ratios } from './ratio.js';
 import type { Rendering } from './rendering.js';
 import { decimalsToKeep, refined } from './settled.js';
@@ -44,7 +45,7 @@ export function volumeAt(system: System, pH: Ratio, digits: number): ExactVolume
   const volume = refined(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
     const arithmetic = intervals(working);
     const evaluate = evaluatorOf(arithmetic, system, pH);
-    const strength = start === null ? arithmetic.of(0) : strengthOver(system, pH, start, working);
+    const strength = start === null ? arithmetic.of(0) : strengthOver(system, pH, start, digits, working);
     if (strength === undefined) return undefined;
     const mL = evaluate(strength).mL();
     if (!mL.low.isFinite()) return undefined;
@@ -71,7 +72,13 @@ function strengthAtFirst({ setting, real }: System, pH: number): number | undefi
 }
 
 /** A bracket in I at whose ends E is proven to have opposite signs; undefined where it is not. */
-function strengthOver(system: System, pH: Ratio, start: number, working: number): Interval | undefined {
+function strengthOver(
+  system: System,
+  pH: Ratio,
+  start: number,
+  digits: number,
+  working: number,
+): Interval | undefined {
   const rough = decimals(working);
   const evaluate = evaluatorOf(rough, system, pH);
   let I = rough.of(start);
@@ -82,7 +89,7 @@ function strengthOver(system: System, pH: Ratio, start: number, working: number)
     if (!I.isPositive()) return undefined;
     if (step.abs().lt(I.times(`1e-${Math.ceil(working / 2)}`))) break;
   }
-  const width = I.times(`1e-${working - 15}`);
+  const width = I.times(`1e-${digits + 12 + Math.floor((working - digits - 40) / 2)}`); // half of what is more than the first time
   const [low, high] = [I.minus(width), I.plus(width)];
   const onIntervals = evaluatorOf(intervals(working), system, pH);
   const sign = (end: Decimal) => signOfInterval(onIntervals({ low: end, high: end }).excess());

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { reagents } from 'protolysis';
+import { acids, air, reagents } from 'protolysis';
 import * as exact from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
 import { answerOrInputError, hostileArguments, spoiled } from '../property/hostile.js';
@@ -14,6 +14,7 @@ const recipe = {
 const solution = exact.makeSolution(recipe);
 const part = { mL: '5' };
 const digits = { digits: 5 };
+const carbonDioxide = { ...air, pKH: '1.5', protolyte: acids.carbonic };
 const titration = exact.exactTitration({ analyte: solution, titrant: solution }, digits);
 
 /** Good arguments of every function and method, to be spoiled. */
@@ -23,10 +24,13 @@ const good: Record<string, readonly unknown[]> = {
   aliquot: [solution, part],
   addWater: [solution, part],
   makeUpTo: [solution, { mL: '50' }],
-  exactPH: [solution, { digits: 5, pKw: '14' }],
-  exactEquilibrium: [solution, digits],
-  exactTitration: [{ analyte: solution, titrant: solution, conditions: { pKw: '14' } }, digits],
-  compareWithExact: [solution, { pKw: 13.9 }],
+  exactPH: [solution, { digits: 5, pKw: '14', activity: exact.debyeHuckelExtended }],
+  exactEquilibrium: [solution, { digits: 5, activity: exact.davies }],
+  exactTitration: [
+    { analyte: solution, titrant: solution, conditions: { pKw: '14', carbonDioxide } },
+    digits,
+  ],
+  compareWithExact: [solution, { celsius: '30', carbonDioxide, activity: exact.davies }],
   pHAt: ['1'],
   slopeAt: ['1'],
   volumeAt: ['7'],

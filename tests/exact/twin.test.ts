@@ -4,9 +4,10 @@ import { compareWithExact, exactEquilibrium, exactPH, makeSolution } from 'proto
 import { describe, expect, test } from 'vitest';
 import { balanceOf, chargeAt as chargeInDoubles, emptyCharge } from '../../src/equilibrium/charge-balance.js';
 import { familyOf } from '../../src/equilibrium/family.js';
-import { formsAt, momentsOf, netOf } from '../../src/exact/charge-balance.js';
+import { formsAt, netOf } from '../../src/exact/charge-balance.js';
 import { decimals } from '../../src/exact/decimals.js';
 import { exactly } from '../../src/exact/exactly.js';
+import { momentsOf } from '../../src/exact/moments.js';
 import { strongIon } from '../make.js';
 import { type System, systems } from '../property/systems.js';
 import { familyReagent } from '../reference/vectors.js';

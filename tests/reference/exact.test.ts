@@ -1,14 +1,8 @@
 import type { Decimal } from 'decimal.js';
-import {
-  compareWithExact,
-  type ExactSolution,
-  exactEquilibrium,
-  exactPH,
-  exactTitration,
-  makeSolution,
-} from 'protolysis/exact';
+import { compareWithExact, exactEquilibrium, exactPH, exactTitration, makeSolution } from 'protolysis/exact';
 import { describe, expect, test, vi } from 'vitest';
 import { strongIon } from '../make.js';
+import { expectPrinted, solutionOf } from './printed-25.js';
 import {
   casesOf,
   familyReagent,
@@ -18,29 +12,6 @@ import {
 } from './vectors.js';
 
 vi.setConfig({ testTimeout: 120_000 }); // 1700 equilibria to 40 digits: half a minute
-
-// The vectors print 25 digits of answers worked out to 60 by another route; what is left is the rounding of the last.
-
-/** Whether a decimal is the one printed, to half a unit of the 25th digit and the rounding of our own last. */
-function expectPrinted(value: Decimal, printed: string): void {
-  if (Number(printed) === 0) {
-    expect(value.isZero()).toBe(true);
-    return;
-  }
-  const unit = value
-    .div(value)
-    .times(10)
-    .pow(value.e - 24);
-  expect(value.minus(printed).abs().lte(unit.times('0.501')), `${value} for ${printed}`).toBe(true);
-}
-
-const solutionOf = ({ families, strong_ions }: SystemInput): ExactSolution =>
-  makeSolution({
-    contents: [
-      ...families.map((family) => ({ reagent: familyReagent(family).reagent, molar: family.C })),
-      ...strong_ions.map(({ name, z, C }) => ({ reagent: strongIon(name, z), molar: C })),
-    ],
-  });
 
 function titrationOf({ pKw, V0, families, strong_ions }: TitrationInput) {
   const side = (mL: string, key: 'C_sample' | 'C_titrant') =>
