@@ -48,6 +48,7 @@ export {
   waterAt25,
 } from './equilibrium/conditions.js';
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
+export type { ConstantInUse } from './equilibrium/constants-in-use.js';
 export { pHOf } from './equilibrium/ph-of.js';
 export { columnLimits, pHsOf, type SolutionColumns } from './equilibrium/phs-of.js';
 export { molarOf } from './equilibrium/molar-of.js';

@@ -23,7 +23,6 @@ console.log('\nInflection points\n');
 console.log(tabulate(inflectionPoints, { mL: 3, pH: 2, slope: 3, kind: 'text' }));
 console.log('\nConstants, and where they come from\n');
 console.log(`Na2CO3 ${sodiumCarbonate.molarMass} g/mol, carbonic acid pKa ${pKas}, pKw ${waterAt25.pKw}\n`);
-for (const { for: uses, citation } of sourcesOf([titration.setup, waterAt25]))
-  console.log(`- ${uses.join(', ')}: ${citation}`);
+for (const { for: uses, citation } of sourcesOf(titration)) console.log(`- ${uses.join(', ')}: ${citation}`);
 console.log('\nBefore anyone pours\n');
 for (const caution of cautionsOf([analyte, titrant])) console.log(`- ${caution}`);

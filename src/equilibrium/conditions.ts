@@ -71,7 +71,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
   const [from, to] = conditionLimits.pKw;
   const pKw =
     unread.pKw === undefined
-      ? waterAt25.pKw + (ionProductAt(celsius) - ionProductAt(conditionDefaults.celsius))
+      ? usualPKw(celsius)
       : faults.number(unread.pKw, `${path}.pKw`, 'a pKw', { from, to });
   return {
     conditions: {
@@ -86,6 +86,10 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
     carbonDioxide,
   };
 }
+
+/** pKw where none is given: the printed value at 25 °C, moved as the equation moves. @internal */
+export const usualPKw = (celsius: number): number =>
+  waterAt25.pKw + (ionProductAt(celsius) - ionProductAt(conditionDefaults.celsius));
 
 /** What is uncertain about conditions, whatever the solution. @internal */
 export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[] {

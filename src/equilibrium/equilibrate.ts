@@ -8,6 +8,7 @@ import type { Ion } from '../substance/reagent.js';
 import { notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
 import { type Conditions, readConditions, readGas } from './conditions.js';
+import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
 import { type Family, fractionsOf } from './family.js';
 import { afterEscape, gasForms, pointOf } from './point.js';
 import type { PcH, PH } from './quantities.js';
@@ -46,6 +47,8 @@ export interface Equilibrium {
   readonly species: readonly SpeciesAt[];
   /** What is left of Σ z·c, mol/L: rounding. */
   readonly chargeImbalance: number;
+  /** What it rests on beside the solution's substances; `sourcesOf` finds the sources of all. */
+  readonly constants: readonly ConstantInUse[];
   readonly notes: readonly string[];
 }
 
@@ -145,6 +148,7 @@ export function equilibriumOf(
     bufferCapacity: point.capacity,
     species,
     chargeImbalance: sum(species.map(({ charge, molar }) => charge * molar)),
+    constants: constantsInUse(setting),
     notes: [
       ...setting.notes,
       ...notesOnStrength(setting.settled, ionicStrength, system?.coefficients.ceiling),

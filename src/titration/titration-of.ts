@@ -1,3 +1,4 @@
+import { constantsInUse } from '../equilibrium/constants-in-use.js';
 import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { type Setting, settingOf } from '../equilibrium/setting.js';
@@ -36,6 +37,7 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
   };
   return {
     setup: { analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) },
+    constants: constantsInUse(setting),
     pHAt: (mL) => course.pHAt(read('pHAt', mL)),
     slopeAt: (mL) => course.pointAt(read('slopeAt', mL)).slope,
     jumpAt: (mL, options) => jumpAt(course, mL, options),

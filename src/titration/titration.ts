@@ -1,4 +1,5 @@
 import type { Conditions } from '../equilibrium/conditions.js';
+import type { ConstantInUse } from '../equilibrium/constants-in-use.js';
 import type { Equilibrium } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { Solution } from '../solution/solution.js';
@@ -39,6 +40,8 @@ export interface Titration {
   readonly halfEquivalencePoints: readonly CurvePoint[];
   /** Every point where the curve changes from bending one way to the other, in order of volume. */
   readonly inflectionPoints: readonly InflectionPoint[];
+  /** What it rests on beside the substances; `sourcesOf(titration)` finds the sources of all. */
+  readonly constants: readonly ConstantInUse[];
   /** What is uncertain, or what a reader of the curve should know. */
   readonly notes: readonly string[];
   /** pH at many volumes, into `out` where it is given. */

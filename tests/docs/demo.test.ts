@@ -31,6 +31,6 @@ test('the demo prints inputs, constants with sources, the curve and its points',
   expect(printed).toContainEqual(expect.stringMatching(/^35\.852 .*steepest$/));
   expect(printed).toContain('Na2CO3 105.9875 g/mol, carbonic acid pKa 6.351 and 10.329, pKw 13.995');
   expect(printed).toContainEqual(expect.stringMatching(/^- carbonic acid: step 1: R\. N\. Goldberg/));
-  expect(printed).toContainEqual(expect.stringMatching(/^- ion product of water: IAPWS/));
+  expect(printed).toContainEqual(expect.stringMatching(/^- ion product of water, pKw: IAPWS/));
   expect(printed).toContainEqual(expect.stringMatching(/^- Wear eye protection\./));
 });

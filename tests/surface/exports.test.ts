@@ -111,6 +111,7 @@ const surface: Record<string, readonly string[]> = {
     'type ColumnFormat',
     'type CommonPractice',
     'type Conditions',
+    'type ConstantInUse',
     'type Content',
     'type Curve',
     'type CurvePoint',

@@ -35,9 +35,11 @@ export interface ActivityModel {
   /** The ionic strength, mol/L, up to which its authors recommend it; beyond, results carry a note. */
   readonly upTo?: number;
   readonly source: Source;
+  /** Sources of what it takes from elsewhere, such as the permittivity of water. */
+  readonly restsOn?: readonly Source[];
 }
 
-const keys = ['name', 'log10Gamma', 'dLog10Gamma', 'd2Log10Gamma', 'squareLaw', 'upTo', 'source'];
+const keys = ['name', 'log10Gamma', 'dLog10Gamma', 'd2Log10Gamma', 'squareLaw', 'upTo', 'source', 'restsOn'];
 
 /** Reads an activity model from a caller's value, and tries it once. @internal */
 export function readActivityModel(
@@ -61,8 +63,11 @@ export function readActivityModel(
     if (typeof own !== 'function')
       faults.add(own === undefined ? 'missing' : 'wrong-type', `${path}.${key}`, 'a function', own);
   }
+  const restsOn = (
+    unread.restsOn === undefined ? [] : faults.list(unread.restsOn, `${path}.restsOn`, 'a list of sources')
+  ).map((one, k) => readSource(one, `${path}.restsOn[${k}]`, faults));
   if (faults.count > before) return nothingKnown;
-  const model = { ...unread, source } as unknown as ActivityModel;
+  const model = { ...unread, source, restsOn } as unknown as ActivityModel;
   try {
     const limits = { from: -largestLog10Gamma, to: largestLog10Gamma };
     const [single] = [1, -1, 0].map((charge) =>

@@ -1,4 +1,5 @@
 import { at, Faults } from '../../errors.js';
+import { waterSources } from '../temperature/water-sources.js';
 import { type ActivityLaw, debyeHuckelExtendedLaw, sizeOtherwise } from './activity-law.js';
 import type { ActivityModel } from './activity-model.js';
 import { ideal, lawOf, remembered } from './laws.js';
@@ -67,6 +68,7 @@ function extendedOf({ name, sizes = {}, upTo, source }: ActivityLaw, otherwise: 
     },
     ...(upTo === undefined ? {} : { upTo }),
     source,
+    restsOn: [waterSources.density, waterSources.permittivity],
   };
 }
 

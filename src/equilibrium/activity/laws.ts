@@ -1,5 +1,6 @@
 import { Faults } from '../../errors.js';
 import { type DebyeHuckelParameters, parametersAt } from '../temperature/debye-huckel-at.js';
+import { waterSources } from '../temperature/water-sources.js';
 import {
   type ActivityLaw,
   batesGuggenheimLaw,
@@ -33,6 +34,7 @@ export function lawOf({ name, A25, b = 0, c = 0, upTo, source }: ActivityLaw): A
     squareLaw: true,
     ...(upTo === undefined ? {} : { upTo }),
     source,
+    restsOn: [waterSources.density, waterSources.permittivity],
   };
 }
 

@@ -1,0 +1,37 @@
+import { doubles } from '../solver/arithmetic.js';
+import type { Source } from '../source.js';
+import { henryAt, henryFit } from './carbon-dioxide.js';
+import { conditionDefaults, usualPKw, waterAt25 } from './conditions.js';
+import type { Setting } from './setting.js';
+import { stepAt } from './temperature/pka-at.js';
+import { waterDensityAt } from './temperature/water-density.js';
+import { waterSources } from './temperature/water-sources.js';
+
+/** A constant of water or of a gas that a result rests on, beside what its substances and its law of activity bring. */
+export interface ConstantInUse {
+  readonly name: string;
+  readonly value: number;
+  readonly source: Source;
+}
+
+/** Those that conditions call for. Another value that the caller gave in their place is the caller's own, and not listed. @internal */
+export function constantsInUse({ settled, gas }: Setting): ConstantInUse[] {
+  const { celsius, pKw, carbonDioxide } = settled;
+  const own: ConstantInUse[] = [];
+  if (pKw === usualPKw(celsius)) {
+    own.push({ name: `${waterAt25.name}, pKw`, value: pKw, source: waterAt25.source });
+    if (celsius !== conditionDefaults.celsius) {
+      const value = waterDensityAt(doubles, celsius) / 1000;
+      own.push({ name: 'density of water, g/mL, for its pKw', value, source: waterSources.density });
+    }
+  }
+  if (carbonDioxide && carbonDioxide.pKH === undefined)
+    own.push({ name: `${henryFit.name}, pKH`, value: henryAt(celsius), source: henryFit.source });
+  for (const [k, step] of (gas?.protolyte.steps ?? []).entries())
+    own.push({
+      name: `${gas?.protolyte.name}, pKa ${k + 1}`,
+      value: stepAt(step, celsius),
+      source: step.source,
+    });
+  return own;
+}
