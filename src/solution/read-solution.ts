@@ -1,4 +1,5 @@
 import type { Faults } from '../errors.js';
+import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicts.js';
 import { type Solution, solutionLimits } from './solution.js';
@@ -15,7 +16,7 @@ export function readSolutions(
 ): Solution[] {
   const given: Given[] = [];
   const solutions = values.map(({ value, path }) => {
-    const unread = faults.object(value, path, 'a solution as makeSolution returns it', ['mL', 'contents']);
+    const unread = faults.object(value, path, 'a solution as makeSolution returns it', keys);
     const mL = readSolutionVolume(unread.mL, `${path}.mL`, faults);
     const contents = faults
       .list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }')
@@ -25,11 +26,18 @@ export function readSolutions(
         const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);
         return { reagent, mmol: readAmount(content.mmol, `${here}.mmol`, mL, faults) };
       });
-    return { mL, contents };
+    return {
+      mL,
+      contents,
+      ...(unread.name === undefined ? {} : { name: faults.text(unread.name, `${path}.name`, 'a name') }),
+      ...(unread.source === undefined ? {} : { source: readSource(unread.source, `${path}.source`, faults) }),
+    };
   });
   readConflicts(given, faults);
   return solutions;
 }
+
+const keys = ['mL', 'contents', 'name', 'source'];
 
 /** Reads a reagent, and keeps it for the comparison with others if nothing is wrong with it. @internal */
 export function readGiven(value: unknown, path: string, given: Given[], faults: Faults) {

@@ -1,3 +1,4 @@
+import type { Source } from '../source.js';
 import type { Reagent } from '../substance/reagent.js';
 
 /** How much of one reagent a solution holds. */
@@ -16,6 +17,10 @@ export interface Solution {
   readonly mL: number;
   /** Each reagent once. */
   readonly contents: readonly Content[];
+  /** What one calls it, where it has a name, as the waters of `waters` have. */
+  readonly name?: string;
+  /** Where its make-up comes from, where it was not chosen. */
+  readonly source?: Source;
 }
 
 /** Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid holds. */

@@ -4,7 +4,8 @@ import type { Water } from './water.js';
 
 const freshDeionised: Water = {
   name: 'fresh deionised water',
-  solution: { mL: 1000, contents: [] },
+  mL: 1000,
+  contents: [],
   source: {
     kind: 'commonPractice',
     note: 'water freshly deionised or boiled counts as free of carbon dioxide',
@@ -13,7 +14,8 @@ const freshDeionised: Water = {
 
 const inAir: Water = {
   name: 'deionised water in equilibrium with air',
-  solution: { mL: 1000, contents: [{ reagent: carbonDioxide, mmol: 0.0165 }] },
+  mL: 1000,
+  contents: [{ reagent: carbonDioxide, mmol: 0.0165 }],
   source: {
     kind: 'fromMemory',
     work: 'plummer-busenberg-1982',
@@ -23,7 +25,8 @@ const inAir: Water = {
 
 const stoodInBottle: Water = {
   name: 'deionised water that stood in a bottle',
-  solution: { mL: 1000, contents: [{ reagent: carbonDioxide, mmol: 0.0368 }] },
+  mL: 1000,
+  contents: [{ reagent: carbonDioxide, mmol: 0.0368 }],
   source: {
     kind: 'commonPractice',
     note: 'room air in teaching laboratories commonly holds 600 to 1500 ppm of CO2; computed as for water in air, for 1000 ppm',
@@ -32,13 +35,11 @@ const stoodInBottle: Water = {
 
 const tapLike: Water = {
   name: 'tap-like water',
-  solution: {
-    mL: 1000,
-    contents: [
-      { reagent: calciumHydroxide, mmol: 1 },
-      { reagent: carbonDioxide, mmol: 2.2 },
-    ],
-  },
+  mL: 1000,
+  contents: [
+    { reagent: calciumHydroxide, mmol: 1 },
+    { reagent: carbonDioxide, mmol: 2.2 },
+  ],
   source: {
     kind: 'commonPractice',
     note: 'a moderately hard tap water, 100 mg/L of alkalinity as CaCO3, near pH 7.3; tap waters differ widely, so ask the supplier',

@@ -34,7 +34,7 @@ export interface WaterComparison {
 
 /** What to compare with. */
 export interface WaterInUse {
-  /** The water that dilutes the analyte and rinses it down, such as `waters.tapLike.solution`; what is kept is the composition. */
+  /** The water that dilutes the analyte and rinses it down, such as `waters.tapLike`; what is kept is the composition. */
   readonly water: Solution;
   /** How much of it gets into the beaker in all, mL. */
   readonly mL: number;
@@ -61,7 +61,7 @@ export interface WaterInUse {
  *     analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  *     titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
  *   },
- *   { water: waters.tapLike.solution, mL: 50, endpoints: [8.3] },
+ *   { water: waters.tapLike, mL: 50, endpoints: [8.3] },
  * );
  * endpoints[0]?.mL; // => 0.0980
  * endpoints[0]?.percent; // => 0.490

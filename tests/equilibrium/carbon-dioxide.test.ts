@@ -62,10 +62,10 @@ describe('water in equilibrium with air', () => {
       .filter(({ protolyteId }) => protolyteId === 'carbonic')
       .reduce((sum, { molar }) => sum + molar, 0);
     expect(total).toBeCloseTo(16.5e-6, 7);
-    expect(pHOf(waters.inAir.solution)).toBeCloseTo(5.6, 2);
-    expect(pHOf(waters.stoodInBottle.solution)).toBeCloseTo(5.42, 2); // carbonate.json: 5.417 for 1000 ppm
-    expect(pHOf(waters.tapLike.solution)).toBeCloseTo(7.3, 1);
-    expect(pHOf(waters.freshDeionised.solution)).toBeCloseTo(6.9975, 12);
+    expect(pHOf(waters.inAir)).toBeCloseTo(5.6, 2);
+    expect(pHOf(waters.stoodInBottle)).toBeCloseTo(5.42, 2); // carbonate.json: 5.417 for 1000 ppm
+    expect(pHOf(waters.tapLike)).toBeCloseTo(7.3, 1);
+    expect(pHOf(waters.freshDeionised)).toBeCloseTo(6.9975, 12);
   });
 });
 

@@ -137,7 +137,7 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   compareWater: [
     [
       { analyte: solution, titrant: base, conditions: { celsius: 20 } },
-      { water: protolysis.waters.tapLike.solution, mL: 30, titrant: base, endpoints: [7, 8.3] },
+      { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
   rows: [[titration.curve({ every: 10, upTo: 40 })]],

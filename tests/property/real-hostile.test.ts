@@ -38,10 +38,10 @@ const calls: Readonly<Record<string, (value: Any) => unknown>> = {
   'compareModels, conditions': (value) => compareModels(titration, value),
   'compareModels, one of them': (value) => compareModels(titration, [value]),
   'compareModels, options': (value) => compareModels(titration, [{}], value),
-  compareWater: (value) => compareWater(value, { water: waters.inAir.solution, mL: 10 }),
+  compareWater: (value) => compareWater(value, { water: waters.inAir, mL: 10 }),
   'compareWater, use': (value) => compareWater({ analyte: sample, titrant }, value),
   'compareWater, endpoints': (value) =>
-    compareWater({ analyte: sample, titrant }, { water: waters.inAir.solution, mL: 10, endpoints: value }),
+    compareWater({ analyte: sample, titrant }, { water: waters.inAir, mL: 10, endpoints: value }),
   daviesOf: (value) => daviesOf(value),
   'daviesOf, linear': (value) => daviesOf({ linear: value }),
   debyeHuckelAt: (value) => debyeHuckelAt(value),

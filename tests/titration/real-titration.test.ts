@@ -343,7 +343,7 @@ describe('compareWater', () => {
   test('good water shifts nothing but what its volume does to an endpoint', () => {
     const { equivalencePoints } = compareWater(
       { analyte: acid, titrant: base },
-      { water: waters.freshDeionised.solution, mL: 100 },
+      { water: waters.freshDeionised, mL: 100 },
     );
     expect(equivalencePoints).toEqual([
       { reaction: 'H⁺ + OH⁻ → H₂O', good: 20, given: 20, mL: 0, percent: 0 },
@@ -351,10 +351,7 @@ describe('compareWater', () => {
   });
 
   test('alkalinity of the water eats acid: 50 mL at 2 mmol/L are 0.1 mmol, 1 mL of 0.1 mol/L', () => {
-    const { equivalencePoints } = compareWater(
-      { analyte, titrant },
-      { water: waters.tapLike.solution, mL: 50 },
-    );
+    const { equivalencePoints } = compareWater({ analyte, titrant }, { water: waters.tapLike, mL: 50 });
     const second = equivalencePoints.find(({ reaction }) => reaction === 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O');
     expect(second?.mL).toBeCloseTo(1, 10);
     expect(second?.percent).toBeCloseTo(5, 10);
@@ -364,7 +361,7 @@ describe('compareWater', () => {
     const { endpoints } = compareWater(
       { analyte: acid, titrant: base },
       {
-        water: waters.freshDeionised.solution,
+        water: waters.freshDeionised,
         mL: 30,
         titrant: absorbCarbonDioxide(base, { share: 0.02 }),
         endpoints: [4, 8.3],
