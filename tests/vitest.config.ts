@@ -7,6 +7,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/setup.ts'],
+    testTimeout: 60_000, // for a busy machine: no test is about time
   },
   // Tests and the documentation's code import the package by its name and get the source, so no build comes first.
   resolve: {

@@ -258,8 +258,8 @@ const standards = [
 const modelError = 0.02;
 /** Printed to 0.001, and computed for mol/kg taken as mol/L. */
 const valueError = 0.002;
-/** Neither printed value agrees with a closed form of the capacity: 0.104 for tetroxalate, 0.0234 for borax. */
-const misprinted: readonly string[] = ['tetroxalate', 'borax'];
+/** What a closed form of the capacity gives where the printed value, 0.070 and 0.020, does not agree with any. */
+const misprinted: Readonly<Record<string, number>> = { tetroxalate: 0.104, borax: 0.0234 };
 
 describe.each(standards)('the $name standard', ({ name, made, pHS, ideal, value }) => {
   test('without activity corrections it has the pH that was worked out apart', () =>
@@ -268,13 +268,15 @@ describe.each(standards)('the $name standard', ({ name, made, pHS, ideal, value 
   test('with the convention of pH(S) it has pH(S) within the model’s error', () =>
     expect(Math.abs(pHOf(made, { activity: batesGuggenheim }) - pHS)).toBeLessThan(modelError));
 
-  test.skipIf(misprinted.includes(name))('its capacity is the buffer value printed', () => {
+  test('its capacity is the buffer value printed, or the closed form where the print is wrong', () => {
     const conditions = { activity: batesGuggenheim };
     const held = capacityAtHeldStrength(equilibrate(made, conditions));
-    expect(Math.abs(held - value)).toBeLessThan(valueError);
+    expect(Math.abs(held - (misprinted[name] ?? value))).toBeLessThan(valueError);
+    if (name in misprinted) expect(Math.abs(held - value)).toBeGreaterThan(valueError);
     // capacityOf counts the ion that comes in with the base: more ionic strength, so a little more base per unit of pH
     const counted = capacityOf(made, conditions) / held;
-    expect(counted).toBeGreaterThan(1);
+    // (in tetroxalate the ion stands in for one of H+, and the ionic strength hardly moves)
+    expect(counted).toBeGreaterThan(name === 'tetroxalate' ? 0.99 : 1);
     expect(counted).toBeLessThan(1.08);
   });
 });
