@@ -14,15 +14,3 @@ export interface AmountsWanted {
   readonly brings: readonly [number, number];
   readonly conditions: Conditions;
 }
-
-export interface AmountsWanted {
-  readonly pH: PH;
-  readonly mL: number;
-  /** mmol of the buffering protolyte in all, or null: two stocks that fill the volume between them. */
-  readonly total: number | null;
-  /** The first brings the protolyte; the second does too, or is what adjusts the first. */
-  readonly ingredients: readonly [MeasuredIngredient, MeasuredIngredient];
-  /** mmol of the buffering protolyte per unit of each. */
-  readonly brings: readonly [number, number];
-  readonly conditions: Conditions;
-}
