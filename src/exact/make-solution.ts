@@ -1,5 +1,6 @@
 import { Faults } from '../errors.js';
 import { solutionDefaults } from '../solution/make-solution.js';
+import { ingredientKeys, readMeasure } from '../solution/read-measure.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { type Exactly, exactly, readExactly } from './exactly.js';
 import { type Ratio, ratios } from './ratio.js';
@@ -50,32 +51,16 @@ export function makeSolution(recipe: ExactRecipe): ExactSolution {
 }
 
 function readIngredient(item: unknown, path: string, mL: Ratio, faults: Faults) {
-  const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', [
-    'reagent',
-    'grams',
-    'purity',
-    'mmol',
-    'molar',
-  ]);
+  const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', ingredientKeys);
   const reagent = readReagent(unread.reagent, `${path}.reagent`, faults);
   const read = (key: string, what: string, to: number) =>
     readExactly(unread[key], `${path}.${key}`, what, { from: 0, to }, faults);
 
-  const given = ['grams', 'mmol', 'molar'].filter((key) => unread[key] !== undefined);
-  if (given.length !== 1)
-    faults.add(
-      given.length === 0 ? 'missing' : 'conflict',
-      path,
-      'one of grams, mmol and molar',
-      given.join(' and ') || undefined,
-    );
-  if (unread.purity !== undefined && given[0] !== 'grams')
-    faults.add('conflict', `${path}.purity`, 'purity only beside grams', unread.purity);
-
-  if (given[0] === 'mmol') return { reagent, mmol: read('mmol', 'an amount in mmol', 1e12) };
-  if (given[0] === 'molar')
+  const measure = readMeasure(unread, path, faults);
+  if (measure === 'mmol') return { reagent, mmol: read('mmol', 'an amount in mmol', 1e12) };
+  if (measure === 'molar')
     return { reagent, mmol: ratios.times(mL, read('molar', 'a concentration in mol/L', 1e3)) };
-  if (given[0] !== 'grams') return { reagent, mmol: ratios.of(0) };
+  if (measure !== 'grams') return { reagent, mmol: ratios.of(0) };
 
   const purity = unread.purity === undefined ? ratios.of(1) : read('purity', 'a mass fraction', 1);
   const milligrams = ratios.times(ratios.of(1000), ratios.times(purity, read('grams', 'a mass in g', 1e12)));

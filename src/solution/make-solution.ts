@@ -1,7 +1,8 @@
-import { Faults } from '../errors.js';
+import { Faults, type Unread } from '../errors.js';
 import type { Reagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
+import { ingredientKeys, readMeasure } from './read-measure.js';
 import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
 
@@ -61,13 +62,7 @@ export function makeSolution(recipe: SolutionRecipe): Solution {
 }
 
 function readIngredient(item: unknown, path: string, mL: number, given: Given[], faults: Faults) {
-  const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', [
-    'reagent',
-    'grams',
-    'purity',
-    'mmol',
-    'molar',
-  ]);
+  const unread = faults.object(item, path, 'an ingredient { reagent, grams | mmol | molar }', ingredientKeys);
   const before = faults.count;
   const reagent = readGiven(unread.reagent, `${path}.reagent`, given, faults);
   const isSound = faults.count === before;
@@ -81,25 +76,11 @@ function readIngredient(item: unknown, path: string, mL: number, given: Given[],
   return { reagent, mmol: readQuantity(unread, reagent, path, mL, faults) };
 }
 
-function readQuantity(
-  unread: Readonly<Record<string, unknown>>,
-  reagent: Reagent,
-  path: string,
-  mL: number,
-  faults: Faults,
-) {
-  const given = (['grams', 'mmol', 'molar'] as const).filter((key) => unread[key] !== undefined);
-  if (given.length !== 1) {
-    const one = 'one of grams, mmol and molar';
-    if (given.length === 0) faults.add('missing', path, one, undefined, 'without an amount');
-    else faults.add('conflict', path, one, unread, `given as ${given.join(' and ')}`);
-    return 0;
-  }
-  if (unread.purity !== undefined && given[0] !== 'grams')
-    faults.add('conflict', `${path}.purity`, 'purity only beside grams', unread.purity);
-
-  if (given[0] === 'mmol') return readAmount(unread.mmol, `${path}.mmol`, mL, faults);
-  if (given[0] === 'molar')
+function readQuantity(unread: Unread, reagent: Reagent, path: string, mL: number, faults: Faults) {
+  const measure = readMeasure(unread, path, faults);
+  if (measure === undefined) return 0;
+  if (measure === 'mmol') return readAmount(unread.mmol, `${path}.mmol`, mL, faults);
+  if (measure === 'molar')
     return (
       mL *
       faults.number(unread.molar, `${path}.molar`, 'a concentration in mol/L', {

@@ -1,0 +1,20 @@
+import type { Faults, Unread } from '../errors.js';
+
+/** What an ingredient may hold. @internal */
+export const ingredientKeys = ['reagent', 'grams', 'purity', 'mmol', 'molar'] as const;
+
+/** By which one quantity an ingredient is measured; undefined, with a fault noted, where it is none or several. @internal */
+export function readMeasure(
+  unread: Unread,
+  path: string,
+  faults: Faults,
+): 'grams' | 'mmol' | 'molar' | undefined {
+  const given = (['grams', 'mmol', 'molar'] as const).filter((key) => unread[key] !== undefined);
+  const one = 'one of grams, mmol and molar';
+  if (given.length === 0) faults.add('missing', path, one, undefined, 'without an amount');
+  if (given.length > 1) faults.add('conflict', path, one, unread, `given as ${given.join(' and ')}`);
+  if (given.length !== 1) return undefined;
+  if (unread.purity !== undefined && given[0] !== 'grams')
+    faults.add('conflict', `${path}.purity`, 'purity only beside grams', unread.purity);
+  return given[0];
+}
