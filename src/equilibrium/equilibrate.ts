@@ -1,5 +1,3 @@
-import { Faults } from '../errors.js';
-import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
@@ -7,12 +5,13 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import { notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
-import { type Conditions, readConditions, readGas } from './conditions.js';
+import type { Conditions } from './conditions.js';
 import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
 import { type Family, fractionsOf } from './family.js';
-import { afterEscape, gasForms, pointOf } from './point.js';
+import { gasForms, pointOf } from './point.js';
+import { prepared } from './prepared.js';
 import type { PcH, PH } from './quantities.js';
-import { type Setting, settingOf } from './setting.js';
+import type { Setting } from './setting.js';
 
 /** One species at equilibrium. */
 export interface SpeciesAt {
@@ -74,19 +73,8 @@ export interface Equilibrium {
  * ```
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {
-  const faults = new Faults('equilibrate');
-  const read = readSolution(solution, 'solution', faults);
-  const settled = readConditions(conditions, 'conditions', faults);
-  readGas([read], settled, 'conditions', faults);
-  faults.done();
-
-  const setting = settingOf([read], settled);
-  return equilibriumOf(
-    setting,
-    afterEscape(setting, setting.columns[0] as IonColumn),
-    setting.totals[0] as Totals,
-    read,
-  );
+  const { read, setting, column } = prepared('equilibrate', solution, conditions);
+  return equilibriumOf(setting, column, setting.totals[0] as Totals, read);
 }
 
 /**

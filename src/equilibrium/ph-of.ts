@@ -1,11 +1,8 @@
-import { Faults } from '../errors.js';
-import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import type { IonColumn } from './activity/real-system.js';
-import { type Conditions, readConditions, readGas } from './conditions.js';
-import { afterEscape, pointOf } from './point.js';
+import type { Conditions } from './conditions.js';
+import { pointOf } from './point.js';
+import { prepared } from './prepared.js';
 import type { PH } from './quantities.js';
-import { settingOf } from './setting.js';
 
 /**
  * The pH of a solution: `equilibrate` without the species.
@@ -21,12 +18,6 @@ import { settingOf } from './setting.js';
  * ```
  */
 export function pHOf(solution: Solution, conditions?: Conditions): PH {
-  const faults = new Faults('pHOf');
-  const read = readSolution(solution, 'solution', faults);
-  const settled = readConditions(conditions, 'conditions', faults);
-  readGas([read], settled, 'conditions', faults);
-  faults.done();
-  const setting = settingOf([read], settled);
-  const { activity } = pointOf(setting, afterEscape(setting, setting.columns[0] as IonColumn));
-  return -Math.log10(activity);
+  const { setting, column } = prepared('pHOf', solution, conditions);
+  return -Math.log10(pointOf(setting, column).activity);
 }

@@ -6,7 +6,7 @@ import type { Reagent } from '../substance/reagent.js';
 import type { IonColumn } from './activity/real-system.js';
 import { type Conditions, readConditions, readGas } from './conditions.js';
 import { successionOf, toPH, writeHydrogenIon } from './hydrogen-ions.js';
-import { afterEscape, pointOf } from './point.js';
+import { afterEscape, pointOf, systemOf } from './point.js';
 import { isIdeal, type Setting, settingOf } from './setting.js';
 
 /** Many solutions of one make-up: each reagent with its concentrations in them. */
@@ -81,7 +81,9 @@ function writeIdeal({ balance, columns }: Setting, contents: readonly ReadColumn
 
 /** Each row for itself, as `pHOf` does it: with activity or with CO2 that escapes a root is no guide to the next. */
 function writeReal(setting: Setting, contents: readonly ReadColumn[], out: Float64Array): void {
-  const { columns, balance } = setting;
+  const { columns, balance, escape: leaving } = setting;
+  const system = systemOf(setting);
+  const open = leaving && systemOf(leaving.open);
   for (let row = 0; row < out.length; row += 1) {
     const amounts = balance.families.map(() => 0);
     let [charge, squares] = [0, 0];
@@ -93,8 +95,8 @@ function writeReal(setting: Setting, contents: readonly ReadColumn[], out: Float
       for (const i of amounts.keys())
         (amounts[i] as number) += (brought.amounts[i] as number) * concentration;
     }
-    const column = afterEscape(setting, { volume: 1, charge, squares, amounts });
-    out[row] = -Math.log10(pointOf(setting, column).activity);
+    const column = afterEscape(setting, { volume: 1, charge, squares, amounts }, open);
+    out[row] = -Math.log10(pointOf(setting, column, system).activity);
   }
 }
 
