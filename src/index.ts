@@ -18,7 +18,7 @@ export {
   type TemperatureFit,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
-export { phStandards } from './substance/ph-standards.js';
+export { pHStandards } from './substance/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';

@@ -149,7 +149,7 @@ const trisHydrochloride: PHStandard = {
 };
 
 /** The pH standards from which pH meters are calibrated, by name. */
-export const phStandards = {
+export const pHStandards = {
   /** Potassium hydrogen tartrate, saturated at 25 °C. */
   tartrateSaturated,
   /** Potassium dihydrogen citrate. */

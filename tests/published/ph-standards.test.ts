@@ -5,12 +5,12 @@ import {
   makeSolution,
   type PHStandard,
   pHOf,
-  phStandards,
+  pHStandards,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import reference from '../reference/ph-standards.json' with { type: 'json' };
 
-const standards: readonly PHStandard[] = Object.values(phStandards);
+const standards: readonly PHStandard[] = Object.values(pHStandards);
 const primary = standards.filter((own) => own.primary);
 
 const errorsOf = ({ contents, celsius, pH }: PHStandard, activity: typeof davies) =>
@@ -52,7 +52,7 @@ describe.each([
 });
 
 test('with ion sizes phthalate is worse, 0.02 to 0.03: the 6 Å of its double ion make γ too large beside 4.5 Å', () => {
-  const errors = errorsOf(phStandards.phthalate, debyeHuckelExtended).map(({ error }) => error);
+  const errors = errorsOf(pHStandards.phthalate, debyeHuckelExtended).map(({ error }) => error);
   expect(Math.min(...errors)).toBeGreaterThan(0.018);
   expect(Math.max(...errors)).toBeLessThan(0.033);
 });
@@ -60,8 +60,8 @@ test('with ion sizes phthalate is worse, 0.02 to 0.03: the 6 Å of its double io
 test('without activity the phosphate standards would be 0.33 too high', () => {
   // worked values of the reference file: 7.198 and 7.742 against pH(S) 6.865 and 7.413
   const ideally = (standard: PHStandard) => pHOf(makeSolution({ contents: standard.contents }));
-  expect(ideally(phStandards.phosphateEqual)).toBeCloseTo(7.198, 3);
-  expect(ideally(phStandards.phosphateBlood)).toBeCloseTo(7.742, 3);
+  expect(ideally(pHStandards.phosphateEqual)).toBeCloseTo(7.198, 3);
+  expect(ideally(pHStandards.phosphateBlood)).toBeCloseTo(7.742, 3);
 });
 
 test('at 25 °C all standards are those of the same model worked out before, to 0.001', () => {
@@ -83,9 +83,9 @@ test('secondary standards: worse where a salt is not wholly apart, or out of ran
         .filter(({ t }) => t <= 50)
         .map(({ error }) => Math.abs(error)),
     );
-  expect(worst(phStandards.tetroxalate)).toBeLessThanOrEqual(0.01);
-  expect(worst(phStandards.trisHydrochloride)).toBeLessThanOrEqual(0.022);
+  expect(worst(pHStandards.tetroxalate)).toBeLessThanOrEqual(0.01);
+  expect(worst(pHStandards.trisHydrochloride)).toBeLessThanOrEqual(0.022);
   // Ca2+ and OH- pair, which nothing here knows.
-  expect(worst(phStandards.calciumHydroxideSaturated)).toBeGreaterThan(0.04);
-  expect(worst(phStandards.calciumHydroxideSaturated)).toBeLessThanOrEqual(0.08);
+  expect(worst(pHStandards.calciumHydroxideSaturated)).toBeGreaterThan(0.04);
+  expect(worst(pHStandards.calciumHydroxideSaturated)).toBeLessThanOrEqual(0.08);
 });

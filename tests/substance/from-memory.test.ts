@@ -5,7 +5,7 @@ import {
   debyeHuckelLimiting,
   guntelberg,
   henryFit,
-  phStandards,
+  pHStandards,
   waterSources,
   waters,
 } from 'protolysis';
@@ -176,7 +176,7 @@ test('what rests on memory alone among the data of real solutions is this', () =
     density: { source: waterSources.density },
     permittivity: { source: waterSources.permittivity },
     ...waters,
-    ...phStandards,
+    ...pHStandards,
   };
   const found = Object.entries(others).flatMap(([name, { source }]) => (isFromMemory(source) ? [name] : []));
   expect(found.sort()).toEqual(
@@ -186,7 +186,7 @@ test('what rests on memory alone among the data of real solutions is this', () =
       'henryFit',
       'inAir',
       'permittivity',
-      ...Object.keys(phStandards), // some of their values were read, see each
+      ...Object.keys(pHStandards), // some of their values were read, see each
     ].sort(),
   );
 });
