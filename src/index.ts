@@ -112,11 +112,26 @@ export {
 export { defineIndicator } from './substance/define-indicator.js';
 export { chooseTransition } from './substance/choose-transition.js';
 export { scoreIndicator } from './indicator/score-indicator.js';
-export type { IndicatorScore } from './indicator/indicator-score.js';
+export type {
+  IndicatorFacts,
+  IndicatorScore,
+  ScoreWithDavies,
+  TitrationError,
+} from './indicator/indicator-score.js';
 export { indicatorDefaults, type ScoreOptions } from './indicator/score-options.js';
 export { type Observer, observerLimits } from './indicator/observer.js';
 export { type Verdict, verdictScores } from './indicator/verdict.js';
-export { chooseIndicators, type IndicatorChoice, rankIndicators } from './indicator/rank-indicators.js';
+export { chooseIndicators, rankIndicators } from './indicator/rank-indicators.js';
+export type {
+  IndicatorChoice,
+  IndicatorRanking,
+  IndicatorSet,
+  LeftOut,
+  PointToFind,
+  RankingNotes,
+  RankingOptions,
+} from './indicator/ranking.js';
+export { sharpestCall } from './indicator/best-call.js';
 export { type Colour, colourAt, colourLabel } from './indicator/colour-at.js';
 export type { Channels } from './indicator/colour-channels.js';
 export { type FlaskColours, flaskColours } from './indicator/flask-colours.js';

@@ -1,4 +1,5 @@
 import { type Integral, integral } from '../solver/integral.js';
+import { crossingOf } from './crossing.js';
 import type { Calls } from './observer.js';
 import type { Asked } from './read-titration.js';
 
@@ -7,15 +8,15 @@ import type { Asked } from './read-titration.js';
  *
  *   score = ∫ w(p) dp / (1 + ((V(p) − V_eq)/δ)²),   0 ≤ score ≤ 1                                       (1)
  *
- * V(p) is explicit, so (1) needs no root finding. Where a curve turns, so that a pH comes at several volumes, the merit
- * is their mean; a pH not reached at V > 0 adds nothing.
+ * V(p) is explicit, so (1) needs no root finding. Where a pH comes at several volumes, V(p) is the one at which the
+ * observer calls it ({@link crossingOf}); a pH not reached at V > 0 adds nothing.
  *
  * Peak        pH is a function of V, so V(p) = V_eq at one p only, p_eq. About it the integrand is a peak of width
  *             s = δ·|dpH/dV|, however flat the curve and narrow the peak. With p = p_eq + s·sinh t,
  *             dp/(1 + ((p − p_eq)/s)²) = s·dt/cosh t: smooth, on the scale of t = 1.
  * Elsewhere   log |V − V_eq| changes on the scale of one pH unit whatever the concentrations, and so does the integrand.
  * Breaks      the kinks of w, p_eq, the pH at V = 0 (where V(p) begins), and every half unit of pH between them.
- * Good to     1e-7 by the estimate of `integral`, which is returned; tested against a quadrature over V below 1e-6.
+ * Good to     `within` by the estimate of `integral`, which is returned; tested against a quadrature over V below 1e-6.
  *
  * @internal
  */
@@ -24,15 +25,14 @@ export function meritOf(
   { density, breaks }: Calls,
   mL: number,
   tolerance: number,
+  within = 1e-7,
 ): Integral {
   const centre = titration.pHAt(mL);
   const scale = Math.min(Math.max(tolerance * Math.abs(titration.slopeAt(mL)), narrowest), 1);
+  const crossing = crossingOf(titration, mL);
   const merit = (pH: number): number => {
-    const volumes = titration.volumesAt(pH).filter((volume) => volume > 0);
-    if (volumes.length === 0) return 0;
-    return (
-      volumes.reduce((sum, volume) => sum + 1 / (1 + ((volume - mL) / tolerance) ** 2), 0) / volumes.length
-    );
+    const volume = crossing(pH);
+    return volume === null ? 0 : 1 / (1 + ((volume - mL) / tolerance) ** 2);
   };
   const integrand = (t: number): number => {
     const pH = centre + scale * Math.sinh(t);
@@ -48,7 +48,7 @@ export function meritOf(
   return integral(
     integrand,
     ordered.map((pH) => Math.asinh((pH - centre) / scale)),
-    1e-7,
+    within,
   );
 }
 

@@ -45,7 +45,8 @@ export function callsOf(indicator: Indicator, shift: number): Calls {
   return triangle(transition.from, titrationExponent?.pH ?? middle, transition.to);
 }
 
-function triangle(from: PH, at: PH, to: PH): Calls {
+/** Calls that are most frequent at one pH and fall off evenly to either side. @internal */
+export function triangle(from: PH, at: PH, to: PH): Calls {
   const height = 2 / (to - from);
   const density = (pH: PH): number => {
     if (pH < from || pH > to) return 0;

@@ -4,8 +4,8 @@ import type { Indicator } from '../substance/indicator.js';
 import { titrationLimits } from '../titration/limits.js';
 import type { Titration } from '../titration/titration.js';
 import { type Colour, colourOf, readDye } from './colour-at.js';
-import { errorOf, scoreOf } from './score-indicator.js';
-import { readScoreOptions, type ScoreOptions } from './score-options.js';
+import { errorOf, judged } from './score-indicator.js';
+import { readPoints, readScoreOptions, type ScoreOptions } from './score-options.js';
 
 /** The flask after some drops past the call. */
 export interface OvershootDrop {
@@ -56,9 +56,10 @@ export function overshoot(
           to: 10_000,
           integer: true,
         });
+  readPoints(read, faults);
   faults.done();
 
-  const { at, endpoint } = scoreOf(read.titration, dye.indicator, read);
+  const { at, endpoint } = judged(read.titration, dye.indicator, read, 1e-7);
   if (endpoint === null) return [];
   return Array.from({ length: drops + 1 }, (_, drop) => {
     const mL = Math.min(endpoint.mL + drop * read.dropSize, titrationLimits.mL);

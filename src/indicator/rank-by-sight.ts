@@ -1,15 +1,20 @@
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
+import { bestCallAt } from './best-call.js';
 import { readDye } from './colour-at.js';
 import { differenceSeen, readVision, type Vision } from './colour-vision.js';
 import type { IndicatorScore } from './indicator-score.js';
+import type { PointToFind, RankingNotes, RankingOptions } from './ranking.js';
+import { notesFor } from './ranking-notes.js';
+import { readChoice } from './read-choice.js';
 import { scoreOf } from './score-indicator.js';
-import { readScoreOptions, type ScoreOptions } from './score-options.js';
+import { readScoreOptions } from './score-options.js';
+import { usableFirst } from './verdict.js';
 import { coloursAtCall } from './visible-change.js';
 
 /** How a ranking takes the observer's eyes into account. */
-export interface SightOptions extends ScoreOptions {
+export interface SightOptions extends RankingOptions {
   readonly vision?: Vision;
   /** CIEDE2000 difference that is seen every other time. */
   readonly noticeable?: number;
@@ -23,6 +28,13 @@ export interface SightScore extends IndicatorScore {
   readonly seen: number;
   /** score · seen: what the ranking goes by. */
   readonly worth: number;
+}
+
+/** Indicators in order of what they are worth to an observer. */
+export interface SightRanking extends RankingNotes {
+  /** The best first. Empty where there is no equivalence point: `notes` say why. */
+  readonly ranking: readonly SightScore[];
+  readonly points: readonly PointToFind[];
 }
 
 /**
@@ -50,17 +62,17 @@ export const sightDefaults = { vision: 'normal', noticeable: 2.3 } as const;
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
  * const choice = [indicators.methylRed, indicators.bromocresolGreen];
- * const [first] = rankBySight(titration, choice, { vision: 'deuteranopia' });
- * first?.seen; // => 1.00
+ * const { ranking } = rankBySight(titration, choice, { vision: 'deuteranopia' });
+ * ranking[0]?.seen; // => 1.00
  * ```
  */
 export function rankBySight(
   titration: Titration,
   indicators: readonly Indicator[],
   options?: SightOptions,
-): SightScore[] {
+): SightRanking {
   const faults = new Faults('rankBySight');
-  const read = readScoreOptions(titration, options, faults, ['vision', 'noticeable']);
+  const read = readScoreOptions(titration, options, faults, ['vision', 'noticeable', 'include']);
   const vision = readVision(read.unread.vision, faults);
   const noticeable =
     read.unread.noticeable === undefined
@@ -69,9 +81,13 @@ export function rankBySight(
   const dyes = faults
     .list(indicators, 'indicators', 'a list of indicators', 1, 1000)
     .map((one, k) => readDye(one, `indicators[${k}]`, faults));
+  const listed = dyes.map(({ indicator }) => indicator);
+  const { chosen, leftOut } = readChoice(listed, read.unread.include, faults);
   faults.done();
 
-  return dyes
+  const points = read.points.map((at) => bestCallAt(at, read));
+  const ranking = (points.length === 0 ? [] : dyes)
+    .filter(({ indicator }) => chosen.includes(indicator))
     .map((dye) => {
       const score = scoreOf(read.titration, dye.indicator, read);
       const call = coloursAtCall(read.titration, dye, score, read);
@@ -79,5 +95,6 @@ export function rankBySight(
       const seen = 1 - 2 ** (-difference / noticeable);
       return { ...score, difference, seen, worth: score.score * seen };
     })
-    .sort((one, other) => other.worth - one.worth);
+    .sort((one, other) => usableFirst(one, other) || other.worth - one.worth);
+  return { ranking, points, leftOut, notes: notesFor(points, read) };
 }

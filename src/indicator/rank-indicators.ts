@@ -1,13 +1,17 @@
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import type { Titration } from '../titration/titration.js';
+import { bestCallAt } from './best-call.js';
 import type { IndicatorScore } from './indicator-score.js';
+import type { IndicatorRanking, IndicatorSet, RankingOptions } from './ranking.js';
+import { notesFor } from './ranking-notes.js';
+import { readChoice } from './read-choice.js';
 import { scoreOf } from './score-indicator.js';
-import { readIndicators, readScoreOptions, type ScoreOptions } from './score-options.js';
+import { readIndicators, readScoreOptions } from './score-options.js';
+import { usableFirst } from './verdict.js';
 
 /**
- * Indicators in order of their score, the best first; see {@link scoreIndicator}.
+ * Indicators in order of their score, the best first; see {@link scoreIndicator}. What is not for use is left out unless it is named.
  *
  * @param indicators - a list, such as `Object.values(indicators)` for the whole catalogue
  * @param options - `at` for one equivalence point; without it each is judged for the one it serves best
@@ -20,35 +24,32 @@ import { readIndicators, readScoreOptions, type ScoreOptions } from './score-opt
  *   analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.ammonia, molar: 0.1 }] }),
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
- * const ranking = rankIndicators(titration, [indicators.phenolphthalein, indicators.methylRed]);
+ * const { phenolphthalein, methylRed, methylYellow } = indicators;
+ * const { ranking, points, leftOut } = rankIndicators(titration, [phenolphthalein, methylRed, methylYellow]);
  * ranking.map(({ indicator }) => indicator.name); // => ['methyl red', 'phenolphthalein']
  * ranking[1]?.verdict; // => 'unsuitable'
+ * points[0]?.best; // => 0.9999
+ * leftOut[0]?.reason; // => 'it may cause cancer, and other indicators take its place'
  * ```
  */
 export function rankIndicators(
   titration: Titration,
   indicators: readonly Indicator[],
-  options?: ScoreOptions,
-): IndicatorScore[] {
+  options?: RankingOptions,
+): IndicatorRanking {
   const faults = new Faults('rankIndicators');
-  const read = readScoreOptions(titration, options, faults);
-  const checked = readIndicators(indicators, faults);
+  const read = readScoreOptions(titration, options, faults, ['include']);
+  const { chosen, leftOut } = readChoice(readIndicators(indicators, faults), read.unread.include, faults);
   faults.done();
-  return checked
-    .map((one) => scoreOf(read.titration, one, read))
-    .sort((one, other) => other.score - one.score);
-}
 
-/** The indicators for one equivalence point. */
-export interface IndicatorChoice {
-  readonly at: EquivalencePoint;
-  /** Those that serve this point better than any other, the best first. */
-  readonly ranking: readonly IndicatorScore[];
+  const points = read.points.map((at) => bestCallAt(at, read));
+  const ranking = ranked(chosen, read);
+  return { ranking, points, leftOut, notes: notesFor(points, read) };
 }
 
 /**
  * A set of indicators for one titration: for each of its equivalence points in order, those that serve it better than any
- * other point, the best first. So no indicator is chosen for two points.
+ * other point, the best first. So no indicator is chosen for two points. What is not for use is left out unless it is named.
  *
  * @throws InputError that lists every fault
  * @example
@@ -59,24 +60,36 @@ export interface IndicatorChoice {
  *   analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.1 }] }),
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
- * const set = chooseIndicators(titration, [indicators.methylOrange, indicators.phenolphthalein]);
- * set.map(({ at }) => at.mL); // => [25, 50]
- * set.map(({ ranking }) => ranking[0]?.indicator.name); // => ['phenolphthalein', 'methyl orange']
+ * const { points } = chooseIndicators(titration, [indicators.methylOrange, indicators.phenolphthalein]);
+ * points.map(({ at }) => at.mL); // => [25, 50]
+ * points.map(({ ranking }) => ranking[0]?.indicator.name); // => ['phenolphthalein', 'methyl orange']
  * ```
  */
 export function chooseIndicators(
   titration: Titration,
   indicators: readonly Indicator[],
-  options?: Omit<ScoreOptions, 'at'>,
-): IndicatorChoice[] {
+  options?: Omit<RankingOptions, 'at'>,
+): IndicatorSet {
   const faults = new Faults('chooseIndicators');
-  const read = readScoreOptions(titration, options, faults);
-  const checked = readIndicators(indicators, faults);
+  const read = readScoreOptions(titration, options, faults, ['include']);
+  const { chosen, leftOut } = readChoice(readIndicators(indicators, faults), read.unread.include, faults);
   if (read.unread.at !== undefined)
     faults.add('unknown-key', 'at', 'no point: all of them are served', read.unread.at);
   faults.done();
-  const ranking = checked
+
+  const ranking = ranked(chosen, read);
+  const points = read.points.map((at) => ({
+    ...bestCallAt(at, read),
+    ranking: ranking.filter((one) => one.at === at),
+  }));
+  return { points, leftOut, notes: notesFor(points, read) };
+}
+
+type Read = ReturnType<typeof readScoreOptions>;
+
+function ranked(indicators: readonly Indicator[], read: Read): IndicatorScore[] {
+  if (read.points.length === 0) return [];
+  return indicators
     .map((one) => scoreOf(read.titration, one, read))
-    .sort((one, other) => other.score - one.score);
-  return read.points.map((at) => ({ at, ranking: ranking.filter((one) => one.at === at) }));
+    .sort((one, other) => usableFirst(one, other) || other.score - one.score);
 }

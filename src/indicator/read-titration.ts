@@ -1,13 +1,20 @@
 import type { Faults } from '../errors.js';
+import { noteLength } from '../source.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { titrationLimits } from '../titration/limits.js';
+import { type ReadSetup, readSetup } from '../titration/read-setup.js';
 import type { Titration } from '../titration/titration.js';
+import { noPoint } from '../titration/why-no-point.js';
 import { answerOf } from './answer-of.js';
 import { readPoint } from './read-point.js';
 
 /** What an indicator's judgement asks of a titration. @internal */
 export interface Asked extends Pick<Titration, 'pHAt' | 'slopeAt' | 'volumesAt'> {
   readonly equivalencePoints: readonly EquivalencePoint[];
+  /** Null for a titration of the caller's own making that has none. */
+  readonly setup: ReadSetup | null;
+  /** Where there is no equivalence point, the note that says why. */
+  readonly whyNoPoint?: string | undefined;
 }
 
 const what = 'a titration as titrate returns it';
@@ -27,6 +34,9 @@ export function readTitration(value: unknown, faults: Faults): Asked {
     return (argument: number): T =>
       answerOf(`titration.${key}(${argument})`, () => (own as (given: number) => unknown)(argument), read);
   };
+  const equivalencePoints = faults
+    .list(unread.equivalencePoints, 'titration.equivalencePoints', what)
+    .map((point, k) => readPoint(point, `titration.equivalencePoints[${k}]`, faults));
   return {
     pHAt: method('pHAt', (answer, path, wrong) => wrong.number(answer, path, 'a pH', titrationLimits.pH)),
     slopeAt: method('slopeAt', (answer, path, wrong) => wrong.number(answer, path, 'a slope')),
@@ -37,8 +47,16 @@ export function readTitration(value: unknown, faults: Faults): Asked {
           wrong.number(mL, `${path}[${k}]`, 'a volume in mL', { from: 0, to: titrationLimits.mL }),
         ),
     ),
-    equivalencePoints: faults
-      .list(unread.equivalencePoints, 'titration.equivalencePoints', what)
-      .map((point, k) => readPoint(point, `titration.equivalencePoints[${k}]`, faults)),
+    equivalencePoints,
+    setup: unread.setup === undefined ? null : readSetup(unread.setup, 'titration.setup', faults),
+    ...(equivalencePoints.length === 0 ? { whyNoPoint: readWhyNoPoint(unread.notes, faults) } : {}),
   };
+}
+
+function readWhyNoPoint(notes: unknown, faults: Faults): string | undefined {
+  if (notes === undefined) return undefined;
+  return faults
+    .list(notes, 'titration.notes', 'a list of notes')
+    .map((note, k) => faults.text(note, `titration.notes[${k}]`, 'a note', noteLength))
+    .find((note) => note.startsWith(noPoint));
 }

@@ -1,31 +1,60 @@
 import type { IndicatorScore } from './indicator-score.js';
 
 /** What is known of an indicator before it is put into words. */
-interface Judged extends Pick<IndicatorScore, 'at' | 'change' | 'titrationError' | 'drops'> {
+interface Judged extends Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 'titrationError' | 'drops'> {
   /** Whether the analyte itself is already past the call, and past the whole range. */
   readonly past: { readonly call: boolean; readonly range: boolean };
 }
 
-/** Why the score is what it is, in one plain sentence. @internal */
-export function reasonFor(judged: Judged, dropSize: number): string {
-  const { change, titrationError, past } = judged;
-  if (past.range) return 'its change is over before the first drop of titrant';
-  if (past.call) return 'it is past its end point before the first drop of titrant';
-  if (change.from === null) return 'the curve never comes into its range, so its colour does not change';
-  if (titrationError === null) return 'the curve does not get far enough for its end point';
-  return `${courseOf(judged, change.from, dropSize)}: it ${readingOf(titrationError.percent)}`;
+/**
+ * Why the score is what it is: "Methyl red changes 0.18 mL before the equivalence point; the result would be 4.1 % low."
+ *
+ * The indicator is the subject of every sentence, and the result that of its second half. A further sentence says where it is not
+ * to be used, and where the Davies equation leads to another verdict.
+ *
+ * @internal
+ */
+export function reasonFor(
+  judged: Judged,
+  dropSize: number,
+  { verdict, withDavies }: Pick<IndicatorScore, 'verdict' | 'withDavies'>,
+): string {
+  const { indicator, titrationError } = judged;
+  const sentences = [
+    `${capital(indicator.name)} ${courseOf(judged, dropSize)}; ${resultOf(titrationError?.percent)}.`,
+  ];
+  if (withDavies && withDavies.verdict !== verdict)
+    sentences.push(
+      `By the Davies equation it is ${inWords[withDavies.verdict]}, and ${resultOf(withDavies.titrationError?.percent)}.`,
+    );
+  if (indicator.notForUse !== undefined) sentences.push(`It is not for use here: ${indicator.notForUse}.`);
+  return sentences.join(' ');
 }
 
+const inWords = {
+  'well suited': 'well suited',
+  suitable: 'suitable',
+  'with care': 'to be used with care',
+  unsuitable: 'unsuitable',
+} as const;
+
 /** How the change lies about the equivalence point; what is no more than a drop off counts as at the point. */
-function courseOf({ at, change: { to }, drops }: Judged, from: number, dropSize: number): string {
+function courseOf({ at, change, drops, past, titrationError }: Judged, dropSize: number): string {
+  const { from, to } = change;
+  if (past.range) return 'has changed before the first drop of titrant';
+  if (past.call) return 'is past its end point before the first drop of titrant';
+  if (from === null) return 'does not change, because the curve never comes into its range';
+  if (titrationError === null) return 'begins to change, but does not get to its end point';
+
   const [early, late] = [at.mL - dropSize, at.mL + dropSize];
-  if (from > late) return `begins ${short(from - at.mL)} mL after the equivalence point`;
   if (to === null || drops === null) {
-    if (from === 0) return 'has begun before the first drop of titrant and is never complete';
+    if (from === 0)
+      return 'has begun to change before the first drop of titrant and never completes its change';
     const side = from < at.mL ? 'before' : 'after';
-    return `begins ${short(Math.abs(from - at.mL))} mL ${side} the equivalence point and is never complete`;
+    return `begins to change ${short(Math.abs(from - at.mL))} mL ${side} the equivalence point and never completes its change`;
   }
-  if (to < early) return `complete ${short(at.mL - to)} mL before the equivalence point`;
+  if (from > late) return `begins to change ${short(from - at.mL)} mL after the equivalence point`;
+  if (to < early) return `changes ${short(at.mL - to)} mL before the equivalence point`;
   if (from >= early && to <= late) return 'changes within one drop of the equivalence point';
 
   const over = `changes over ${short(drops)} drops of ${short(dropSize)} mL`;
@@ -34,10 +63,15 @@ function courseOf({ at, change: { to }, drops }: Judged, from: number, dropSize:
   return `${over} across the equivalence point`;
 }
 
-function readingOf(percent: number): string {
-  if (Math.abs(percent) < 0.005) return 'would read true to 0.005 %';
-  return `would read ${short(Math.abs(percent))} % ${percent < 0 ? 'low' : 'high'}`;
+function resultOf(percent: number | undefined): string {
+  if (percent === undefined) return 'there would be no result';
+  if (Math.abs(percent) < 0.005) return 'the result would be true to 0.005 %';
+  return `the result would be ${short(Math.abs(percent))} % ${percent < 0 ? 'low' : 'high'}`;
 }
+
+/** A name at the head of a sentence; a locant such as that of p-nitrophenol stays small. */
+const capital = (name: string): string =>
+  /^[a-z]{2}/.test(name) ? name.charAt(0).toUpperCase() + name.slice(1) : name;
 
 /** Two digits, or the whole number above that, as one would say it. */
 function short(x: number): string {

@@ -5,6 +5,7 @@ import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
 import { readPoint } from './read-point.js';
 import { type Asked, readTitration } from './read-titration.js';
+import { withDavies } from './with-davies.js';
 
 /** How an indicator is judged. */
 export interface ScoreOptions {
@@ -33,6 +34,8 @@ export interface ReadOptions {
   readonly dropSize: number;
   readonly observer?: Calls;
   readonly indicatorDrops: number;
+  /** The same titration by the Davies equation, set up when first asked for; null where `ScoreWithDavies` is. */
+  readonly davies: () => Asked | null;
 }
 
 /** Reads what every judgement of an indicator starts from, noting every fault. @internal */
@@ -56,7 +59,8 @@ export function readScoreOptions(
   return {
     titration: read,
     unread,
-    points: 'at' in unread ? [readPoint(unread.at, 'at', faults)] : pointsOf(read, faults),
+    points: 'at' in unread ? [readPoint(unread.at, 'at', faults)] : read.equivalencePoints,
+    davies: withDavies(read),
     tolerance,
     dropSize,
     indicatorDrops: readDrops(unread.indicatorDrops, 'indicatorDrops', faults),
@@ -72,10 +76,18 @@ export function readDrops(value: unknown, path: string, faults: Faults): number 
   return faults.number(value, path, 'a number of drops', { from: 0.02, to: 200 });
 }
 
-function pointsOf({ equivalencePoints }: Asked, faults: Faults): readonly EquivalencePoint[] {
-  if (equivalencePoints.length === 0 && !faults.any)
-    faults.add('missing', 'titration.equivalencePoints', 'a titration that has one', equivalencePoints);
-  return equivalencePoints;
+/** Notes a fault where there is no point to judge an indicator for. @internal */
+export function readPoints(
+  { points, titration }: { points: readonly EquivalencePoint[]; titration: Asked },
+  faults: Faults,
+): void {
+  if (points.length === 0 && !faults.any)
+    faults.add(
+      'missing',
+      'titration.equivalencePoints',
+      'a titration that has one',
+      titration.equivalencePoints,
+    );
 }
 
 /** By how much the amount of a one-colour indicator moves its visible edge. @internal */

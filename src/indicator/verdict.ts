@@ -12,3 +12,11 @@ export function verdictOf(score: number): Verdict {
   if (score >= verdictScores.suitable) return 'suitable';
   return score >= verdictScores['with care'] ? 'with care' : 'unsuitable';
 }
+
+/** Sorts what is unsuitable behind what is not, whatever its score. @internal */
+export function usableFirst(
+  one: { readonly verdict: Verdict },
+  other: { readonly verdict: Verdict },
+): number {
+  return Number(one.verdict === 'unsuitable') - Number(other.verdict === 'unsuitable');
+}

@@ -6,8 +6,8 @@ import { type Colour, colourOf, type Dye, readDye } from './colour-at.js';
 import { differencesSeen, type SeenDifference } from './colour-vision.js';
 import type { IndicatorScore } from './indicator-score.js';
 import type { Asked } from './read-titration.js';
-import { scoreOf } from './score-indicator.js';
-import { type ReadOptions, readScoreOptions, type ScoreOptions } from './score-options.js';
+import { judged } from './score-indicator.js';
+import { type ReadOptions, readPoints, readScoreOptions, type ScoreOptions } from './score-options.js';
 
 /** How much of an indicator's change can be seen. */
 export interface VisibleChange {
@@ -48,11 +48,12 @@ export function visibleChange(
   const faults = new Faults('visibleChange');
   const read = readScoreOptions(titration, options, faults);
   const dye = readDye(indicator, 'indicator', faults);
+  readPoints(read, faults);
   faults.done();
   const { transition } = dye.indicator;
   const acid = colourOf(dye, transition.from - wellBeyond, read.indicatorDrops);
   const base = colourOf(dye, transition.to + wellBeyond, read.indicatorDrops);
-  const call = coloursAtCall(read.titration, dye, scoreOf(read.titration, dye.indicator, read), read);
+  const call = coloursAtCall(read.titration, dye, judged(read.titration, dye.indicator, read, 1e-7), read);
   return {
     ends: { acid, base, difference: differencesSeen(acid.hex, base.hex) },
     call: call && { ...call, difference: differencesSeen(call.before.hex, call.after.hex) },
@@ -63,7 +64,12 @@ export function visibleChange(
 const wellBeyond = 3;
 
 /** One drop before the call and one after. @internal */
-export function coloursAtCall(titration: Asked, dye: Dye, { endpoint }: IndicatorScore, read: ReadOptions) {
+export function coloursAtCall(
+  titration: Asked,
+  dye: Dye,
+  { endpoint }: Pick<IndicatorScore, 'endpoint'>,
+  read: ReadOptions,
+) {
   if (endpoint === null) return null;
   const colour = (mL: number) => colourOf(dye, titration.pHAt(mL), read.indicatorDrops);
   return {

@@ -67,6 +67,8 @@ export interface Indicator {
   readonly alternatives?: IndicatorAlternatives;
   /** The usual cautions, in plain words; the safety data sheet of the bottle comes first. */
   readonly hazard?: string;
+  /** Why it is not to be taken for end points: rankings leave it out unless it is named outright. */
+  readonly notForUse?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];
 }
 

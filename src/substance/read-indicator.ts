@@ -18,6 +18,7 @@ const keys = {
     'stock',
     'alternatives',
     'hazard',
+    'notForUse',
     'notes',
   ],
   transition: ['from', 'to'],
@@ -65,6 +66,7 @@ function readWithin(value: unknown, path: string, faults: Faults, levels: number
     ...optional('stock', (item, here) => readStock(item, here, faults)),
     ...optional('alternatives', (item, here) => readAlternatives(item, here, faults)),
     ...optional('hazard', text),
+    ...optional('notForUse', (item, here) => readNotForUse(item, here, faults)),
     ...optional('notes', (item, here) =>
       faults.list(item, here, 'a list of notes', 0, 100).map((note, k) => text(note, `${here}[${k}]`)),
     ),
@@ -148,6 +150,14 @@ function readStock(value: unknown, path: string, faults: Faults) {
   const unread = faults.object(value, path, 'a stock solution { text, source }', ['text', 'source']);
   return {
     text: faults.text(unread.text, `${path}.text`, 'a text', noteLength),
+    source: readSource(unread.source, `${path}.source`, faults),
+  };
+}
+
+function readNotForUse(value: unknown, path: string, faults: Faults) {
+  const unread = faults.object(value, path, 'a reason { reason, source }', ['reason', 'source']);
+  return {
+    reason: faults.text(unread.reason, `${path}.reason`, 'a reason', noteLength),
     source: readSource(unread.source, `${path}.source`, faults),
   };
 }

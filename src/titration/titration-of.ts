@@ -17,6 +17,7 @@ import { titrationLimits } from './limits.js';
 import type { ReadSetup } from './read-setup.js';
 import type { Titration } from './titration.js';
 import { usualEnd } from './usual-end.js';
+import { whyNoPoint } from './why-no-point.js';
 
 /** The titration of a setup that has been read. @internal */
 export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): Titration {
@@ -59,7 +60,8 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       const strongest = volumes
         .map(equilibriumAt)
         .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
-      return [...strongest.notes, ...notesOnGas(setting)];
+      const empty = equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : [];
+      return [...empty, ...strongest.notes, ...notesOnGas(setting)];
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
     curve: (additions) => curveOf(course, readAdditions(additions)),

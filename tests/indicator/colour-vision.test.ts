@@ -76,8 +76,11 @@ describe('rankBySight', () => {
       at,
       vision: 'protanopia',
       noticeable: 3,
-    })) {
-      const { score } = scoreIndicator(titration, one.indicator, { at });
+      include: ['congoRed'],
+    }).ranking) {
+      const indicator = some.find(({ id }) => id === one.indicator.id);
+      if (!indicator) expect.unreachable();
+      const { score } = scoreIndicator(titration, indicator, { at });
       expect(one.score).toBe(score);
       expect(one.seen).toBeCloseTo(1 - 2 ** (-one.difference / 3), 12);
       expect(one.worth).toBe(one.score * one.seen);
@@ -85,7 +88,7 @@ describe('rankBySight', () => {
   });
 
   test('sorts by worth, which depends on the eyes', () => {
-    const order = (vision: (typeof visions)[number]) => rankBySight(titration, some, { at, vision });
+    const order = (vision: (typeof visions)[number]) => rankBySight(titration, some, { at, vision }).ranking;
     for (const vision of visions) {
       const worths = order(vision).map(({ worth }) => worth);
       expect(worths).toEqual([...worths].sort((a, b) => b - a));
@@ -96,7 +99,7 @@ describe('rankBySight', () => {
   });
 
   test('a change that never comes is not seen', () => {
-    const [one] = rankBySight(strong(0.001), [indicators.indigoCarmine]);
+    const [one] = rankBySight(strong(0.001), [indicators.indigoCarmine]).ranking;
     expect(one).toMatchObject({ difference: 0, seen: 0, worth: 0 });
   });
 });

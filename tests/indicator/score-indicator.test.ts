@@ -21,7 +21,7 @@ const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
 const indicatorOf = (from: number, to: number, more: Partial<Indicator> = {}): Indicator =>
   defineIndicator({
     id: 'x',
-    name: 'x',
+    name: 'X',
     transition: { from, to },
     acidColour: 'red',
     baseColour: 'yellow',
@@ -322,21 +322,46 @@ describe('a curve that turns', () => {
     pH: 7,
   };
 
-  test('scores the mean over its branches', () => {
+  test('is called, and scored, where it has a pH for the last time', () => {
     const tolerance = 1;
-    const { score } = scoreIndicator(turning, indicatorOf(6.5, 7.5), { at, tolerance });
+    const mL = Number(roots(7).at(-1));
+    const { score, endpoint } = scoreIndicator(turning, indicatorOf(6.5, 7.5), {
+      at: { ...at, mL },
+      tolerance,
+    });
     let sum = 0;
     const steps = 100_000; // midpoint rule: the merit jumps by less than 1 at two folds, so it is good to about 2e-5
     for (let k = 0; k < steps; k += 1) {
       const pH = 6.5 + (k + 0.5) / steps;
-      const volumes = roots(pH);
-      const merit =
-        volumes.reduce((all, mL) => all + 1 / (1 + ((mL - 9) / tolerance) ** 2), 0) / volumes.length;
+      const merit = 1 / (1 + ((Number(roots(pH).at(-1)) - mL) / tolerance) ** 2);
       sum += ((pH < 7 ? 4 * (pH - 6.5) : 4 * (7.5 - pH)) * merit) / steps;
     }
     expect(roots(7).length).toBe(3);
+    expect(endpoint?.mL).toBe(mL);
     expect(Math.abs(score - sum)).toBeLessThan(2e-5);
   });
+
+  test('in the direction in which it runs through the point: a fall after the last rise is not it', () => {
+    const fallen = { ...turning, volumesAt: (pH: number) => roots(pH).slice(0, 2) } as Titration;
+    expect(scoreIndicator(fallen, indicatorOf(6.5, 7.5), { at: { ...at, mL: 12 } }).endpoint?.mL).toBe(
+      roots(7)[0],
+    );
+  });
+});
+
+test('a change that is never complete is unsuitable, whatever the score', () => {
+  const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+  const wide = indicatorOf(8, 15.9, { acidColour: 'colourless' });
+  const { score, change, verdict } = scoreIndicator(acetic, wide, { tolerance: 10 });
+  expect(score).toBeGreaterThan(0.1);
+  expect(change.to).toBeNull();
+  expect(verdict).toBe('unsuitable');
+});
+
+test('litmus follows its own note: it is unsuitable for an end point, however high its score', () => {
+  const { score, verdict } = scoreIndicator(strong(), indicators.litmus);
+  expect(score).toBeGreaterThan(0.8);
+  expect(verdict).toBe('unsuitable');
 });
 
 describe('what stands beside the score', () => {
@@ -453,39 +478,71 @@ describe('the reason, in one sentence', () => {
     ammonium: titrationOf(reagents.ammoniumChloride, reagents.sodiumHydroxide),
   };
   test.each([
-    ['acetic', 'methylOrange', 'complete 17 mL before the equivalence point: it would read 85 % low'],
+    [
+      'acetic',
+      'methylOrange',
+      'Methyl orange changes 17 mL before the equivalence point; the result would be 85 % low.',
+    ],
     [
       'acetic',
       'thymolBlue',
-      'changes within one drop of the equivalence point: it would read true to 0.005 %',
+      'Thymol blue (second change) changes within one drop of the equivalence point; the result would be true to 0.005 %.',
     ],
     [
       'acetic',
       'phenolphthalein',
-      'changes over 1.2 drops of 0.05 mL across the equivalence point: it would read 0.033 % low',
+      'Phenolphthalein changes over 1.2 drops of 0.05 mL across the equivalence point; the result would be 0.033 % low.',
     ],
     [
       'dilute',
       'cresolRed',
-      'changes over 6.3 drops of 0.05 mL, beginning within a drop after the equivalence point: it would read 0.2 % high',
+      'Cresol red (second change) changes over 6.3 drops of 0.05 mL, beginning within a drop after the equivalence point; the result would be 0.2 % high. By the Davies equation it is to be used with care, and the result would be 0.21 % high.',
     ],
     [
       'ammonium',
       'nitramine',
-      'begins 0.36 mL before the equivalence point and is never complete: it would read 1.4 % low',
+      'Nitramine (2,4,6-trinitrophenylmethylnitramine) begins to change 0.36 mL before the equivalence point and never completes its change; the result would be 1.4 % low. It is not for use here: the solid is an explosive, and poisonous; it is listed for history.',
     ],
-    ['acetic', 'alizarinYellowR', 'begins 0.064 mL after the equivalence point: it would read 2.3 % high'],
+    [
+      'acetic',
+      'alizarinYellowR',
+      'Alizarin yellow R begins to change 0.064 mL after the equivalence point; the result would be 2.3 % high.',
+    ],
     [
       'acetic',
       'bromothymolBlue',
-      'changes over 26 drops of 0.05 mL, ending within a drop before the equivalence point: it would read 0.9 % low',
+      'Bromothymol blue changes over 26 drops of 0.05 mL, ending within a drop before the equivalence point; the result would be 0.9 % low. By the Davies equation it is to be used with care, and the result would be 0.74 % low.',
     ],
-    ['acetic', 'thymolBlueAcid', 'its change is over before the first drop of titrant'],
-    ['carbonate', 'indigoCarmine', 'it is past its end point before the first drop of titrant'],
-    ['carbonate', 'methylViolet', 'the curve does not get far enough for its end point'],
-    ['acetic', 'indigoCarmine', 'begins 1.3 mL after the equivalence point: it would read 38 % high'],
-    ['dilute', 'phenolphthalein', 'begins 0.08 mL after the equivalence point: it would read 0.32 % high'],
-    ['dilute', 'indigoCarmine', 'the curve never comes into its range, so its colour does not change'],
+    [
+      'acetic',
+      'thymolBlueAcid',
+      'Thymol blue (first change) has changed before the first drop of titrant; there would be no result.',
+    ],
+    [
+      'carbonate',
+      'indigoCarmine',
+      'Indigo carmine is past its end point before the first drop of titrant; there would be no result.',
+    ],
+    [
+      'carbonate',
+      'methylViolet',
+      'Methyl violet begins to change, but does not get to its end point; there would be no result.',
+    ],
+    [
+      'acetic',
+      'indigoCarmine',
+      'Indigo carmine begins to change 1.3 mL after the equivalence point and never completes its change; the result would be 38 % high.',
+    ],
+    [
+      'dilute',
+      'phenolphthalein',
+      'Phenolphthalein begins to change 0.08 mL after the equivalence point; the result would be 0.32 % high.',
+    ],
+    [
+      'dilute',
+      'indigoCarmine',
+      'Indigo carmine does not change, because the curve never comes into its range; there would be no result.',
+    ],
   ] as const)('%s with %s: %s', (titration, indicator, reason) =>
     expect(scoreIndicator(titrations[titration], indicators[indicator]).reason).toBe(reason),
   );
@@ -498,16 +555,18 @@ describe('the reason is true', () => {
 
   test('whatever the tolerance: a change that ends well before the point is not called close to it', () => {
     const far = reasonFor(acetic, indicatorOf(5.2, 5.21), { tolerance: 10 });
-    expect(far).toMatch(/^complete 6\.5 mL before/); // 25·r/(1 + r) with r = 10^(5.21 − 4.756) is 18.5 mL
+    expect(far).toMatch(/^X changes 6\.5 mL before/); // 25·r/(1 + r) with r = 10^(5.21 − 4.756) is 18.5 mL
   });
 
   test('where the change has begun in the sample', () => {
     const acetate = titrationOf(reagents.sodiumAcetate, reagents.hydrochloricAcid); // from pH 8.9 towards 1
     expect(reasonFor(acetate, indicatorOf(0.5, 10))).toMatch(
-      /^has begun before the first drop of titrant and is never complete: it would read/,
+      /^X has begun to change before the first drop of titrant and never completes its change; the result would be/,
     );
     const late = indicatorOf(0.2, 10, { titrationExponent: { pH: 0.5, source } });
-    expect(reasonFor(acetate, late)).toBe('the curve does not get far enough for its end point');
+    expect(reasonFor(acetate, late)).toBe(
+      'X begins to change, but does not get to its end point; there would be no result.',
+    );
   });
 
   test('across only if the change begins before the point and ends after it, or within a drop of it', () => {
@@ -519,12 +578,12 @@ describe('the reason is true', () => {
         );
         const [start, end] = [Number(change.from), change.to ?? Number.POSITIVE_INFINITY];
         if (/across/.test(reason)) expect(start <= at.mL && end >= at.mL).toBe(true);
-        if (/^changes within/.test(reason))
+        if (/^X changes within/.test(reason))
           expect(Math.max(Math.abs(start - at.mL), Math.abs(end - at.mL))).toBeLessThanOrEqual(0.05 + 1e-12);
-        if (/^complete/.test(reason)) expect(end).toBeLessThan(at.mL - 0.05);
-        if (/^begins.*after[^,]*:/.test(reason)) expect(start).toBeGreaterThan(at.mL);
-        if (/ low$/.test(reason)) expect(titrationError?.mL).toBeLessThan(0);
-        if (/ high$/.test(reason)) expect(titrationError?.mL).toBeGreaterThan(0);
+        if (/^X changes [\d.]+ mL before/.test(reason)) expect(end).toBeLessThan(at.mL - 0.05);
+        if (/^X begins.*after[^,]*;/.test(reason)) expect(start).toBeGreaterThan(at.mL);
+        if (/ low\.$/.test(reason)) expect(titrationError?.mL).toBeLessThan(0);
+        if (/ high\.$/.test(reason)) expect(titrationError?.mL).toBeGreaterThan(0);
       }),
     );
   });

@@ -147,8 +147,11 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
     [asked, indicator, scoring],
     [asked, indicators.phenolphthalein, weighing],
   ],
-  rankIndicators: [[asked, [indicator, mixed], scoring]],
-  chooseIndicators: [[asked, [indicator, mixed], { tolerance: 0.1 }]],
+  rankIndicators: [
+    [asked, [indicator, mixed], scoring],
+    [{ ...asked, setup: titration.setup }, [indicator, indicators.litmus], { include: ['litmus'] }],
+  ],
+  chooseIndicators: [[asked, [indicator, indicators.litmus], { tolerance: 0.1, include: ['litmus'] }]],
   colourAt: [
     [indicator, 7, { drops: 2 }],
     [mixed, 5],
@@ -160,7 +163,9 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   ],
   colourDifference: [['#123456', '#abcdef', { vision: 'tritanopia' }]],
   visibleChange: [[asked, indicator, scoring]],
-  rankBySight: [[asked, [indicator, mixed], { ...scoring, vision: 'protanopia', noticeable: 2 }]],
+  rankBySight: [
+    [asked, [indicator, mixed], { ...scoring, vision: 'protanopia', noticeable: 2, include: [] }],
+  ],
   tabulate: [[[{ mL: 1, pH: 7, of: 'x' }], { mL: 2, pH: 1, of: 'text' }]],
 };
 

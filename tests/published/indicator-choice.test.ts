@@ -113,12 +113,12 @@ describe("at 0.1 mol/L the trade's pairing comes out on top", () => {
     const titration = titrationOf(analyte, titrant);
     const at = titration.equivalencePoints[point];
     if (!at) expect.unreachable();
-    const ofShelf = rankIndicators(titration, shelf, { at });
+    const { ranking: ofShelf } = rankIndicators(titration, shelf, { at });
     const winner = ofShelf[0];
     expect(winner?.indicator.id).toBe(best);
 
     // No indicator of the whole catalogue is better by more than a tenth.
-    const [first] = rankIndicators(titration, catalogue, { at });
+    const [first] = rankIndicators(titration, catalogue, { at }).ranking;
     expect(winner?.score).toBeGreaterThan(0.9 * Number(first?.score));
 
     // The trade's other choices cost next to nothing.

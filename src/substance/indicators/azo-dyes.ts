@@ -43,6 +43,10 @@ export const methylYellow: Indicator = {
     ],
   },
   hazard: 'May cause cancer; teaching laboratories use other indicators instead. See the safety data sheet.',
+  notForUse: {
+    reason: 'it may cause cancer, and other indicators take its place',
+    source: { kind: 'commonPractice', note: 'teaching laboratories do not use it any more' },
+  },
 };
 
 /** Congo red, blue-violet to red. */
@@ -72,6 +76,10 @@ export const congoRed: Indicator = {
     ],
   },
   hazard: 'May cause cancer, and may harm the unborn child: do not raise dust. See the safety data sheet.',
+  notForUse: {
+    reason: 'it may cause cancer and harm the unborn child, and other indicators take its place',
+    source: { kind: 'commonPractice', note: 'teaching laboratories do not use it any more' },
+  },
 };
 
 /** Methyl orange, red to yellow-orange. */

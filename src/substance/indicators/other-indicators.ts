@@ -73,6 +73,10 @@ export const litmus: Indicator = {
       { from: 5, to: 8, source: harris },
     ],
   },
+  notForUse: {
+    reason: 'its change is too broad for the end point of a titration',
+    source: { kind: 'commonPractice', note: 'litmus tells acid from base and is not used for end points' },
+  },
   notes: ['Changes too broadly for the end point of a titration.', 'pKIn: mixture; nominal.'],
 };
 
@@ -120,6 +124,10 @@ export const nitramine: Indicator = {
   },
   hazard:
     'The solid (tetryl) is an explosive, and poisonous: listed for history, not for use. See the safety data sheet.',
+  notForUse: {
+    reason: 'the solid is an explosive, and poisonous; it is listed for history',
+    source: { kind: 'commonPractice', note: 'laboratories do not keep tetryl as an indicator any more' },
+  },
 };
 
 /** Indigo carmine, blue to yellow. */

@@ -1,0 +1,26 @@
+import type { Faults } from '../errors.js';
+import type { Indicator } from '../substance/indicator.js';
+import type { LeftOut } from './ranking.js';
+
+/** Parts a list into what is ranked and what is not for use and not named in `include`, noting every fault. @internal */
+export function readChoice(
+  indicators: readonly Indicator[],
+  include: unknown,
+  faults: Faults,
+): { readonly chosen: readonly Indicator[]; readonly leftOut: readonly LeftOut[] } {
+  const named =
+    include === undefined ? [] : faults.list(include, 'include', 'a list of ids of indicators', 0, 1000);
+  const ids = named.map((one, k) => faults.text(one, `include[${k}]`, 'the id of an indicator'));
+  if (!faults.any)
+    for (const [k, id] of ids.entries())
+      if (!indicators.some((one) => one.id === id))
+        faults.add('unknown-substance', `include[${k}]`, 'the id of an indicator of the list', id);
+
+  const isLeftOut = ({ id, notForUse }: Indicator) => notForUse !== undefined && !ids.includes(id);
+  return {
+    chosen: indicators.filter((one) => !isLeftOut(one)),
+    leftOut: indicators
+      .filter(isLeftOut)
+      .map(({ id, name, notForUse }) => ({ id, name, reason: notForUse?.reason ?? '' })),
+  };
+}

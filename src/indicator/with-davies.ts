@@ -1,0 +1,34 @@
+import { davies, ideal } from '../equilibrium/activity/laws.js';
+import { readConditions } from '../equilibrium/conditions.js';
+import { Faults } from '../errors.js';
+import { titrationOf } from '../titration/titration-of.js';
+import type { Asked } from './read-titration.js';
+
+/**
+ * An ideal titration with activity coefficients by Davies, set up when first asked for.
+ *
+ * Null where the titration is not ideal, where it has no setup, and where it is not the one of its setup: a caller can put
+ * a method of their own in place of one that `titrate` made.
+ *
+ * @internal
+ */
+export function withDavies(asked: Asked): () => Asked | null {
+  let made: { readonly titration: Asked | null } | undefined;
+  return () => {
+    made ??= { titration: daviesOf(asked) };
+    return made.titration;
+  };
+}
+
+function daviesOf({ setup, pHAt, equivalencePoints }: Asked): Asked | null {
+  if (setup?.settled.activity.name !== ideal.name) return null;
+  const own = titrationOf(setup);
+  const [point] = equivalencePoints;
+  const isOwn = [0, point?.mL ?? 0].every((mL) => own.pHAt(mL) === pHAt(mL));
+  if (!isOwn) return null;
+  const faults = new Faults('scoreIndicator');
+  const settled = readConditions({ ...setup.settled.conditions, activity: davies }, 'conditions', faults);
+  faults.done();
+  const { pHAt: at, slopeAt, volumesAt } = titrationOf({ ...setup, settled });
+  return { pHAt: at, slopeAt, volumesAt, equivalencePoints, setup: { ...setup, settled } };
+}
