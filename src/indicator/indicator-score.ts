@@ -67,4 +67,6 @@ export interface ScoreWithDavies {
   readonly score: number;
   readonly titrationError: TitrationError | null;
   readonly verdict: Verdict;
+  /** Whether the ionic strength at the point is within the range of the equation, up to 0.5 mol/L; beyond it, no more than a hint. */
+  readonly inRange: boolean;
 }

@@ -25,7 +25,7 @@ export function reasonFor(
   ];
   if (withDavies && withDavies.verdict !== verdict)
     sentences.push(
-      `By the Davies equation it is ${inWords[withDavies.verdict]}, and ${resultOf(withDavies.titrationError?.percent)}.`,
+      `By the Davies equation${withDavies.inRange ? '' : ', here beyond its range,'} it is ${inWords[withDavies.verdict]}, and ${resultOf(withDavies.titrationError?.percent)}.`,
     );
   if (indicator.notForUse !== undefined) sentences.push(`It is not for use here: ${indicator.notForUse}.`);
   return sentences.join(' ');

@@ -70,6 +70,7 @@ export function scoreOf(titration: Asked, indicator: Indicator, options: ReadOpt
     score: real.score,
     titrationError: real.titrationError,
     verdict: real.verdict,
+    inRange: davies.isInRangeAt(ideal.at.mL),
   };
   const { past, ...shown } = ideal;
   return { ...shown, withDavies, reason: reasonFor(ideal, options.dropSize, { ...shown, withDavies }) };

@@ -5,7 +5,7 @@ import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
 import { readPoint } from './read-point.js';
 import { type Asked, readTitration } from './read-titration.js';
-import { withDavies } from './with-davies.js';
+import { type RealAsked, withDavies } from './with-davies.js';
 
 /** How an indicator is judged. */
 export interface ScoreOptions {
@@ -35,7 +35,7 @@ export interface ReadOptions {
   readonly observer?: Calls;
   readonly indicatorDrops: number;
   /** The same titration by the Davies equation, set up when first asked for; null where `ScoreWithDavies` is. */
-  readonly davies: () => Asked | null;
+  readonly davies: () => RealAsked | null;
 }
 
 /** Reads what every judgement of an indicator starts from, noting every fault. @internal */

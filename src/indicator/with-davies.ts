@@ -4,6 +4,12 @@ import { Faults } from '../errors.js';
 import { titrationOf } from '../titration/titration-of.js';
 import type { Asked } from './read-titration.js';
 
+/** @internal */
+export interface RealAsked extends Asked {
+  /** Whether the ionic strength after `mL` of titrant is within the range of the law. */
+  isInRangeAt(mL: number): boolean;
+}
+
 /**
  * An ideal titration with activity coefficients by Davies, set up when first asked for.
  *
@@ -12,15 +18,15 @@ import type { Asked } from './read-titration.js';
  *
  * @internal
  */
-export function withDavies(asked: Asked): () => Asked | null {
-  let made: { readonly titration: Asked | null } | undefined;
+export function withDavies(asked: Asked): () => RealAsked | null {
+  let made: { readonly titration: RealAsked | null } | undefined;
   return () => {
     made ??= { titration: daviesOf(asked) };
     return made.titration;
   };
 }
 
-function daviesOf({ setup, pHAt, equivalencePoints }: Asked): Asked | null {
+function daviesOf({ setup, pHAt, equivalencePoints }: Asked): RealAsked | null {
   if (setup?.settled.activity.name !== ideal.name) return null;
   const own = titrationOf(setup);
   const [point] = equivalencePoints;
@@ -29,6 +35,13 @@ function daviesOf({ setup, pHAt, equivalencePoints }: Asked): Asked | null {
   const faults = new Faults('scoreIndicator');
   const settled = readConditions({ ...setup.settled.conditions, activity: davies }, 'conditions', faults);
   faults.done();
-  const { pHAt: at, slopeAt, volumesAt } = titrationOf({ ...setup, settled });
-  return { pHAt: at, slopeAt, volumesAt, equivalencePoints, setup: { ...setup, settled } };
+  const { pHAt: at, slopeAt, volumesAt, equilibriumAt } = titrationOf({ ...setup, settled });
+  return {
+    pHAt: at,
+    slopeAt,
+    volumesAt,
+    equivalencePoints,
+    setup: { ...setup, settled },
+    isInRangeAt: (mL) => equilibriumAt(mL).ionicStrength <= (davies.upTo ?? 0),
+  };
 }

@@ -146,6 +146,12 @@ describe('what the Davies equation makes of it', () => {
       expect(/By the Davies equation/.test(reason)).toBe(verdict !== withDavies?.verdict);
   });
 
+  test('says where it is beyond its range: half of 1.1 mol/L at the point, but not of 0.9', () => {
+    const inRange = (molar: number) =>
+      scoreIndicator(strong(molar), indicators.methylRed).withDavies?.inRange;
+    expect([inRange(0.9), inRange(1.1)]).toEqual([true, false]);
+  });
+
   test('is null for a titration that is not the one of its setup', () => {
     const own = { ...khp, pHAt: (mL: number) => khp.pHAt(mL) + 0.1 } as Titration;
     expect(scoreIndicator(own, indicators.phenolphthalein).withDavies).toBeNull();
@@ -180,6 +186,11 @@ describe('after a boil-out', () => {
     );
   });
 
+  test('so it does for a boil-out just at the point', () => {
+    const boiled = carbonate(50);
+    expect(scoreIndicator(boiled, indicators.methylRed).endpoint?.mL).toBe(boiled.volumesAt(5.3)[1]);
+  });
+
   test('and the score is that of the last call', () => {
     const unboiled = carbonate();
     const at = unboiled.equivalencePoints[1];
@@ -203,11 +214,23 @@ describe('a titration without an equivalence point', () => {
     titrant: makeSolution({ mL: 1, contents: [] }),
   });
   test.each([
-    ['acid into acid', titrationOf(reagents.aceticAcid, hydrochloricAcid), /are both acidic/],
-    ['base into base', titrationOf(reagents.ammonia, sodiumHydroxide), /are both basic/],
-    ['the analyte into itself', titrationOf(hydrochloricAcid, hydrochloricAcid), /the pH of the analyte/],
-    ['water into acid', withWater, /the titrant is neutral/],
-    ['acid into salt', titrationOf(reagents.sodiumChloride, hydrochloricAcid), /the analyte is neutral/],
+    [
+      'acid into acid',
+      titrationOf(reagents.aceticAcid, hydrochloricAcid),
+      /analyte acidic .* and titrant acidic .* do not neutralise each other/,
+    ],
+    ['base into base', titrationOf(reagents.ammonia, sodiumHydroxide), /analyte basic .* and titrant basic/],
+    [
+      'the analyte into itself',
+      titrationOf(hydrochloricAcid, hydrochloricAcid),
+      /analyte acidic \(pH 1\.0\) and titrant acidic \(pH 1\.0\)/,
+    ],
+    ['water into acid', withWater, /analyte acidic \(pH 1\.0\) and titrant neutral \(pH 7\.0\)/],
+    [
+      'acid into salt',
+      titrationOf(reagents.sodiumChloride, hydrochloricAcid),
+      /analyte neutral \(pH 7\.0\) and titrant acidic/,
+    ],
   ])('says why: %s', (_, titration, why) => {
     expect(titration.equivalencePoints).toEqual([]);
     const notes = titration.notes.filter((note) => why.test(note));
