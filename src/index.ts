@@ -22,7 +22,7 @@ export { pHStandards } from './substance/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
-export { cautionsOf, type Handled, lastCaution } from './substance/cautions-of.js';
+export { cautionsOf, type Handled, lastCaution } from './safety/cautions-of.js';
 
 // What is in the beaker?
 export {

@@ -4,6 +4,7 @@ const order = [
   'substance',
   'solution',
   'equilibrium',
+  'safety',
   'titration',
   'buffer',
   'indicator',

@@ -18,6 +18,8 @@ export interface BufferChoice {
   /** What decides among the useful, and then among the others; the rest break ties. */
   readonly rankBy?: 'capacity' | 'temperature' | 'distance';
   readonly conditions?: Conditions;
+  /** Ids of protolytes to rank although they are `notForBuffers`; none if left out. */
+  readonly include?: readonly string[];
 }
 
 /** A protolyte as a buffer at the target pH. */
@@ -35,6 +37,8 @@ export interface BufferCandidate {
   readonly perCelsius: number | null;
   /** Within one pH unit of the pKa (common practice). */
   readonly useful: boolean;
+  /** The caution of the protolyte, where it has one. */
+  readonly hazard?: string;
 }
 
 /**
@@ -42,7 +46,10 @@ export interface BufferCandidate {
  * within one pH unit of its pKa comes before what does not: the steadiest pKa is no help where it holds nothing.
  *
  * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base; pKa and its temperature
- * coefficient are those of `pKaAt` at the temperature of the conditions. A ranking knows nothing of what else a buffer may
+ * coefficient are those of `pKaAt` at the temperature of the conditions.
+ *
+ * What is too hazardous for a teaching lab (`notForBuffers` of the protolyte gives the reason) is left out, unless `include`
+ * names its id; if nothing else is among them, the list is empty. Each candidate carries the hazard of its protolyte. A ranking knows nothing of what else a buffer may
  * do: bind metals, evaporate, precipitate, bleach, feed bacteria, harm who handles it.
  *
  * @returns the best first
@@ -58,12 +65,15 @@ export interface BufferCandidate {
  */
 export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
   const faults = new Faults('chooseBuffer');
-  const keys = ['pH', 'among', 'molar', 'rankBy', 'conditions'];
+  const keys = ['pH', 'among', 'molar', 'rankBy', 'conditions', 'include'];
   const unread = faults.object(choice, 'choice', 'a choice { pH, among }', keys);
   const [from, to] = bufferLimits.pH;
   const pH = faults.number(unread.pH, 'pH', 'a pH', { from, to });
   const list = faults.list(unread.among, 'among', 'a list of protolytes', 1, 1000);
-  const among = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
+  const offered = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
+  const included = faults
+    .list(unread.include ?? [], 'include', 'a list of ids of protolytes in among', 0, 1000)
+    .map((id, k) => faults.text(id, `include[${k}]`, 'an id'));
   const { molar = bufferDefaults.molar, rankBy = 'capacity' } = unread;
   const [least, most] = bufferLimits.molar;
   const limits = { from: least, to: most };
@@ -72,6 +82,13 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
     faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
   const settled = readConditions(unread.conditions, 'conditions', faults);
   faults.done();
+  for (const [k, id] of included.entries())
+    if (!offered.some((one) => one.id === id))
+      faults.add('unknown-substance', `include[${k}]`, 'the id of a protolyte in among', id);
+  faults.done();
+  const among = offered.filter(
+    ({ id, notForBuffers }) => notForBuffers === undefined || included.includes(id),
+  );
   const solutions = among.map((protolyte) => bareSolution(protolyte, concentration));
   readGas(solutions, settled, 'conditions', faults);
   faults.done();
@@ -137,5 +154,6 @@ function candidateOf(
     capacity: found ? capacity : null,
     perCelsius: pKaSlopeAt(protolyte.steps[nearest] as Step, celsius),
     useful: Math.abs(pH - pKa) <= 1,
+    ...(protolyte.hazard !== undefined && { hazard: protolyte.hazard }),
   };
 }

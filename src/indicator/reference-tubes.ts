@@ -1,11 +1,11 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { cautionsOf } from '../safety/cautions-of.js';
 import { aliquot } from '../solution/aliquot.js';
 import { mix } from '../solution/mix.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { cautionsOf } from '../substance/cautions-of.js';
 import type { Indicator } from '../substance/indicator.js';
 import { type Colour, colourOf, readDye } from './colour-at.js';
 import { indicatorDefaults, readDrops } from './score-options.js';

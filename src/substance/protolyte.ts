@@ -66,6 +66,10 @@ export interface Protolyte<Formula extends string = string> {
   /** One fewer than the species. */
   readonly steps: readonly Step[];
   readonly alternatives?: readonly Alternative[];
+  /** The usual caution, in plain words (from memory, no substitute for the safety data sheet). */
+  readonly hazard?: string;
+  /** Why it is no buffer for a teaching lab: `chooseBuffer` leaves it out unless it is asked for by id. */
+  readonly notForBuffers?: string;
   readonly notes?: readonly string[];
 }
 
@@ -110,7 +114,7 @@ export function defineProtolyte<const Formula extends string>(
 }
 
 const keys = {
-  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'notes'],
+  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'hazard', 'notForBuffers', 'notes'],
   species: ['formula', 'charge'],
   step: ['pKa', 'dH', 'dCp', 'standardUncertainty', 'log10K', 'ionicStrength', 'source', 'thermalSource'],
   fit: ['coefficients', 'celsius', 'source'],
@@ -135,6 +139,8 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
   if (species.length > 0 && steps.length > 0 && species.length !== steps.length + 1)
     faults.add('conflict', at(path, 'steps'), `one step fewer than the ${species.length} species`, steps);
 
+  for (const key of ['hazard', 'notForBuffers'] as const)
+    if (unread[key] !== undefined) faults.text(unread[key], at(path, key), 'a sentence', noteLength);
   const read = { ...unread, species, steps } as unknown as Protolyte;
   const { alternatives, notes } = unread;
   return {

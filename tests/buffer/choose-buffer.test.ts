@@ -113,3 +113,18 @@ test('an id that cannot even be looked at is refused like any other', () => {
   const spoiled = { ...acids.acetic, id: proxy } as unknown as Protolyte;
   expect(() => chooseBuffer({ pH: 5, among: [spoiled] })).toThrow(/among\[0\]\.id/);
 });
+
+test('what is too hazardous for a teaching lab is left out unless its id is given, and then carries its hazard', () => {
+  const catalogue = Object.values(acids);
+  expect(ids(chooseBuffer({ pH: 9.2, among: catalogue }))).not.toContain('hydrocyanic');
+  expect(ids(chooseBuffer({ pH: 7.4, among: catalogue }))).not.toContain('hypochlorous');
+  const named = chooseBuffer({ pH: 9.2, among: catalogue, include: ['hydrocyanic'] });
+  const cyanide = named.find(({ protolyte }) => protolyte.id === 'hydrocyanic');
+  expect(cyanide?.hazard).toBe(acids.hydrocyanic.hazard);
+  expect(ids(named)).not.toContain('arsenic');
+  expect(chooseBuffer({ pH: 9.2, among: [acids.hydrocyanic] })).toEqual([]);
+});
+
+test('an id to include that is not among the protolytes is refused', () => {
+  expect(() => chooseBuffer({ pH: 9, among: [acids.boric], include: ['hydrocyanic'] })).toThrow('include[0]');
+});

@@ -97,6 +97,9 @@ export const trimethylammonium = /*#__PURE__*/ catalogued({
 export const hydroxylammonium = /*#__PURE__*/ catalogued({
   id: 'hydroxylammonium',
   name: 'hydroxylammonium',
+  hazard:
+    'Harmful, suspected of causing cancer, sensitises the skin; the free base may explode when hot or concentrated.',
+  notForBuffers: 'it is suspected of causing cancer and its free base may explode',
   species: [
     { formula: 'NH3OH+', charge: 1 },
     { formula: 'NH2OH', charge: 0 },
@@ -128,6 +131,8 @@ export const hydroxylammonium = /*#__PURE__*/ catalogued({
 export const hydrazinium = /*#__PURE__*/ catalogued({
   id: 'hydrazinium',
   name: 'hydrazinium(2+)',
+  hazard: 'Toxic, may cause cancer, sensitises the skin; explosive with oxidisers.',
+  notForBuffers: 'it is toxic and may cause cancer',
   species: [
     { formula: 'N2H6(2+)', charge: 2 },
     { formula: 'N2H5+', charge: 1 },

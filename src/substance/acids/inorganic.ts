@@ -191,6 +191,8 @@ export const sulfuric = /*#__PURE__*/ catalogued({
 export const sulfurous = /*#__PURE__*/ catalogued({
   id: 'sulfurous',
   name: 'sulfurous acid',
+  hazard: 'Acid sets sulfur dioxide free, which irritates the airways and may set off asthma.',
+  notForBuffers: 'it gives off sulfur dioxide in acid',
   species: [
     { formula: 'SO2(aq)', charge: 0 },
     { formula: 'HSO3-', charge: -1 },
@@ -248,6 +250,7 @@ export const sulfurous = /*#__PURE__*/ catalogued({
 export const boric = /*#__PURE__*/ catalogued({
   id: 'boric',
   name: 'boric acid',
+  hazard: 'May damage fertility and the unborn child.',
   species: [
     { formula: 'B(OH)3', charge: 0 },
     { formula: 'B(OH)4-', charge: -1 },
@@ -325,6 +328,8 @@ export const silicic = /*#__PURE__*/ catalogued({
 export const arsenic = /*#__PURE__*/ catalogued({
   id: 'arsenic',
   name: 'arsenic acid',
+  hazard: 'Very toxic and may cause cancer; very toxic to water life.',
+  notForBuffers: 'it is very toxic and may cause cancer',
   species: [
     { formula: 'H3AsO4', charge: 0 },
     { formula: 'H2AsO4-', charge: -1 },
@@ -414,6 +419,8 @@ export const arsenic = /*#__PURE__*/ catalogued({
 export const chromic = /*#__PURE__*/ catalogued({
   id: 'chromic',
   name: 'chromic acid',
+  hazard: 'Very toxic, may cause cancer, sensitises the skin; oxidises organic matter.',
+  notForBuffers: 'it is very toxic and may cause cancer',
   species: [
     { formula: 'H2CrO4', charge: 0 },
     { formula: 'HCrO4-', charge: -1 },
@@ -444,6 +451,9 @@ export const chromic = /*#__PURE__*/ catalogued({
 export const hydrofluoric = /*#__PURE__*/ catalogued({
   id: 'hydrofluoric',
   name: 'hydrofluoric acid',
+  hazard:
+    'Very toxic by every route. Burns may be painless at first and reach the bone; it attacks glass. Calcium gluconate gel must be at hand.',
+  notForBuffers: 'it is very toxic through the skin and attacks glass',
   species: [
     { formula: 'HF', charge: 0 },
     { formula: 'F-', charge: -1 },
@@ -479,6 +489,9 @@ export const hydrofluoric = /*#__PURE__*/ catalogued({
 export const hypochlorous = /*#__PURE__*/ catalogued({
   id: 'hypochlorous',
   name: 'hypochlorous acid',
+  hazard:
+    'Corrosive. With acid it gives chlorine, with ammonia chloramines, both toxic; very toxic to water life.',
+  notForBuffers: 'it bleaches, decays, and gives off chlorine with acid',
   species: [
     { formula: 'HClO', charge: 0 },
     { formula: 'ClO-', charge: -1 },
@@ -519,6 +532,9 @@ export const hypochlorous = /*#__PURE__*/ catalogued({
 export const hydrocyanic = /*#__PURE__*/ catalogued({
   id: 'hydrocyanic',
   name: 'hydrogen cyanide',
+  hazard:
+    'Very toxic, through the skin too. Never acidify a cyanide: below about pH 11 hydrogen cyanide escapes.',
+  notForBuffers: 'it gives off hydrogen cyanide at every pH where it buffers',
   species: [
     { formula: 'HCN', charge: 0 },
     { formula: 'CN-', charge: -1 },
@@ -553,6 +569,8 @@ export const hydrocyanic = /*#__PURE__*/ catalogued({
 export const hydrogenSulfide = /*#__PURE__*/ catalogued({
   id: 'hydrogenSulfide',
   name: 'hydrogen sulfide',
+  hazard: 'Very toxic gas, set free by acid; at dangerous levels the nose no longer smells it.',
+  notForBuffers: 'it gives off hydrogen sulfide where it buffers',
   species: [
     { formula: 'H2S', charge: 0 },
     { formula: 'HS-', charge: -1 },
@@ -611,6 +629,9 @@ export const hydrogenSulfide = /*#__PURE__*/ catalogued({
 export const nitrous = /*#__PURE__*/ catalogued({
   id: 'nitrous',
   name: 'nitrous acid',
+  hazard:
+    'Toxic if swallowed; acid sets nitrogen oxides free; with amines it forms nitrosamines, which may cause cancer.',
+  notForBuffers: 'it decomposes and gives off nitrogen oxides in acid',
   species: [
     { formula: 'HNO2', charge: 0 },
     { formula: 'NO2-', charge: -1 },

@@ -38,6 +38,8 @@ export const ascorbic = /*#__PURE__*/ catalogued({
 export const phenol = /*#__PURE__*/ catalogued({
   id: 'phenol',
   name: 'phenol',
+  hazard: 'Toxic by every route and corrosive; it numbs the skin, and even a small wetted area can be fatal.',
+  notForBuffers: 'it is toxic through the skin',
   species: [
     { formula: 'C6H5OH', charge: 0 },
     { formula: 'C6H5O-', charge: -1 },

@@ -4,6 +4,7 @@ import { catalogued } from './catalogued.js';
 export const oxalic = /*#__PURE__*/ catalogued({
   id: 'oxalic',
   name: 'oxalic acid',
+  hazard: 'Harmful if swallowed and on the skin; damages eyes and kidneys.',
   species: [
     { formula: 'H2C2O4', charge: 0 },
     { formula: 'HC2O4-', charge: -1 },

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { hydrocyanic } from '../../src/acids.js';
 import { InputError } from '../../src/errors.js';
 import { methylYellow } from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
-import { cautionsOf, type Handled, lastCaution } from '../../src/substance/cautions-of.js';
+import { cautionsOf, type Handled, lastCaution } from '../../src/safety/cautions-of.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const { hydrochloricAcid, sodiumCarbonate, sodiumChloride, sodiumHydroxide } = reagents;
@@ -42,6 +43,18 @@ test('an indicator has its own', () => {
     `methyl yellow (dimethyl yellow): ${methylYellow.hazard}`,
     lastCaution,
   ]);
+});
+
+test('a protolyte has its own, and a reagent without words of its own has those of its protolytes', () => {
+  const own = `${hydrocyanic.name}: ${hydrocyanic.hazard}`;
+  expect(cautionsOf(hydrocyanic)).toEqual([own, lastCaution]);
+  const cyanide = {
+    id: 'potassiumCyanide',
+    name: 'potassium cyanide',
+    protolytes: [{ protolyte: hydrocyanic, count: 1 }],
+    ions: [{ ion: { formula: 'K+', charge: 1 }, count: 1 }],
+  };
+  expect(cautionsOf(cyanide)).toEqual([own, lastCaution]);
 });
 
 test('a slip is not taken for something harmless', () => {

@@ -1,20 +1,25 @@
 import { at, Faults, isList } from '../errors.js';
-import type { Indicator } from './indicator.js';
-import { readIndicator } from './read-indicator.js';
-import { type Reagent, readReagent } from './reagent.js';
+import type { Indicator } from '../substance/indicator.js';
+import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import { readIndicator } from '../substance/read-indicator.js';
+import { type Reagent, readReagent } from '../substance/reagent.js';
 
-/** What cautions are asked of: a reagent, an indicator, or anything that says what it holds, such as a solution. */
-export type Handled = Reagent | Indicator | { readonly contents: readonly { readonly reagent: Reagent }[] };
+/** What cautions are asked of: a reagent, a protolyte, an indicator, or anything that says what it holds, such as a solution. */
+export type Handled =
+  | Reagent
+  | Protolyte
+  | Indicator
+  | { readonly contents: readonly { readonly reagent: Reagent }[] };
 
 /** The last line of every list of cautions. */
 export const lastCaution =
   "Wear eye protection. The safety data sheet of each bottle, the local rules and a qualified supervisor's word come before this list.";
 
 /**
- * The usual cautions for what is handled: each reagent's and indicator's own, once, and last the line that defers to the safety data sheet,
+ * The usual cautions for what is handled: each reagent's, protolyte's and indicator's own, once (a reagent without one has those of its protolytes), and last the line that defers to the safety data sheet,
  * local rules and a qualified supervisor. What has no caution here is not thereby harmless.
  *
- * @param handled - a reagent, an indicator, a solution, or a list of them
+ * @param handled - a reagent, a protolyte, an indicator, a solution, or a list of them
  * @throws InputError that lists every fault
  * @example
  * ```ts
@@ -27,13 +32,15 @@ export const lastCaution =
  */
 export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {
   const faults = new Faults('cautionsOf');
-  const bottles: (Reagent | Indicator)[] = [];
+  const bottles: (Reagent | Protolyte | Indicator)[] = [];
   const read = (value: unknown, path: string): void => {
     const unread = faults.object(value, path, 'a reagent, an indicator or a solution');
     const { contents } = unread;
     if (contents === undefined) {
       const isIndicator = unread.transition !== undefined;
-      bottles.push(isIndicator ? readIndicator(unread, path, faults) : readReagent(unread, path, faults));
+      const isProtolyte = unread.steps !== undefined;
+      const readOne = isIndicator ? readIndicator : isProtolyte ? readProtolyte : readReagent;
+      bottles.push(readOne(unread, path, faults));
       return;
     }
     const here = at(path, 'contents');
@@ -48,8 +55,13 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
       read(one, `handled[${index}]`);
   else read(handled, '');
   faults.done();
-  const cautions = bottles.flatMap(({ name, hazard }) =>
-    hazard === undefined ? [] : [`${name}: ${hazard}`],
-  );
+  const cautions = bottles.flatMap(cautionsOfOne);
   return [...new Set(cautions), lastCaution];
+}
+
+/** A reagent's own words know its form, so they go before those of the protolytes in it. */
+function cautionsOfOne(bottle: Reagent | Protolyte | Indicator): string[] {
+  const { name, hazard } = bottle;
+  if (hazard !== undefined) return [`${name}: ${hazard}`];
+  return 'protolytes' in bottle ? bottle.protolytes.flatMap(({ protolyte }) => cautionsOfOne(protolyte)) : [];
 }
