@@ -16,5 +16,5 @@ export function whyNoPoint(course: Course, neutral: number): string {
     const kind = Math.abs(pH - neutral) < 0.05 ? 'neutral' : pH < neutral ? 'acidic' : 'basic';
     return `${kind} (pH ${pH.toFixed(1)})`;
   });
-  return `${noPoint}analyte ${analyte} and titrant ${titrant} do not neutralise each other in whole steps.`;
+  return `${noPoint}analyte ${analyte}, titrant ${titrant}: no step is done.`;
 }

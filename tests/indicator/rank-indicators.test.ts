@@ -217,19 +217,19 @@ describe('a titration without an equivalence point', () => {
     [
       'acid into acid',
       titrationOf(reagents.aceticAcid, hydrochloricAcid),
-      /analyte acidic .* and titrant acidic .* do not neutralise each other/,
+      /analyte acidic .* titrant acidic .*: no step is done\.$/,
     ],
-    ['base into base', titrationOf(reagents.ammonia, sodiumHydroxide), /analyte basic .* and titrant basic/],
+    ['base into base', titrationOf(reagents.ammonia, sodiumHydroxide), /analyte basic .*, titrant basic/],
     [
       'the analyte into itself',
       titrationOf(hydrochloricAcid, hydrochloricAcid),
-      /analyte acidic \(pH 1\.0\) and titrant acidic \(pH 1\.0\)/,
+      /analyte acidic \(pH 1\.0\), titrant acidic \(pH 1\.0\)/,
     ],
-    ['water into acid', withWater, /analyte acidic \(pH 1\.0\) and titrant neutral \(pH 7\.0\)/],
+    ['water into acid', withWater, /analyte acidic \(pH 1\.0\), titrant neutral \(pH 7\.0\)/],
     [
       'acid into salt',
       titrationOf(reagents.sodiumChloride, hydrochloricAcid),
-      /analyte neutral \(pH 7\.0\) and titrant acidic/,
+      /analyte neutral \(pH 7\.0\), titrant acidic/,
     ],
   ])('says why: %s', (_, titration, why) => {
     expect(titration.equivalencePoints).toEqual([]);

@@ -311,7 +311,7 @@ test('one note tells how far beyond its range a model is carried, also where the
     conditions: { activity: davies },
   });
   expect(salted.notes).toEqual([
-    'No equivalence point: analyte neutral (pH 7.0) and titrant neutral (pH 7.0) do not neutralise each other in whole steps.',
+    'No equivalence point: analyte neutral (pH 7.0), titrant neutral (pH 7.0): no step is done.',
     'Davies (0.3 I): ionic strength 2 mol/L is beyond its range, up to 0.5 mol/L.', // 40 mL to 20 mL
   ]);
 });
