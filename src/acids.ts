@@ -3,10 +3,10 @@
  *
  * @packageDocumentation
  */
-export * from './substance/acids/amines.js';
-export * from './substance/acids/amino-acids.js';
-export * from './substance/acids/buffers.js';
-export * from './substance/acids/carboxylic.js';
-export * from './substance/acids/inorganic.js';
-export * from './substance/acids/other-organic.js';
-export * from './substance/acids/polycarboxylic.js';
+export * from './catalogue/acids/amines.js';
+export * from './catalogue/acids/amino-acids.js';
+export * from './catalogue/acids/buffers.js';
+export * from './catalogue/acids/carboxylic.js';
+export * from './catalogue/acids/inorganic.js';
+export * from './catalogue/acids/other-organic.js';
+export * from './catalogue/acids/polycarboxylic.js';

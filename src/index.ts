@@ -18,7 +18,7 @@ export {
   type TemperatureFit,
 } from './substance/protolyte.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
-export { pHStandards } from './substance/ph-standards.js';
+export { pHStandards } from './catalogue/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
@@ -36,7 +36,7 @@ export { mix } from './solution/mix.js';
 export { aliquot } from './solution/aliquot.js';
 export { addWater, makeUpTo } from './solution/dilute.js';
 export { makeStock } from './solution/make-stock.js';
-export { waters } from './solution/waters.js';
+export { waters } from './catalogue/waters.js';
 export type { Water } from './solution/water.js';
 export { absorbCarbonDioxide } from './solution/absorb-carbon-dioxide.js';
 

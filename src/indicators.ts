@@ -4,8 +4,8 @@
  *
  * @packageDocumentation
  */
-export * from './substance/indicators/azo-dyes.js';
-export * from './substance/indicators/mixed.js';
-export * from './substance/indicators/other-indicators.js';
-export * from './substance/indicators/phthaleins.js';
-export * from './substance/indicators/sulfonephthaleins.js';
+export * from './catalogue/indicators/azo-dyes.js';
+export * from './catalogue/indicators/mixed.js';
+export * from './catalogue/indicators/other-indicators.js';
+export * from './catalogue/indicators/phthaleins.js';
+export * from './catalogue/indicators/sulfonephthaleins.js';

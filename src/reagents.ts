@@ -4,13 +4,13 @@
  *
  * @packageDocumentation
  */
-export * from './substance/reagents/ammonium.js';
-export * from './substance/reagents/borates.js';
-export * from './substance/reagents/buffers.js';
-export * from './substance/reagents/carbonates.js';
-export * from './substance/reagents/carboxylic.js';
-export * from './substance/reagents/phosphates.js';
-export * from './substance/reagents/polycarboxylic.js';
-export * from './substance/reagents/salts.js';
-export * from './substance/reagents/strong-acids.js';
-export * from './substance/reagents/strong-bases.js';
+export * from './catalogue/reagents/ammonium.js';
+export * from './catalogue/reagents/borates.js';
+export * from './catalogue/reagents/buffers.js';
+export * from './catalogue/reagents/carbonates.js';
+export * from './catalogue/reagents/carboxylic.js';
+export * from './catalogue/reagents/phosphates.js';
+export * from './catalogue/reagents/polycarboxylic.js';
+export * from './catalogue/reagents/salts.js';
+export * from './catalogue/reagents/strong-acids.js';
+export * from './catalogue/reagents/strong-bases.js';

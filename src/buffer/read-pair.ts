@@ -1,10 +1,10 @@
+import { ammonia } from '../catalogue/reagents/ammonium.js';
+import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import type { Faults, Unread } from '../errors.js';
 import { readConflicts } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
 import { readProtolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
-import { ammonia } from '../substance/reagents/ammonium.js';
-import { carbonDioxide } from '../substance/reagents/carbonates.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './defaults.js';
 import { type MeasuredIngredient, readIngredient } from './read-ingredient.js';

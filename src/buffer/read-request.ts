@@ -1,7 +1,7 @@
+import { sodiumChloride } from '../catalogue/reagents/salts.js';
 import type { Faults } from '../errors.js';
 import { solutionLimits } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
-import { sodiumChloride } from '../substance/reagents/salts.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
 import { givenConditions } from './given-conditions.js';

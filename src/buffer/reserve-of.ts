@@ -1,11 +1,11 @@
+import { hydrochloricAcid } from '../catalogue/reagents/strong-acids.js';
+import { sodiumHydroxide } from '../catalogue/reagents/strong-bases.js';
 import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
-import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { titrate } from '../titration/titrate.js';
 import { readDropSize } from './buffer-response.js';
 import { bufferDefaults } from './defaults.js';

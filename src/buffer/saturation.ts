@@ -1,8 +1,8 @@
+import { type Solubility, solubilities } from '../catalogue/solubilities.js';
 import type { Conditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
 import type { Reagent } from '../substance/reagent.js';
 import { ionCharge } from './ion-charge.js';
-import { type Solubility, solubilities } from './solubilities.js';
 
 /**
  * The solid of known solubility with which a solution is more than saturated, if there is one.

@@ -1,3 +1,5 @@
+import { hydrochloricAcid } from '../catalogue/reagents/strong-acids.js';
+import { sodiumHydroxide } from '../catalogue/reagents/strong-bases.js';
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import type { Settled } from '../equilibrium/conditions.js';
 import { afterEscape, type Point, pointOf, systemOf } from '../equilibrium/point.js';
@@ -6,8 +8,6 @@ import { settingOf } from '../equilibrium/setting.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
-import { hydrochloricAcid } from '../substance/reagents/strong-acids.js';
-import { sodiumHydroxide } from '../substance/reagents/strong-bases.js';
 import { firstCrossing, offTarget } from './first-crossing.js';
 
 /** Where strong acid or base brings a solution. */

@@ -1,7 +1,8 @@
 import type { Faults } from '../errors.js';
 import { doubles } from '../solver/arithmetic.js';
 import { readSource, type Source } from '../source.js';
-import { log10KAt, type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
+import { type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
+import { log10KAt } from './temperature/log10-k-at.js';
 
 /** What the solution and the air around it do with carbon dioxide. Left out, the solution is closed to the air. */
 export interface CarbonDioxide {

@@ -1,7 +1,7 @@
+import { carbonic } from '../catalogue/acids/inorganic.js';
 import type { Solution } from '../solution/solution.js';
 import { type Totals, totalsOf } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
-import { carbonic } from '../substance/acids/inorganic.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import { ideal } from './activity/laws.js';
 import { type Gas, type IonColumn, type RealSystem, realSystemOf } from './activity/real-system.js';

@@ -2,10 +2,11 @@ import type { IonColumn, RealSystem } from '../equilibrium/activity/real-system.
 import { henryFit } from '../equilibrium/carbon-dioxide.js';
 import { waterAt25 } from '../equilibrium/conditions.js';
 import { isIdeal, realOf, type Setting, settingOf } from '../equilibrium/setting.js';
+import { log10KAt } from '../equilibrium/temperature/log10-k-at.js';
 import { movedPKa } from '../equilibrium/temperature/pka-at.js';
 import { ionProductIn } from '../equilibrium/temperature/pkw-at.js';
 import type { Solution } from '../solution/solution.js';
-import { log10KAt, type Protolyte, type Step } from '../substance/protolyte.js';
+import type { Protolyte, Step } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import { lawIn } from './activity.js';
 import { type BalanceOf, type ColumnOf, type Constants, conditional } from './charge-balance.js';

@@ -1,5 +1,5 @@
+import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import { Faults } from '../errors.js';
-import { carbonDioxide } from '../substance/reagents/carbonates.js';
 import { readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';

@@ -1,5 +1,5 @@
+import { atomicWeights, type Element } from '../catalogue/atomic-weights.js';
 import type { Faults } from '../errors.js';
-import { atomicWeights, type Element } from './atomic-weights.js';
 
 /** How many atoms of each element one formula unit holds. @internal */
 export type Composition = ReadonlyMap<Element, number>;

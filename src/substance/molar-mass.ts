@@ -1,5 +1,5 @@
+import { atomicWeights } from '../catalogue/atomic-weights.js';
 import { Faults } from '../errors.js';
-import { atomicWeights } from './atomic-weights.js';
 import { readComposition } from './formula.js';
 
 /**

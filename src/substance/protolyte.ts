@@ -1,5 +1,4 @@
 import { at, Faults } from '../errors.js';
-import type { Functions } from '../solver/arithmetic.js';
 import { noteLength, readSource, type Source } from '../source.js';
 
 /** One form of a protolyte. */
@@ -34,17 +33,6 @@ export interface TemperatureFit {
   /** From which to which temperature it holds, °C. */
   readonly celsius: readonly [from: number, to: number];
   readonly source: Source;
-}
-
-/** @internal */
-export function log10KAt<N>(
-  { plus, times, over, decimal, log10 }: Functions<N>,
-  { coefficients }: TemperatureFit,
-  celsius: N,
-): N {
-  const [a, b, c, d, e] = coefficients.map(decimal) as [N, N, N, N, N];
-  const T = plus(celsius, decimal(273.15));
-  return [times(b, T), over(c, T), times(d, log10(T)), over(e, times(T, T))].reduce(plus, a);
 }
 
 /** Another evaluation of a step, kept beside the one in use. */

@@ -1,7 +1,7 @@
+import { atomicWeightsSource } from '../catalogue/atomic-weights.js';
 import { at, Faults } from '../errors.js';
 import { readSource, type Source } from '../source.js';
 import { works } from '../works.js';
-import { atomicWeightsSource } from './atomic-weights.js';
 import { readMolarMass } from './molar-mass.js';
 
 /** A source, and what was taken from it. */

@@ -1,7 +1,7 @@
 import { equilibrate, makeSolution, prepareBuffer, reagents, sourcesOf } from 'protolysis';
 import { expect, test } from 'vitest';
 import { saturatedWith } from '../../src/buffer/saturation.js';
-import { solubilities } from '../../src/buffer/solubilities.js';
+import { solubilities } from '../../src/catalogue/solubilities.js';
 
 const { potassiumHydrogenTartrate, calciumHydroxide, potassiumChloride } = reagents;
 const held = (...contents: Parameters<typeof makeSolution>[0]['contents']) =>

@@ -1,5 +1,5 @@
+import type { Element } from '../../src/catalogue/atomic-weights.js';
 import { Faults } from '../../src/errors.js';
-import type { Element } from '../../src/substance/atomic-weights.js';
 import { readComposition } from '../../src/substance/formula.js';
 
 /** The composition of a formula, or nothing where it is an abbreviation. */

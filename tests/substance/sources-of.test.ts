@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
+import { atomicWeightsSource } from '../../src/catalogue/atomic-weights.js';
 import * as reagents from '../../src/reagents.js';
-import { atomicWeightsSource } from '../../src/substance/atomic-weights.js';
 import { defineReagent } from '../../src/substance/reagent.js';
 import { sourcesOf } from '../../src/substance/sources-of.js';
 import { works } from '../../src/works.js';

@@ -1,13 +1,8 @@
 import { Faults } from '../../errors.js';
 import { doubles, type Functions } from '../../solver/arithmetic.js';
-import {
-  log10KAt,
-  type Protolyte,
-  readProtolyte,
-  type Step,
-  type TemperatureFit,
-} from '../../substance/protolyte.js';
+import { type Protolyte, readProtolyte, type Step, type TemperatureFit } from '../../substance/protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';
+import { log10KAt } from './log10-k-at.js';
 import { readCelsius } from './read-celsius.js';
 
 /** 25 °C: where tables give constants. @internal */

@@ -11,10 +11,10 @@ import {
 } from 'protolysis';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
+import { atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
 import * as indicatorCatalogue from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
 import type { Source } from '../../src/source.js';
-import { atomicWeightsFromMemory } from '../../src/substance/atomic-weights.js';
 import type { Indicator } from '../../src/substance/indicator.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
 import { filesIn, read } from '../tree.js';

@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { boric } from '../acids/inorganic.js';
 import { sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 
 /** Boric acid, H3BO3. */
 export const boricAcid: Reagent = {

@@ -1,4 +1,4 @@
-import type { Protolyte } from '../protolyte.js';
+import type { Protolyte } from '../../substance/protolyte.js';
 
 /**
  * An entry of the catalogue: the data as they stand, with the formulas in their type. They are checked by the tests, not at every

@@ -1,4 +1,4 @@
-import type { Ion } from './reagent.js';
+import type { Ion } from '../substance/reagent.js';
 
 // The ions of the catalogue that take no part in any proton transfer.
 

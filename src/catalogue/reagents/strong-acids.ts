@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { iodic, sulfuric } from '../acids/inorganic.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 // Strong acids, as their anions alone: the protons follow from the charge balance. They count as fully ionised in

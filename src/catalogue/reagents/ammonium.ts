@@ -1,8 +1,8 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { ammonium } from '../acids/amines.js';
 import { acetic } from '../acids/carboxylic.js';
 import { sulfuric } from '../acids/inorganic.js';
 import { chloride, nitrate } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Ammonia, NH3. Dissolved in water. */

@@ -1,9 +1,9 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { imidazolium } from '../acids/amines.js';
 import * as aminoAcids from '../acids/amino-acids.js';
 import * as buffers from '../acids/buffers.js';
 import { edta } from '../acids/other-organic.js';
 import { chloride, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 
 // Biological buffers, as the free acid or base that is sold.
 

@@ -1,5 +1,5 @@
 import type { Source } from '../source.js';
-import type { PHStandard } from './ph-standard.js';
+import type { PHStandard } from '../substance/ph-standard.js';
 import * as borates from './reagents/borates.js';
 import * as buffers from './reagents/buffers.js';
 import * as carbonates from './reagents/carbonates.js';

@@ -1,4 +1,4 @@
-import type { Indicator } from '../indicator.js';
+import type { Indicator } from '../../substance/indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,

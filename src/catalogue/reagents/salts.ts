@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { sulfuric } from '../acids/inorganic.js';
 import { calcium, chloride, potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 
 // Salts that set the ionic strength.
 

@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { phosphoric } from '../acids/inorganic.js';
 import { potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Phosphoric acid, H3PO4. */

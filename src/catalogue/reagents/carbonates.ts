@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { carbonic } from '../acids/inorganic.js';
 import { potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 
 /** Sodium carbonate, Na2CO3. Anhydrous (soda ash); a primary standard for acids when dried. */
 export const sodiumCarbonate: Reagent = {

@@ -1,4 +1,4 @@
-import type { Indicator } from '../indicator.js';
+import type { Indicator } from '../../substance/indicator.js';
 import { methylRed } from './azo-dyes.js';
 import { wikipedia2007 } from './handbooks.js';
 import { bromocresolGreen } from './sulfonephthaleins.js';

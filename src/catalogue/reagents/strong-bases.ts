@@ -1,5 +1,5 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { barium, calcium, lithium, potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 // Strong bases, as their cations alone: hydroxide follows from the charge balance. They count as fully ionised in

@@ -1,7 +1,7 @@
 import type { Source } from '../source.js';
 import type { Reagent } from '../substance/reagent.js';
-import { potassiumHydrogenTartrate } from '../substance/reagents/polycarboxylic.js';
-import { calciumHydroxide } from '../substance/reagents/strong-bases.js';
+import { potassiumHydrogenTartrate } from './reagents/polycarboxylic.js';
+import { calciumHydroxide } from './reagents/strong-bases.js';
 
 /** What a litre of pure water dissolves at 25 °C, mol/L, where a work gives it. */
 export interface Solubility {

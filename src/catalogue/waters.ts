@@ -1,6 +1,6 @@
-import { carbonDioxide } from '../substance/reagents/carbonates.js';
-import { calciumHydroxide } from '../substance/reagents/strong-bases.js';
-import type { Water } from './water.js';
+import type { Water } from '../solution/water.js';
+import { carbonDioxide } from './reagents/carbonates.js';
+import { calciumHydroxide } from './reagents/strong-bases.js';
 
 const freshDeionised: Water = {
   name: 'fresh deionised water',

@@ -5,7 +5,7 @@ import { printFormula } from '../../src/substance/print-formula.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
 import { works } from '../../src/works.js';
 import reference from '../reference/acids.json' with { type: 'json' };
-import { compositionIn } from './composition-in.js';
+import { compositionIn } from '../substance/composition-in.js';
 
 const catalogue: [string, Protolyte][] = Object.entries(acids);
 

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import type { Element } from '../../src/catalogue/atomic-weights.js';
 import * as reagents from '../../src/reagents.js';
-import type { Element } from '../../src/substance/atomic-weights.js';
 import { molarMassOf } from '../../src/substance/molar-mass.js';
 import type { Reagent } from '../../src/substance/reagent.js';
 import { works } from '../../src/works.js';
 import acidsReference from '../reference/acids.json' with { type: 'json' };
 import weightsReference from '../reference/atomic-weights.json' with { type: 'json' };
-import { compositionIn } from './composition-in.js';
+import { compositionIn } from '../substance/composition-in.js';
 
 const catalogue: [string, Reagent][] = Object.entries(reagents);
 

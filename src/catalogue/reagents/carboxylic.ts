@@ -1,7 +1,7 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { acetic, benzoic, formic, lactic } from '../acids/carboxylic.js';
 import { ascorbic } from '../acids/other-organic.js';
 import { potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Formic acid, HCOOH. */

@@ -1,6 +1,6 @@
+import type { Reagent } from '../../substance/reagent.js';
 import { citric, malic, oxalic, phthalic, succinic, tartaric } from '../acids/polycarboxylic.js';
 import { potassium, sodium } from '../ions.js';
-import type { Reagent } from '../reagent.js';
 
 /** Oxalic acid, H2C2O4. */
 export const oxalicAcid: Reagent = {
