@@ -6,12 +6,13 @@ import { describe, expect, test } from 'vitest';
 import { modelOf } from '../../src/equilibrium/activity/debye-huckel-extended.js';
 import { henryAt, henryFit } from '../../src/equilibrium/carbon-dioxide.js';
 import { parametersAt, parametersIn } from '../../src/equilibrium/temperature/debye-huckel-at.js';
+import { log10KAt } from '../../src/equilibrium/temperature/log10-k-at.js';
 import { movedPKa, stepAt } from '../../src/equilibrium/temperature/pka-at.js';
 import { ionProductAt, ionProductIn, releasedPKw } from '../../src/equilibrium/temperature/pkw-at.js';
 import { lawIn } from '../../src/exact/activity.js';
 import { decimals } from '../../src/exact/decimals.js';
 import { type Interval, intervals } from '../../src/exact/intervals.js';
-import { log10KAt, type Step } from '../../src/substance/protolyte.js';
+import type { Step } from '../../src/substance/protolyte.js';
 import water from '../reference/water.json' with { type: 'json' };
 
 const digits = 40;
