@@ -17,7 +17,7 @@ const modules = [...documents, ...sources]
   .filter(({ run }) => run)
   .map((block) => {
     const path = `${root}${folder}/${block.file.replaceAll('/', '-')}.${block.line}.${block.language}`;
-    writeFileSync(path, moduleOf(block, './shown.js'));
+    writeFileSync(path, moduleOf(block, '../../tests/docs/shown.js'));
     return { block, path };
   });
 
