@@ -22,7 +22,9 @@ export { pHStandards } from './catalogue/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
-export { cautionsOf, type Handled, lastCaution } from './safety/cautions-of.js';
+export { cautionsOf, lastCaution } from './safety/cautions-of.js';
+export { type GasSetFree, gasesFrom } from './safety/gases-from.js';
+export type { Handled } from './safety/read-handled.js';
 
 // What is in the beaker?
 export {

@@ -87,7 +87,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     mL,
     waterToMakeUp,
     steps: orderOfWork(parts, mL, waterToMakeUp, checkByProbe(solution, pH, conditions)),
-    cautions: cautionsOf(parts.map((part) => (part.kind === 'weighed' ? part.reagent : part.stock))),
+    cautions: cautionsOf({ parts, solution }),
     solution,
     pH,
     capacity: equilibrium.bufferCapacity,

@@ -1,25 +1,22 @@
-import { at, Faults, isList } from '../errors.js';
-import type { Indicator } from '../substance/indicator.js';
-import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
-import { readIndicator } from '../substance/read-indicator.js';
-import { type Reagent, readReagent } from '../substance/reagent.js';
-
-/** What cautions are asked of: a reagent, a protolyte, an indicator, or anything that says what it holds, such as a solution. */
-export type Handled =
-  | Reagent
-  | Protolyte
-  | Indicator
-  | { readonly contents: readonly { readonly reagent: Reagent }[] };
+import { Faults, isList } from '../errors.js';
+import { cautionsOfBottle } from './cautions-of-bottle.js';
+import { gasesOf } from './gases-from.js';
+import { type Handled, joined, readHandled } from './read-handled.js';
+import { worstOfEach } from './worst-of-each.js';
 
 /** The last line of every list of cautions. */
 export const lastCaution =
   "Wear eye protection. The safety data sheet of each bottle, the local rules and a qualified supervisor's word come before this list.";
 
 /**
- * The usual cautions for what is handled: each reagent's, protolyte's and indicator's own, once (a reagent without one has those of its protolytes), and last the line that defers to the safety data sheet,
- * local rules and a qualified supervisor. What has no caution here is not thereby harmless.
+ * The usual cautions for what is handled: of each reagent, protolyte and indicator its own, once; of each mixture the gases that
+ * it sets free (`gasesFrom`); and last the line that defers to the safety data sheet, local rules and a qualified supervisor. What
+ * has no caution here is not thereby harmless.
  *
- * @param handled - a reagent, a protolyte, an indicator, a solution, or a list of them
+ * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant count mixed in
+ * every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
+ *
+ * @param handled - one thing or a list of them: see {@link Handled}
  * @throws InputError that lists every fault
  * @example
  * ```ts
@@ -32,36 +29,18 @@ export const lastCaution =
  */
 export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {
   const faults = new Faults('cautionsOf');
-  const bottles: (Reagent | Protolyte | Indicator)[] = [];
-  const read = (value: unknown, path: string): void => {
-    const unread = faults.object(value, path, 'a reagent, an indicator or a solution');
-    const { contents } = unread;
-    if (contents === undefined) {
-      const isIndicator = unread.transition !== undefined;
-      const isProtolyte = unread.steps !== undefined;
-      const readOne = isIndicator ? readIndicator : isProtolyte ? readProtolyte : readReagent;
-      bottles.push(readOne(unread, path, faults));
-      return;
-    }
-    const here = at(path, 'contents');
-    for (const [index, item] of faults.list(contents, here, 'a list of { reagent }').entries()) {
-      const { reagent } = faults.object(item, `${here}[${index}]`, 'a part { reagent }');
-      bottles.push(readReagent(reagent, `${here}[${index}].reagent`, faults));
-    }
-  };
-
-  if (isList(handled))
-    for (const [index, one] of faults.list(handled, 'handled', 'a list').entries())
-      read(one, `handled[${index}]`);
-  else read(handled, '');
+  const read = isList(handled)
+    ? faults
+        .list(handled, 'handled', 'a list')
+        .map((one, index) => readHandled(one, `handled[${index}]`, faults))
+    : [readHandled(handled, '', faults)];
   faults.done();
-  const cautions = bottles.flatMap(cautionsOfOne);
-  return [...new Set(cautions), lastCaution];
-}
 
-/** A reagent's own words know its form, so they go before those of the protolytes in it. */
-function cautionsOfOne(bottle: Reagent | Protolyte | Indicator): string[] {
-  const { name, hazard } = bottle;
-  if (hazard !== undefined) return [`${name}: ${hazard}`];
-  return 'protolytes' in bottle ? bottle.protolytes.flatMap(({ protolyte }) => cautionsOfOne(protolyte)) : [];
+  const { bottles, liquids, mixtures } = joined(read);
+  const own = [...bottles, ...liquids.flatMap(({ contents }) => contents.map(({ reagent }) => reagent))];
+  const gases = worstOfEach(mixtures.flatMap(gasesOf));
+  return [
+    ...new Set([...own.flatMap(cautionsOfBottle), ...gases.map(({ caution }) => caution)]),
+    lastCaution,
+  ];
 }

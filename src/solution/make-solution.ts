@@ -1,4 +1,4 @@
-import { Faults, type Unread } from '../errors.js';
+import { at, Faults, type Unread } from '../errors.js';
 import type { Reagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
@@ -43,21 +43,26 @@ export const solutionDefaults = { mL: 1000, purity: 1 } as const;
  */
 export function makeSolution(recipe: SolutionRecipe): Solution {
   const faults = new Faults('makeSolution');
-  const unread = faults.object(recipe, '', 'a recipe { mL, contents }', ['mL', 'contents']);
-  const mL = unread.mL === undefined ? solutionDefaults.mL : readSolutionVolume(unread.mL, 'mL', faults);
-  const items = faults.list(
-    unread.contents,
-    'contents',
-    'a list of ingredients (an empty one for pure water)',
-  );
-  const given: Given[] = [];
-  const parts = items.map((item, index) => readIngredient(item, `contents[${index}]`, mL, given, faults));
-  readConflicts(given, faults);
+  const solution = readSolutionRecipe(recipe, '', faults);
   faults.done();
+  return solution;
+}
+
+/** Reads a recipe from a caller's value, noting every fault, and makes the solution. @internal */
+export function readSolutionRecipe(value: unknown, path: string, faults: Faults): Solution {
+  const unread = faults.object(value, path, 'a recipe { mL, contents }', ['mL', 'contents']);
+  const mL =
+    unread.mL === undefined ? solutionDefaults.mL : readSolutionVolume(unread.mL, at(path, 'mL'), faults);
+  const here = at(path, 'contents');
+  const items = faults.list(unread.contents, here, 'a list of ingredients (an empty one for pure water)');
+  const given: Given[] = [];
+  const before = faults.count;
+  const parts = items.map((item, index) => readIngredient(item, `${here}[${index}]`, mL, given, faults));
+  readConflicts(given, faults);
+  if (faults.count > before) return { mL, contents: [] };
 
   const contents = merged(parts);
-  for (const { mmol } of contents) readAmount(mmol, 'contents', mL, faults); // a reagent named twice
-  faults.done();
+  for (const { mmol } of contents) readAmount(mmol, here, mL, faults); // a reagent named twice
   return { mL, contents };
 }
 

@@ -32,6 +32,8 @@ const acid = {
     { pKa: 9, source: { kind: 'fromMemory', work: 'a book', note: 'none' } },
   ],
   alternatives: [{ step: 1, pKa: 4.1, source: { kind: 'commonPractice', note: 'none' }, note: 'older' }],
+  hazard: 'a caution',
+  notForBuffers: 'a reason',
   notes: ['a note'],
 } as const;
 const reagent = {
@@ -73,7 +75,14 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   defineReagent: [[reagent]],
   molarMassOf: [['Na2CO3·10H2O']],
   printFormula: [['CO3(2-)']],
-  cautionsOf: [[reagent], [[reagent, indicator, solution]]],
+  cautionsOf: [
+    [reagent],
+    [[reagent, indicator, solution, acid]],
+    [{ setup: { analyte: solution, titrant: base } }],
+    [{ mL: 10, contents: [{ reagent, molar: 0.1 }] }],
+    [{ parts: [{ reagent }, { stock: base }], solution }],
+  ],
+  gasesFrom: [[solution]],
   sourcesOf: [[acid], [[solution]]],
   makeSolution: [
     [
@@ -182,6 +191,7 @@ const buffers: typeof good = {
   estimateByLogRatio: [[solution, { pKw: 14 }]],
   chooseBuffer: [
     [{ pH: 5, among: [acid, acids.citric], molar: 0.1, rankBy: 'distance', conditions: { celsius: 37 } }],
+    [{ pH: 5, among: [acid, acids.citric], include: ['odd'] }],
   ],
   prepareBuffer: [
     [

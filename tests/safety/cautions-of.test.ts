@@ -1,10 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { hydrocyanic } from '../../src/acids.js';
+import { prepareBuffer } from '../../src/buffer/prepare-buffer.js';
+import { equilibrate } from '../../src/equilibrium/equilibrate.js';
 import { InputError } from '../../src/errors.js';
 import { methylYellow } from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
-import { cautionsOf, type Handled, lastCaution } from '../../src/safety/cautions-of.js';
+import { cautionsOf, lastCaution } from '../../src/safety/cautions-of.js';
+import type { Handled } from '../../src/safety/read-handled.js';
+import { makeSolution } from '../../src/solution/make-solution.js';
+import { titrate } from '../../src/titration/titrate.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const { hydrochloricAcid, sodiumCarbonate, sodiumChloride, sodiumHydroxide } = reagents;
@@ -57,6 +62,46 @@ test('a protolyte has its own, and a reagent without words of its own has those 
   expect(cautionsOf(cyanide)).toEqual([own, lastCaution]);
 });
 
+test('a titration and its setup count analyte and titrant as mixed, wherever the gas is at its worst', () => {
+  const setup = { analyte: sample, titrant };
+  const cautions = cautionsOf(setup);
+  expect(cautionsOf([sample, titrant]).join()).not.toContain('Carbon dioxide');
+  expect(cautions.filter((one) => one.startsWith('Carbon dioxide can escape'))).toHaveLength(1);
+  expect(cautionsOf(titrate(setup))).toEqual(cautions);
+});
+
+test('a recipe names what comes from its bottles, and the gas of what it makes', () => {
+  const contents = [
+    { reagent: reagents.ammoniumChloride, grams: 5.35 },
+    { reagent: sodiumHydroxide, molar: 0.1 },
+  ];
+  const [salt, alkali, gas, last] = cautionsOf({ mL: 1000, contents });
+  expect([salt, alkali, gas]).toEqual([
+    expect.stringMatching(/^ammonium chloride: /),
+    expect.stringMatching(/^sodium hydroxide: /),
+    expect.stringMatching(/^Ammonia can escape at pH/),
+  ]);
+  expect(last).toBe(lastCaution);
+  expect(cautionsOf(equilibrate(makeSolution({ mL: 1000, contents })))).toContain(gas);
+});
+
+test('a recipe for a buffer has the cautions of its parts and of the finished buffer', () => {
+  const recipe = prepareBuffer({
+    pH: 9.2,
+    molar: 0.1,
+    mL: 500,
+    from: [reagents.ammoniumChloride, sodiumHydroxide],
+  });
+  if (recipe.status !== 'prepared') return expect.unreachable(recipe.reason);
+  expect(recipe.cautions).toEqual(cautionsOf(recipe));
+  expect(recipe.cautions.join()).toMatch(/Ammonia can escape/);
+});
+
+test('a fault is told with its place in a setup', () => {
+  const bad = { setup: { analyte: sample, titrant: { mL: -1, contents: [] } } } as unknown as Handled;
+  expect(() => cautionsOf([sodiumChloride, bad])).toThrow('handled[1].setup.titrant.mL');
+});
+
 test('a slip is not taken for something harmless', () => {
   expect(() => cautionsOf({ content: [] } as unknown as Handled)).toThrow('content');
   expect(() => cautionsOf([{ contents: [{ mmol: 1 }] }] as unknown as Handled[])).toThrow(
@@ -71,10 +116,13 @@ test('a list of a million bad items ends with a hundred faults', () => {
 
 test('of anything is a list that ends with the deferring line, or an InputError', () => {
   fc.assert(
-    fc.property(fc.oneof(hostile, spoiled(titrant), spoiled([sample, titrant])), (value) => {
-      const cautions = answerOrInputError(() => cautionsOf(value as Handled));
-      if (cautions !== undefined) expect(cautions.at(-1)).toBe(lastCaution);
-    }),
+    fc.property(
+      fc.oneof(hostile, spoiled(titrant), spoiled([sample, titrant]), spoiled({ analyte: sample, titrant })),
+      (value) => {
+        const cautions = answerOrInputError(() => cautionsOf(value as Handled));
+        if (cautions !== undefined) expect(cautions.at(-1)).toBe(lastCaution);
+      },
+    ),
     { numRuns: 300 },
   );
 });

@@ -1,0 +1,10 @@
+import type { Bottle } from './read-handled.js';
+
+/** The cautions of what stands in a bottle. A reagent's own words know its form, so they go before those of its protolytes. @internal */
+export function cautionsOfBottle(bottle: Bottle): readonly string[] {
+  const { name, hazard } = bottle;
+  if (hazard !== undefined) return [`${name}: ${hazard}`];
+  return 'protolytes' in bottle
+    ? bottle.protolytes.flatMap(({ protolyte }) => cautionsOfBottle(protolyte))
+    : [];
+}
