@@ -17,6 +17,7 @@ export {
   type Step,
   type TemperatureFit,
 } from './substance/protolyte.js';
+export type { Hazard, HazardLimit } from './substance/hazard.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
 export { pHStandards } from './catalogue/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';

@@ -50,7 +50,7 @@ export interface BufferCandidate {
  *
  * What is too hazardous for a teaching lab (`notForBuffers` of the protolyte gives the reason) is left out, unless `include`
  * names its id; if nothing else is among them, the list is empty. Each candidate carries the hazard of its protolyte. A ranking knows nothing of what else a buffer may
- * do: bind metals, evaporate, precipitate, bleach, feed bacteria, harm who handles it.
+ * do: bind metals, evaporate, precipitate, bleach, feed bacteria.
  *
  * @returns the best first
  * @throws InputError that lists every fault

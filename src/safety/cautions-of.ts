@@ -1,4 +1,5 @@
 import { Faults, isList } from '../errors.js';
+import { cautionsInSolution } from './cautions-in-solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { gasesOf } from './gases-from.js';
 import { type Handled, joined, readHandled } from './read-handled.js';
@@ -12,6 +13,9 @@ export const lastCaution =
  * The usual cautions for what is handled: of each reagent, protolyte and indicator its own, once; of each mixture the gases that
  * it sets free (`gasesFrom`); and last the line that defers to the safety data sheet, local rules and a qualified supervisor. What
  * has no caution here is not thereby harmless.
+ *
+ * What a solution holds counts at its concentration: 0.01 mol/L hydrochloric acid is below the limits from which it is corrosive
+ * or irritating, and the list says so; the bottle it is made from keeps its own words.
  *
  * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant count mixed in
  * every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
@@ -37,10 +41,7 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
   faults.done();
 
   const { bottles, liquids, mixtures } = joined(read);
-  const own = [...bottles, ...liquids.flatMap(({ contents }) => contents.map(({ reagent }) => reagent))];
+  const own = [...bottles.flatMap(cautionsOfBottle), ...liquids.flatMap(cautionsInSolution)];
   const gases = worstOfEach(mixtures.flatMap(gasesOf));
-  return [
-    ...new Set([...own.flatMap(cautionsOfBottle), ...gases.map(({ caution }) => caution)]),
-    lastCaution,
-  ];
+  return [...new Set([...own, ...gases.map(({ caution }) => caution)]), lastCaution];
 }

@@ -1,3 +1,4 @@
+import { chlorideOfHypochlorite, chlorine, chlorineHydrolysis, type Gas, gases } from '../catalogue/gases.js';
 import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
@@ -5,7 +6,6 @@ import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { sum } from '../solver/sum.js';
 import type { Source } from '../source.js';
-import { chlorideOfHypochlorite, chlorine, chlorineHydrolysis, type Gas, gases } from './gases.js';
 
 /** A gas that a solution sets free. */
 export interface GasSetFree {

@@ -90,7 +90,7 @@ function readContents(unread: Unread, path: string, faults: Faults): HandledPart
 }
 
 /** The shares of titrant at which its mixture with the analyte is looked at: every one that can occur, near enough. */
-const shares = Array.from({ length: 19 }, (_, k) => (k + 1) / 20);
+const shares = /*#__PURE__*/ Array.from({ length: 19 }, (_, k) => (k + 1) / 20);
 
 function readPoured(unread: Unread, path: string, faults: Faults): HandledParts {
   const before = faults.count;

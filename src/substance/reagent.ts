@@ -1,5 +1,6 @@
 import { at, Faults } from '../errors.js';
-import { noteLength, readSource, type Source } from '../source.js';
+import { readSource, type Source } from '../source.js';
+import { type Hazard, readHazard } from './hazard.js';
 import { readMolarMass } from './molar-mass.js';
 import { type Protolyte, protolyteLimits, readProtolyte } from './protolyte.js';
 
@@ -22,8 +23,11 @@ export interface Reagent {
   readonly protolytes: readonly { readonly protolyte: Protolyte; readonly count: number }[];
   /** Per formula unit: they say in which form the protolytes come. */
   readonly ions: readonly { readonly ion: Ion; readonly count: number }[];
-  /** The usual cautions, in plain words; the safety data sheet of the bottle comes first. */
-  readonly hazard?: string;
+  /**
+   * The usual cautions, in plain words, or with the concentrations from which they hold; the safety data sheet of the bottle
+   * comes first.
+   */
+  readonly hazard?: string | Hazard;
   readonly source?: Source;
 }
 
@@ -80,11 +84,12 @@ export function readReagent(value: unknown, path: string, faults: Faults): Reage
       return { ion: readIon(part.ion, `${here}.ion`, faults), count: readCount(part.count, here, faults) };
     });
 
-  if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
+  const hazard =
+    unread.hazard === undefined ? {} : { hazard: readHazard(unread.hazard, at(path, 'hazard'), faults) };
   const source =
     unread.source === undefined ? {} : { source: readSource(unread.source, at(path, 'source'), faults) };
 
-  const reagent = { ...unread, protolytes, ions, ...source } as unknown as Reagent;
+  const reagent = { ...unread, protolytes, ions, ...hazard, ...source } as unknown as Reagent;
   if (unread.molarMass !== undefined) {
     faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { above: 0, to: 1e6 });
     if (unread.formula !== undefined) faults.text(unread.formula, at(path, 'formula'), 'a formula');

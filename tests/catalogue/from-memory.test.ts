@@ -12,6 +12,7 @@ import {
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
 import { atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
+import { chlorine, chlorineHydrolysis, gases } from '../../src/catalogue/gases.js';
 import * as indicatorCatalogue from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
 import type { Source } from '../../src/source.js';
@@ -21,7 +22,7 @@ import { filesIn, read } from '../tree.js';
 
 // What rests on memory alone. An entry leaves these lists when someone has read its page, none may join them unseen, and
 // the release notes count what is left: 33 pKa, 61 pairs of dH and dCp, 11 alternatives, 15 atomic weights, and the
-// concentration limits in the cautions of 11 reagents; of indicators 5 ranges, 18 pKIn, 2 titration exponents, 24 sets of
+// concentration limits in the cautions of 14 reagents; of indicators 5 ranges, 18 pKIn, 2 titration exponents, 24 sets of
 // absorption bands, 19 recipes of stock solutions, 39 alternative ranges and 13 alternative pKIn; and what three comments
 // on colour say they quote from memory.
 
@@ -107,6 +108,9 @@ const alternatives = {
 const cautions = [
   'aceticAcid',
   'ammonia',
+  'borax',
+  'boricAcid',
+  'disodiumTetraborate',
   'formicAcid',
   'hydrobromicAcid',
   'hydrochloricAcid',
@@ -160,8 +164,22 @@ test('the atomic weights that rest on memory alone are 15', () => {
 });
 
 test('the cautions whose limits rest on memory alone are these', () => {
-  const found = Object.values(reagents).flatMap(({ id, source }) => (isFromMemory(source) ? [id] : []));
+  const found = Object.values(reagents).flatMap(({ id, hazard }) =>
+    typeof hazard === 'object' && isFromMemory(hazard.source) ? [id] : [],
+  );
   expect(found.sort()).toEqual(cautions);
+});
+
+test('of the gases the solubilities rest on memory alone, and all limits but that of carbon dioxide', () => {
+  const all = [...gases, chlorine];
+  expect(all.every(({ solubilitySource }) => isFromMemory(solubilitySource))).toBe(true);
+  expect(all.flatMap(({ name, limitSource }) => (isFromMemory(limitSource) ? [] : [name]))).toEqual([
+    'carbon dioxide',
+  ]);
+  expect(isFromMemory(chlorineHydrolysis.source)).toBe(true);
+  expect(read('README.md').replaceAll(/\s+/g, ' ')).toContain(
+    `solubilities and limits of ${all.length} gases`,
+  );
 });
 
 test('what rests on memory alone among the data of real solutions is this', () => {

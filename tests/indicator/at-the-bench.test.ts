@@ -154,7 +154,7 @@ describe('referenceTubes', () => {
       base: solutionOf(reagents.sodiumHydroxide, 6),
     });
     expect(cautions.join(' ')).toMatch(
-      /methyl red: .*flammable.*hydrochloric acid: Corrosive.*sodium hydroxide: Severely corrosive.*supervisor/,
+      /methyl red: .*flammable.*hydrochloric acid, 6 mol\/L.*: Irritating.*sodium hydroxide, 6 mol\/L.*: Severely corrosive.*supervisor/,
     );
   });
 });

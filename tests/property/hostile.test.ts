@@ -45,6 +45,7 @@ const reagent = {
   hazard: 'none known',
   source: { kind: 'commonPractice', note: 'none' },
 } as const;
+const limited = { ...reagent, id: 'limited', hazard: reagents.sulfuricAcid.hazard };
 const solution = protolysis.makeSolution({
   mL: 20,
   contents: [
@@ -77,6 +78,7 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   printFormula: [['CO3(2-)']],
   cautionsOf: [
     [reagent],
+    [[limited, { mL: 10, contents: [{ reagent: limited, mmol: 20 }] }]],
     [[reagent, indicator, solution, acid]],
     [{ setup: { analyte: solution, titrant: base } }],
     [{ mL: 10, contents: [{ reagent, molar: 0.1 }] }],

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { hydrocyanic } from '../../src/acids.js';
 import { prepareBuffer } from '../../src/buffer/prepare-buffer.js';
 import { equilibrate } from '../../src/equilibrium/equilibrate.js';
@@ -20,7 +20,7 @@ test('each caution once, with the name of what it is about, and the deferring li
   const cautions = cautionsOf([sample, titrant, sodiumCarbonate]);
   expect(cautions).toEqual([
     `sodium carbonate: ${sodiumCarbonate.hazard}`,
-    `hydrochloric acid: ${hydrochloricAcid.hazard}`,
+    'hydrochloric acid, 0.1 mol/L (about 0.36 % by mass): below the limits of classification, the lowest of which is 10 % by mass; rinse splashes off all the same.',
     lastCaution,
   ]);
 });
@@ -60,6 +60,43 @@ test('a protolyte has its own, and a reagent without words of its own has those 
     ions: [{ ion: { formula: 'K+', charge: 1 }, count: 1 }],
   };
   expect(cautionsOf(cyanide)).toEqual([own, lastCaution]);
+});
+
+describe('of a reagent with limits', () => {
+  const of = (molar: number) =>
+    cautionsOf(makeSolution({ contents: [{ reagent: hydrochloricAcid, molar }] }))[0];
+
+  test('the bottle has all of them, and its words', () => {
+    expect(cautionsOf(hydrochloricAcid)[0]).toBe(
+      'hydrochloric acid: Corrosive from 25 % by mass, irritating to skin, eyes and airways from 10 %. The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
+    );
+  });
+
+  test.each([
+    [0.01, /0\.036 % by mass\): below the limits .* 10 % by mass; rinse/],
+    [2.7, /9\.8 % by mass\): below the limits/],
+    [2.8, /10 % by mass\): Irritating .* fume cupboard/],
+    [12, /Corrosive\. The concentrated acid fumes/],
+  ])('a solution of %d mol/L has those that it is above', (molar, words) => {
+    expect(of(molar)).toMatch(words);
+  });
+
+  test('a dilute solution says nothing of fumes or corrosion', () => {
+    expect(of(0.01)).not.toMatch(/fume|corrosive/i);
+  });
+
+  test('the recipe that it is made by keeps the words of the bottle', () => {
+    const recipe = { mL: 1000, contents: [{ reagent: hydrochloricAcid, molar: 0.01 }] };
+    expect(cautionsOf(recipe)).toEqual(cautionsOf(hydrochloricAcid));
+  });
+});
+
+test('plain words of a reagent stand as they are at any concentration', () => {
+  expect(cautionsOf(sample)[0]).toBe(`sodium carbonate: ${sodiumCarbonate.hazard}`);
+});
+
+test('what is in a solution in name only has no caution', () => {
+  expect(cautionsOf({ mL: 1, contents: [{ reagent: hydrochloricAcid, mmol: 0 }] })).toEqual([lastCaution]);
 });
 
 test('a titration and its setup count analyte and titrant as mixed, wherever the gas is at its worst', () => {

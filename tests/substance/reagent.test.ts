@@ -75,6 +75,25 @@ test('all faults of a call are listed together', () => {
   );
 });
 
+test('limits of a hazard fall, from no more than 100 %, and have a source', () => {
+  const hazard = {
+    limits: [
+      { percent: 120, effect: 'a' },
+      { percent: 10, effect: 'b' },
+      { percent: 20, effect: '' },
+    ],
+    words: 'w',
+  };
+  expect(faultsOf({ ...propanoate, hazard })).toEqual([
+    ['out-of-range', 'hazard.limits[0].percent'],
+    ['out-of-range', 'hazard.limits[2].percent'],
+    ['out-of-range', 'hazard.limits[2].effect'],
+    ['missing', 'hazard.source'],
+  ]);
+  const { hazard: good = '' } = reagents.aceticAcid;
+  expect(defineReagent({ ...propanoate, hazard: good }).hazard).toEqual(good);
+});
+
 test('anything, or a good reagent with anything in it, is answered or an InputError', () => {
   const good = reagents.trisHydrochloride;
   fc.assert(

@@ -124,6 +124,8 @@ const surface: Record<string, readonly string[]> = {
     'type FromMemory',
     'type GasSetFree',
     'type Handled',
+    'type Hazard',
+    'type HazardLimit',
     'type ImpossibleBuffer',
     'type Indicator',
     'type IndicatorAlternatives',

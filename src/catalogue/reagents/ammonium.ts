@@ -13,9 +13,11 @@ export const ammonia: Reagent = {
   molarMass: 17.031,
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [],
-  hazard:
-    'Corrosive in concentrated solution; the gas that leaves it stings eyes and airways, with a limit for solutions of 5 % by mass and above. Very toxic to water life. Open the concentrated solution in a fume cupboard.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [{ percent: 5, effect: 'corrosive, and stinging to eyes and airways' }],
+    words: 'Very toxic to water life. Open the concentrated solution in a fume cupboard.',
+    source: concentrationLimits,
+  },
 };
 
 /** Ammonium chloride, NH4Cl. */

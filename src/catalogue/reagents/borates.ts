@@ -1,6 +1,7 @@
 import type { Reagent } from '../../substance/reagent.js';
 import { boric } from '../acids/inorganic.js';
 import { sodium } from '../ions.js';
+import { boronLimit } from './concentration-limits.js';
 
 /** Boric acid, H3BO3. */
 export const boricAcid: Reagent = {
@@ -10,8 +11,11 @@ export const boricAcid: Reagent = {
   molarMass: 61.831,
   protolytes: [{ protolyte: boric, count: 1 }],
   ions: [],
-  hazard:
-    'May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
+  hazard: {
+    limits: [{ percent: 0.3, effect: 'may damage fertility and the unborn child' }],
+    words: 'Do not raise dust; who is or may be pregnant should not handle it.',
+    source: boronLimit,
+  },
 };
 
 /** Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives equal amounts of boric acid and borate. */
@@ -22,8 +26,11 @@ export const borax: Reagent = {
   molarMass: 381.3625,
   protolytes: [{ protolyte: boric, count: 4 }],
   ions: [{ ion: sodium, count: 2 }],
-  hazard:
-    'Irritates the eyes. May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
+  hazard: {
+    limits: [{ percent: 0.3, effect: 'may damage fertility and the unborn child' }],
+    words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
+    source: boronLimit,
+  },
 };
 
 /** Disodium tetraborate, Na2B4O7. Anhydrous borax. */
@@ -34,6 +41,9 @@ export const disodiumTetraborate: Reagent = {
   molarMass: 201.2125,
   protolytes: [{ protolyte: boric, count: 4 }],
   ions: [{ ion: sodium, count: 2 }],
-  hazard:
-    'Irritates the eyes. May harm fertility and the unborn child if swallowed or breathed in as dust: who is or may be pregnant should not handle it. For solutions, see the safety data sheet.',
+  hazard: {
+    limits: [{ percent: 0.3, effect: 'may damage fertility and the unborn child' }],
+    words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
+    source: boronLimit,
+  },
 };

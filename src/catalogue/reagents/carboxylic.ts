@@ -12,9 +12,16 @@ export const formicAcid: Reagent = {
   molarMass: 46.025,
   protolytes: [{ protolyte: formic, count: 1 }],
   ions: [],
-  hazard:
-    'Corrosive from 10 % by mass, severely from 90 %, irritating to skin and eyes from 2 %. The vapour of the concentrated acid is toxic and flammable: open it in a fume cupboard. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 90, effect: 'severely corrosive' },
+      { percent: 10, effect: 'corrosive' },
+      { percent: 2, effect: 'irritating to skin and eyes' },
+    ],
+    words:
+      'The vapour of the concentrated acid is toxic and flammable: open it in a fume cupboard. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Sodium formate, HCOONa. */
@@ -35,9 +42,16 @@ export const aceticAcid: Reagent = {
   molarMass: 60.052,
   protolytes: [{ protolyte: acetic, count: 1 }],
   ions: [],
-  hazard:
-    'Corrosive from 25 % by mass, severely from 90 %, irritating to skin and eyes from 10 %. The concentrated acid is flammable and its vapour stings: open it in a fume cupboard. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 90, effect: 'severely corrosive' },
+      { percent: 25, effect: 'corrosive' },
+      { percent: 10, effect: 'irritating to skin and eyes' },
+    ],
+    words:
+      'The concentrated acid is flammable and its vapour stings: open it in a fume cupboard. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Sodium acetate, CH3COONa. */

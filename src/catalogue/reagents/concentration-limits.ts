@@ -6,3 +6,10 @@ export const concentrationLimits: Source = {
   work: 'clp-2008',
   note: 'concentration limits in the cautions: those of the substance in annex VI, in percent by mass',
 };
+
+/** Of the percentage in the cautions of boric acid and borates. */
+export const boronLimit: Source = {
+  kind: 'fromMemory',
+  work: 'clp-2008',
+  note: 'general limit of 0.3 % by mass for what is toxic to reproduction, which took the place of the limits of single borates (Regulation (EU) 2021/849)',
+};

@@ -11,9 +11,14 @@ export const phosphoricAcid: Reagent = {
   molarMass: 97.9938,
   protolytes: [{ protolyte: phosphoric, count: 1 }],
   ions: [],
-  hazard:
-    'Corrosive from 25 % by mass, irritating to skin and eyes from 10 %. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 25, effect: 'corrosive' },
+      { percent: 10, effect: 'irritating to skin and eyes' },
+    ],
+    words: 'Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Sodium dihydrogen phosphate, NaH2PO4. */

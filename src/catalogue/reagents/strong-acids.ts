@@ -14,9 +14,15 @@ export const hydrochloricAcid: Reagent = {
   molarMass: 36.458,
   protolytes: [],
   ions: [{ ion: chloride, count: 1 }],
-  hazard:
-    'Corrosive from 25 % by mass, irritating to skin, eyes and airways from 10 %. The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 25, effect: 'corrosive' },
+      { percent: 10, effect: 'irritating to skin, eyes and airways' },
+    ],
+    words:
+      'The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Hydrobromic acid, HBr. */
@@ -27,9 +33,15 @@ export const hydrobromicAcid: Reagent = {
   molarMass: 80.912,
   protolytes: [],
   ions: [{ ion: bromide, count: 1 }],
-  hazard:
-    'Corrosive from 40 % by mass, irritating to skin, eyes and airways from 10 %. The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 40, effect: 'corrosive' },
+      { percent: 10, effect: 'irritating to skin, eyes and airways' },
+    ],
+    words:
+      'The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Nitric acid, HNO3. */
@@ -40,9 +52,16 @@ export const nitricAcid: Reagent = {
   molarMass: 63.012,
   protolytes: [],
   ions: [{ ion: nitrate, count: 1 }],
-  hazard:
-    'Corrosive from 5 % by mass, severely from 20 %; a strong oxidiser from 65 %. Gives toxic brown gases with metals and organic matter: keep it from both, and open the concentrated acid in a fume cupboard. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 65, effect: 'severely corrosive and a strong oxidiser' },
+      { percent: 20, effect: 'severely corrosive' },
+      { percent: 5, effect: 'corrosive' },
+    ],
+    words:
+      'Gives toxic brown gases with metals and organic matter: keep it from both, and open the concentrated acid in a fume cupboard. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Perchloric acid, HClO4. */
@@ -53,9 +72,16 @@ export const perchloricAcid: Reagent = {
   molarMass: 100.454,
   protolytes: [],
   ions: [{ ion: perchlorate, count: 1 }],
-  hazard:
-    'Corrosive from 10 % by mass, severely from 50 %, irritating from 1 %. A strong oxidiser that can explode with organic matter or when heated: keep it cold and dilute. Pour acid into water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 50, effect: 'severely corrosive and a strong oxidiser' },
+      { percent: 10, effect: 'corrosive' },
+      { percent: 1, effect: 'irritating' },
+    ],
+    words:
+      'The concentrated acid can explode with organic matter or when heated: keep it cold and dilute. Pour acid into water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Sulfuric acid, H2SO4. Its first proton is always lost; the second is that of `acids.sulfuric`. */
@@ -66,9 +92,15 @@ export const sulfuricAcid: Reagent = {
   molarMass: 98.072,
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [],
-  hazard:
-    'Severely corrosive from 15 % by mass, irritating to skin and eyes from 5 %. Heats up violently with water: pour the acid slowly into cold water, never water into acid.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 15, effect: 'severely corrosive' },
+      { percent: 5, effect: 'irritating to skin and eyes' },
+    ],
+    words:
+      'The concentrated acid heats up violently with water: pour it slowly into cold water, never water into acid.',
+    source: concentrationLimits,
+  },
 };
 
 /** Sodium hydrogen sulfate, NaHSO4. */

@@ -13,9 +13,16 @@ export const sodiumHydroxide: Reagent = {
   molarMass: 39.9968,
   protolytes: [],
   ions: [{ ion: sodium, count: 1 }],
-  hazard:
-    'Severely corrosive from 5 % by mass, corrosive from 2 %, irritating from 0.5 %; a danger to the eyes above all. Gets hot as it dissolves: add it to cold water in portions.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 5, effect: 'severely corrosive' },
+      { percent: 2, effect: 'corrosive' },
+      { percent: 0.5, effect: 'irritating' },
+    ],
+    words:
+      'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
+    source: concentrationLimits,
+  },
 };
 
 /** Potassium hydroxide, KOH. Takes up carbon dioxide from the air. */
@@ -26,9 +33,16 @@ export const potassiumHydroxide: Reagent = {
   molarMass: 56.1053,
   protolytes: [],
   ions: [{ ion: potassium, count: 1 }],
-  hazard:
-    'Severely corrosive from 5 % by mass, corrosive from 2 %, irritating from 0.5 %; a danger to the eyes above all. Gets hot as it dissolves: add it to cold water in portions.',
-  source: concentrationLimits,
+  hazard: {
+    limits: [
+      { percent: 5, effect: 'severely corrosive' },
+      { percent: 2, effect: 'corrosive' },
+      { percent: 0.5, effect: 'irritating' },
+    ],
+    words:
+      'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
+    source: concentrationLimits,
+  },
 };
 
 /** Lithium hydroxide, LiOH. */

@@ -1,0 +1,29 @@
+import type { Solution } from '../solution/solution.js';
+import { cautionsOfBottle } from './cautions-of-bottle.js';
+import { capitalised } from './print-hazard.js';
+
+/**
+ * The cautions of what a solution holds, each at its concentration: above a limit the words of that limit, below the lowest that
+ * it is below. A mL of solution counts as a gram, so that the share by mass of a dense acid comes out too high and that of
+ * ammonia a little too low (2 % at its limit). Reagents with cautions of one kind are not added up.
+ *
+ * @internal
+ */
+export const cautionsInSolution = ({ mL, contents }: Solution): readonly string[] =>
+  contents.flatMap(({ reagent, mmol }) => {
+    const { name, hazard, molarMass } = reagent;
+    if (!(mmol > 0)) return [];
+    if (hazard === undefined || typeof hazard === 'string' || molarMass === undefined)
+      return cautionsOfBottle(reagent);
+    const molar = mmol / mL;
+    const percent = (molar * molarMass) / 10;
+    const label = `${name}, ${rounded(molar, 3)} mol/L (about ${rounded(percent, 2)} % by mass)`;
+    const met = hazard.limits.find((limit) => percent >= limit.percent);
+    if (met) return [`${label}: ${capitalised(met.effect)}. ${hazard.words}`];
+    const [lowest] = hazard.limits.slice(-1);
+    return [
+      `${label}: below the limits of classification, the lowest of which is ${lowest?.percent} % by mass; rinse splashes off all the same.`,
+    ];
+  });
+
+const rounded = (value: number, digits: number): number => Number(value.toPrecision(digits));
