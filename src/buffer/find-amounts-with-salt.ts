@@ -28,6 +28,7 @@ export function findAmountsWithSalt(
       because: 'ionic-strength',
       reason: `the buffer alone has an ionic strength of ${show(own)} mol/L, above ${show(ionicStrength)}`,
       reachable: null,
+      leastIonicStrength: own,
     };
 
   const withSalt = (units: number) => findAmounts(wanted, [{ ingredient: salt, units }]);
@@ -38,5 +39,18 @@ export function findAmountsWithSalt(
     return Math.abs(off) <= rounding ? 0 : off;
   };
   const { reagent } = salt.unit[0] as (typeof salt.unit)[number];
-  return withSalt(rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent)));
+  const met = withSalt(rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent)));
+  if (met.status === 'impossible') return met;
+  const { ionicStrength: reached } = equilibrate(met.solution, wanted.conditions);
+  if (Math.abs(reached / ionicStrength - 1) <= reachedWithin) return met;
+  return {
+    status: 'impossible',
+    because: 'ionic-strength',
+    reason: `with ${reagent.name} the ionic strength reaches ${show(reached)} mol/L, not ${show(ionicStrength)}: with more of it, no amounts give pH ${show(wanted.pH)} under this model of activity`,
+    reachable: null,
+    mostIonicStrength: reached,
+  };
 }
+
+/** Of the ionic strength: the search ends at neighbouring doubles or within `rounding`, and a jump ends far outside. */
+const reachedWithin = 1e-9;

@@ -87,6 +87,10 @@ export interface ImpossibleBuffer {
   readonly reason: string;
   /** The pH that these ingredients do reach at this concentration and volume; null where they make no solution at all. */
   readonly reachable: { readonly from: PH; readonly to: PH } | null;
+  /** The ionic strength that the buffer has without any salt, mol/L, where less was asked for. */
+  readonly leastIonicStrength?: number;
+  /** The highest ionic strength at which amounts give the pH, mol/L, where more was asked for. */
+  readonly mostIonicStrength?: number;
   /** Of the solubility, where the solution would be saturated. */
   readonly source?: Source;
 }

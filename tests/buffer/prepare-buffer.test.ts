@@ -7,6 +7,7 @@ import {
   type BufferRequest,
   capacityOf,
   davies,
+  debyeHuckelLimiting,
   equilibrate,
   type Ingredient,
   lastCaution,
@@ -200,6 +201,28 @@ describe('cannot be done', () => {
     const answer = prepareBuffer(request);
     expect(answer).toMatchObject({ status: 'impossible', because });
     expect(answer.status === 'impossible' && answer.reason).toMatch(reason);
+  });
+
+  test.each([
+    ['by the limiting law', debyeHuckelLimiting, 2],
+    ['by Davies', davies, 11],
+  ])('an ionic strength beyond reach %s, with the highest that is reached', (_, activity, ionicStrength) => {
+    const request: BufferRequest = {
+      pH: 7,
+      molar: 0.05,
+      mL: 500,
+      from: [reagents.potassiumDihydrogenPhosphate, reagents.disodiumHydrogenPhosphate],
+      ionicStrength,
+      conditions: { activity },
+    };
+    const answer = prepareBuffer(request);
+    expect(answer).toMatchObject({ status: 'impossible', because: 'ionic-strength' });
+    if (answer.status === 'prepared') return expect.unreachable();
+    const most = answer.mostIonicStrength as number;
+    expect(most).toBeLessThan(ionicStrength);
+    expect(answer.reason).toContain(`reaches ${Number(most.toPrecision(4))} mol/L, not ${ionicStrength}`);
+    expect(recipeFor({ ...request, ionicStrength: most * 0.999 }).ionicStrength).toBeCloseTo(most * 0.999, 9);
+    expect(prepareBuffer({ ...request, ionicStrength: most * 1.001 }).status).toBe('impossible');
   });
 
   test('says which pH can be reached', () => {
