@@ -3,6 +3,7 @@ import type { Solution } from '../solution/solution.js';
 import { type Totals, totalsOf } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
 import type { Protolyte } from '../substance/protolyte.js';
+import { atZeroStrength, notesOnMedium } from './activity/at-zero-strength.js';
 import { ideal } from './activity/laws.js';
 import { type Gas, type IonColumn, type RealSystem, realSystemOf } from './activity/real-system.js';
 import { henryAt } from './carbon-dioxide.js';
@@ -58,7 +59,7 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
     };
   });
 
-  const families = protolytes.map((protolyte) => familyOf(movedTo(protolyte, celsius)));
+  const families = protolytes.map((protolyte) => familyOf(movedTo(protolyte, settled)));
   const pKH = carbonDioxide?.pKH ?? henryAt(celsius);
   const gas = open && { protolyte: open, dissolved: (carbonDioxide?.atm ?? 0) * 10 ** -pKH };
   const leaving = carbonDioxide?.escape !== undefined && present.get(dissolving?.id ?? '');
@@ -68,7 +69,7 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
     balance: balanceOf(
       10 ** -settled.pKw,
       families,
-      open ? levelsOf(movedTo(open, celsius), pKH, carbonDioxide?.atm ?? 0) : undefined,
+      open ? levelsOf(movedTo(open, settled), pKH, carbonDioxide?.atm ?? 0) : undefined,
     ),
     gas,
     escape: leaving
@@ -83,7 +84,7 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
     notes: [
       ...protolytes.flatMap(({ notes = [] }) => notes),
       ...[...protolytes, ...(open ? [open] : [])].flatMap((one) => notesOnTemperature(one, celsius)),
-      ...notesOnMedium(protolytes, settled),
+      ...(settled.activity === ideal ? [] : notesOnMedium(protolytes, settled.activity)),
       ...notesOnConditions(settled),
     ],
   };
@@ -96,8 +97,10 @@ function withoutEscape({ carbonDioxide }: Settled): Settled['carbonDioxide'] {
   return rest;
 }
 
-function movedTo(protolyte: Protolyte, celsius: number): Protolyte {
-  return { ...protolyte, steps: protolyte.steps.map((step) => ({ ...step, pKa: stepAt(step, celsius) })) };
+/** The protolyte with the constants that hold at zero ionic strength (where γ is not 1 throughout) and at a temperature. */
+function movedTo(protolyte: Protolyte, { activity, celsius }: Settled): Protolyte {
+  const { steps } = activity === ideal ? protolyte : atZeroStrength(protolyte, activity);
+  return { ...protolyte, steps: steps.map((step) => ({ ...step, pKa: stepAt(step, celsius) })) };
 }
 
 /** c₀·β_j for j = 1, 2, …, each rounded once. */
@@ -106,18 +109,6 @@ function levelsOf({ steps }: Protolyte, pKH: number, atm: number): Float64Array 
   return Float64Array.from(steps, ({ pKa }) => {
     exponent += pKa;
     return atm * 10 ** -exponent;
-  });
-}
-
-function notesOnMedium(protolytes: readonly Protolyte[], { activity }: Settled): string[] {
-  if (activity === ideal) return [];
-  return protolytes.flatMap(({ name, steps }) => {
-    const medium = steps.find(({ ionicStrength = 0 }) => ionicStrength > 0)?.ionicStrength;
-    return medium === undefined
-      ? []
-      : [
-          `${name}: the constants were measured at ionic strength ${medium} mol/L and are used as if at zero.`,
-        ];
   });
 }
 

@@ -1,3 +1,5 @@
+import type { ActivityLaw } from '../equilibrium/activity/activity-law.js';
+import { isOfMedium } from '../equilibrium/activity/at-zero-strength.js';
 import type { IonColumn, RealSystem } from '../equilibrium/activity/real-system.js';
 import { henryFit } from '../equilibrium/carbon-dioxide.js';
 import { waterAt25 } from '../equilibrium/conditions.js';
@@ -8,7 +10,7 @@ import { ionProductIn } from '../equilibrium/temperature/pkw-at.js';
 import type { Solution } from '../solution/solution.js';
 import type { Protolyte, Step } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
-import { lawIn } from './activity.js';
+import { type Charged, lawIn } from './activity.js';
 import { type BalanceOf, type ColumnOf, type Constants, conditional } from './charge-balance.js';
 import { isReference, type ReadConditions } from './conditions.js';
 import { exactly, numberOf } from './exactly.js';
@@ -85,27 +87,30 @@ function ionsIn({ contents }: ReadSolution): { ion: Ion; mmol: Ratio }[] {
   return [...ions.values()];
 }
 
-/** The thermodynamic constants of a system in one kind of number. */
-function balanceIn<N>(arithmetic: Rendering<N>, { conditions, protolytes, gas }: System): BalanceOf<N> {
+/** The thermodynamic constants of a system in one kind of number; where γ = 1 throughout, the constants as they were measured. */
+function balanceIn<N>(arithmetic: Rendering<N>, { conditions, protolytes, gas, real }: System): BalanceOf<N> {
   const { of, plus, minus, times, decimal, ofRatio, powerOfTen, tenTo } = arithmetic;
   const atReference = isReference(conditions);
   const celsius = ofRatio(conditions.celsius);
   const constant = (pK: N) => tenTo(minus(of(0), pK));
   const known = (pK: Ratio) => powerOfTen(ratios.minus(ratios.of(0), pK));
-  const stepConstant = (step: Step) =>
+  const moved = (step: Step) =>
     atReference ? known(exactly(step.pKa)) : constant(movedPKa(arithmetic, step, celsius));
+  const inMedium = real ? mediumFactors(arithmetic, conditions.law, real.coefficients.ceiling) : null;
+  const stepConstant = (protolyte: Protolyte) => (step: Step, k: number) =>
+    inMedium && isOfMedium(step) ? times(moved(step), inMedium(protolyte, k)) : moved(step);
   const movedPKw = () => {
     const moved = minus(ionProductIn(arithmetic, celsius), ionProductIn(arithmetic, of(25)));
     return plus(decimal(waterAt25.pKw), moved);
   };
 
-  const levels = (atm: Ratio, pKH: Ratio | undefined, { steps }: Protolyte): N[] => {
+  const levels = (atm: Ratio, pKH: Ratio | undefined, protolyte: Protolyte): N[] => {
     const henry = pKH ? known(pKH) : tenTo(log10KAt(arithmetic, henryFit, celsius));
     let level = times(ofRatio(atm), henry);
     return [
       level,
-      ...steps.map((step) => {
-        level = times(level, stepConstant(step));
+      ...protolyte.steps.map(stepConstant(protolyte)).map((own) => {
+        level = times(level, own);
         return level;
       }),
     ];
@@ -113,11 +118,24 @@ function balanceIn<N>(arithmetic: Rendering<N>, { conditions, protolytes, gas }:
   return {
     hydrogen: of(1),
     kw: conditions.pKw ? known(conditions.pKw) : constant(movedPKw()),
-    families: protolytes.map(({ species, steps }) => ({
-      topCharge: species[0]?.charge ?? 0,
-      constants: steps.map(stepConstant),
+    families: protolytes.map((protolyte) => ({
+      topCharge: protolyte.species[0]?.charge ?? 0,
+      constants: protolyte.steps.map(stepConstant(protolyte)),
     })),
     gas: gas && conditions.gas ? levels(conditions.gas.atm, conditions.gas.pKH, gas) : [],
+  };
+}
+
+/** K° over the constant of a step that was measured in a medium: at-zero-strength.ts, (1) and (2). */
+function mediumFactors<N>(arithmetic: Rendering<N>, law: ActivityLaw, ceiling: number) {
+  const { of, times, decimal } = arithmetic;
+  const activityAt = lawIn(arithmetic, law, of(25), true, decimal(ceiling));
+  return ({ species, steps }: Protolyte, k: number): N => {
+    const { ionicStrength = 0, convention = 'concentration' } = steps[k] as Step;
+    const activity = activityAt(decimal(ionicStrength));
+    const [acid, base] = species.slice(k, k + 2) as [Charged, Charged];
+    const forms = activity.ratio(base, acid);
+    return convention === 'mixed' ? forms : times(forms, activity.of({ charge: 1, formula: 'H+' }).gamma);
   };
 }
 

@@ -57,6 +57,13 @@ function makeUpOf({ protolytes, ions, molarMass }: Reagent): string {
 export function constantsOf({ species, steps }: Protolyte): string {
   return JSON.stringify([
     species.map(({ formula, charge }) => [formula, charge]),
-    steps.map(({ pKa, dH = null, dCp = null, log10K }) => [pKa, dH, dCp, log10K?.coefficients ?? null]),
+    steps.map(({ pKa, dH = null, dCp = null, log10K, ionicStrength = 0, convention = 'concentration' }) => [
+      pKa,
+      dH,
+      dCp,
+      log10K?.coefficients ?? null,
+      ionicStrength,
+      convention,
+    ]),
   ]);
 }

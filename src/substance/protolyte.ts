@@ -20,8 +20,13 @@ export interface Step {
   readonly standardUncertainty?: number;
   /** The constant over a range of temperatures, where someone fitted it: goes before dH and dCp. */
   readonly log10K?: TemperatureFit;
-  /** mol/L, where the constant is a concentration constant measured in a salt medium. */
+  /** Ionic strength of the salt medium in which the constant was measured, mol/L; left out or 0: a thermodynamic constant. */
   readonly ionicStrength?: number;
+  /**
+   * Of a constant in a medium: between concentrations throughout (`concentration`, the default), or with the activity of H+, as a
+   * glass electrode gives it, and concentrations of the two forms (`mixed`).
+   */
+  readonly convention?: 'concentration' | 'mixed';
   readonly source: Source;
   /** Of dH and dCp, where it differs from `source`. */
   readonly thermalSource?: Source;
@@ -104,7 +109,17 @@ export function defineProtolyte<const Formula extends string>(
 const keys = {
   protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'hazard', 'notForBuffers', 'notes'],
   species: ['formula', 'charge'],
-  step: ['pKa', 'dH', 'dCp', 'standardUncertainty', 'log10K', 'ionicStrength', 'source', 'thermalSource'],
+  step: [
+    'pKa',
+    'dH',
+    'dCp',
+    'standardUncertainty',
+    'log10K',
+    'ionicStrength',
+    'convention',
+    'source',
+    'thermalSource',
+  ],
   fit: ['coefficients', 'celsius', 'source'],
   alternative: ['step', 'pKa', 'source', 'note'],
 } as const;
@@ -190,6 +205,8 @@ function readStep(item: unknown, path: string, faults: Faults): Step {
       from: 0,
       to: 100,
     });
+  if (step.convention !== undefined && step.convention !== 'concentration' && step.convention !== 'mixed')
+    faults.add('wrong-type', `${path}.convention`, "'concentration' or 'mixed'", step.convention);
   const source = readSource(step.source, `${path}.source`, faults);
   const fit = step.log10K === undefined ? {} : { log10K: readFit(step.log10K, `${path}.log10K`, faults) };
   const read = { ...step, ...fit, source } as unknown as Step;

@@ -171,7 +171,7 @@ export const edta = /*#__PURE__*/ catalogued({
     },
   ],
   notes: [
-    'Concentration constants at the ionic strength given, not at zero.',
+    'Concentration constants, measured at the ionic strength given with each step.',
     'Binds Na+ weakly, which is left out.',
   ],
 });
