@@ -6,7 +6,11 @@ import { casesOf, type FamilyInput, type TitrationInput } from './vectors.js';
 interface MediaCase {
   readonly id: string;
   readonly title: string;
-  readonly input: TitrationInput & { readonly families: readonly { readonly media: readonly string[] }[] };
+  readonly input: Omit<TitrationInput, 'families'> & {
+    readonly families: readonly (TitrationInput['families'][number] & {
+      readonly media: readonly string[];
+    })[];
+  };
   readonly points: readonly { readonly V: string; readonly pH: string; readonly I: string }[];
 }
 
@@ -29,7 +33,7 @@ describe.each(casesOf<MediaCase>('media.json'))('$id $title', ({ input, points }
       mL,
       contents: [
         ...input.families.map((family) => ({
-          reagent: reagentOf(family as Parameters<typeof reagentOf>[0]),
+          reagent: reagentOf(family),
           molar: Number(family[key]),
         })),
         ...input.strong_ions.map((ion) => ({ reagent: strongIon(ion.name, ion.z), molar: Number(ion[key]) })),
