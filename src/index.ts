@@ -18,6 +18,7 @@ export {
   type TemperatureFit,
 } from './substance/protolyte.js';
 export type { Hazard, HazardLimit } from './substance/hazard.js';
+export type { LeftOut } from './substance/left-out.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
 export { pHStandards } from './catalogue/ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
@@ -129,7 +130,6 @@ export type {
   IndicatorChoice,
   IndicatorRanking,
   IndicatorSet,
-  LeftOut,
   PointToFind,
   RankingNotes,
   RankingOptions,
@@ -166,7 +166,8 @@ export {
   type LogRatioEstimate,
 } from './buffer/estimate-by-log-ratio.js';
 export { type StrongAddition, strongAdditionTo } from './buffer/strong-addition.js';
-export { type BufferCandidate, type BufferChoice, chooseBuffer } from './buffer/choose-buffer.js';
+export { type BufferCandidate, type BufferRanking, chooseBuffer } from './buffer/choose-buffer.js';
+export type { BufferChoice } from './buffer/read-buffer-choice.js';
 export { prepareBuffer } from './buffer/prepare-buffer.js';
 export type {
   BufferIngredient,

@@ -1,26 +1,13 @@
-import { type Conditions, readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
+import { readGas, type Settled } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { stepAt } from '../equilibrium/temperature/pka-at.js';
 import { pKaSlopeAt } from '../equilibrium/temperature/pka-slope-at.js';
 import { Faults } from '../errors.js';
 import type { Solution } from '../solution/solution.js';
-import { type Protolyte, readProtolyte, type Step } from '../substance/protolyte.js';
-import { bufferDefaults, bufferLimits } from './defaults.js';
+import type { LeftOut } from '../substance/left-out.js';
+import type { Protolyte, Step } from '../substance/protolyte.js';
+import { type BufferChoice, readBufferChoice } from './read-buffer-choice.js';
 import { type StrongPoint, strongSearch } from './strong-search.js';
-
-/** Which pH, and which protolytes come into question. */
-export interface BufferChoice {
-  readonly pH: PH;
-  /** The protolytes to choose among: `Object.values(acids)` for the whole catalogue. */
-  readonly among: readonly Protolyte[];
-  /** mol/L of the protolyte; 0.1 if left out. */
-  readonly molar?: number;
-  /** What decides among the useful, and then among the others; the rest break ties. */
-  readonly rankBy?: 'capacity' | 'temperature' | 'distance';
-  readonly conditions?: Conditions;
-  /** Ids of protolytes to rank although they are `notForBuffers`; none if left out. */
-  readonly include?: readonly string[];
-}
 
 /** A protolyte as a buffer at the target pH. */
 export interface BufferCandidate {
@@ -41,66 +28,45 @@ export interface BufferCandidate {
   readonly hazard?: string;
 }
 
+/** Protolytes in order. */
+export interface BufferRanking {
+  /** The best first. */
+  readonly ranking: readonly BufferCandidate[];
+  /** Those too hazardous for a buffer, and why; name them in `include` to have them ranked. */
+  readonly leftOut: readonly LeftOut[];
+}
+
 /**
- * Ranks protolytes as buffers for a pH: by capacity there, by temperature coefficient, by distance from the pKa. What lies
- * within one pH unit of its pKa comes before what does not: the steadiest pKa is no help where it holds nothing.
+ * Ranks protolytes as buffers for a pH: by capacity there, by temperature coefficient, by distance from the pKa. What
+ * lies within one pH unit of its pKa comes before what does not: the steadiest pKa is no help where it holds nothing.
  *
- * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base; pKa and its temperature
- * coefficient are those of `pKaAt` at the temperature of the conditions.
+ * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base; pKa and its
+ * temperature coefficient are those of `pKaAt` at the temperature of the conditions.
  *
- * What is too hazardous for a teaching lab (`notForBuffers` of the protolyte gives the reason) is left out, unless `include`
- * names its id; if nothing else is among them, the list is empty. Each candidate carries the hazard of its protolyte. A ranking knows nothing of what else a buffer may
- * do: bind metals, evaporate, precipitate, bleach, feed bacteria.
+ * What is too hazardous for a teaching lab (`notForBuffers` of the protolyte) is left out, with the reason, unless
+ * `include` names its id. Each candidate carries the hazard of its protolyte. A ranking knows nothing of what else a
+ * buffer may do: bind metals, evaporate, precipitate, bleach, feed bacteria.
  *
- * @returns the best first
  * @throws InputError that lists every fault
  * @example
  * ```ts
  * import { acids, chooseBuffer } from 'protolysis';
  *
- * const ranked = chooseBuffer({ pH: 7.4, among: [acids.acetic, acids.tris, acids.phosphoric, acids.hepes] });
- * ranked.map(({ protolyte }) => protolyte.id); // => ['hepes', 'phosphoric', 'tris', 'acetic']
- * ranked[2]?.perCelsius; // => -0.0279
+ * const { ranking } = chooseBuffer({ pH: 7.4, among: [acids.acetic, acids.tris, acids.phosphoric, acids.hepes] });
+ * ranking.map(({ protolyte }) => protolyte.id); // => ['hepes', 'phosphoric', 'tris', 'acetic']
+ * ranking[2]?.perCelsius; // => -0.0279
  * ```
  */
-export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
+export function chooseBuffer(choice: BufferChoice): BufferRanking {
   const faults = new Faults('chooseBuffer');
-  const keys = ['pH', 'among', 'molar', 'rankBy', 'conditions', 'include'];
-  const unread = faults.object(choice, 'choice', 'a choice { pH, among }', keys);
-  const [from, to] = bufferLimits.pH;
-  const pH = faults.number(unread.pH, 'pH', 'a pH', { from, to });
-  const list = faults.list(unread.among, 'among', 'a list of protolytes', 1, 1000);
-  const offered = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
-  const included = faults
-    .list(unread.include ?? [], 'include', 'a list of ids of protolytes in among', 0, 1000)
-    .map((id, k) => faults.text(id, `include[${k}]`, 'an id'));
-  const { molar = bufferDefaults.molar, rankBy = 'capacity' } = unread;
-  const [least, most] = bufferLimits.molar;
-  const limits = { from: least, to: most };
-  const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', limits);
-  if (rankBy !== 'capacity' && rankBy !== 'temperature' && rankBy !== 'distance')
-    faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
-  const settled = readConditions(unread.conditions, 'conditions', faults);
+  const { pH, molar, rankBy, settled, among, leftOut } = readBufferChoice(choice, faults);
   faults.done();
-  for (const [k, id] of included.entries())
-    if (!offered.some((one) => one.id === id))
-      faults.add('unknown-substance', `include[${k}]`, 'the id of a protolyte in among', id);
-  faults.done();
-  const among = offered.filter(
-    ({ id, notForBuffers }) => notForBuffers === undefined || included.includes(id),
-  );
-  const solutions = among.map((protolyte) => bareSolution(protolyte, concentration));
+  const solutions = among.map((protolyte) => bareSolution(protolyte, molar));
   readGas(solutions, settled, 'conditions', faults);
   faults.done();
 
-  const order = [
-    'usefulness',
-    rankBy as NonNullable<BufferChoice['rankBy']>,
-    'capacity',
-    'temperature',
-    'distance',
-  ] as const;
-  return among
+  const order = ['usefulness', rankBy, 'capacity', 'temperature', 'distance'] as const;
+  const ranking = among
     .map((protolyte, k) =>
       candidateOf(protolyte, pH, strongSearch(solutions[k] as Solution, settled)(pH), settled),
     )
@@ -108,6 +74,7 @@ export function chooseBuffer(choice: BufferChoice): readonly BufferCandidate[] {
       const [decisive = 0] = order.map((by) => cost[by](one) - cost[by](other)).filter((gap) => gap !== 0);
       return decisive;
     });
+  return { ranking, leftOut };
 }
 
 /** The less the better. */

@@ -15,8 +15,8 @@ export interface Gas {
   readonly words: string;
 }
 
-// The caution begins where the air that has come to rest over the solution would hold more than the short-term limit of a
-// workplace (15 minutes). The air of a room holds less, but a nose over a beaker does not.
+// The caution begins where the air that has come to rest over the solution would hold more than the short-term limit of
+// a workplace (15 minutes). The air of a room holds less, but a nose over a beaker does not.
 
 const henry = (note: string): Source => ({
   kind: 'fromMemory',
@@ -27,7 +27,11 @@ const shortTerm = (note: string): Source => ({
   note: `indicative occupational exposure limit of the European Union for 15 minutes: ${note}`,
 });
 
-/** Chlorine: its dissolved form is no form of a protolyte, and follows from hypochlorous acid and chloride. @internal */
+/**
+ * Chlorine: its dissolved form is no form of a protolyte, and follows from hypochlorous acid and chloride.
+ *
+ * @internal
+ */
 export const chlorine: Gas = {
   name: 'chlorine',
   dissolved: [],

@@ -1,3 +1,4 @@
+import type { LeftOut } from '../substance/left-out.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import type { IndicatorScore } from './indicator-score.js';
 import type { ScoreOptions } from './score-options.js';
@@ -16,13 +17,6 @@ export interface PointToFind {
    * indicator improves much. A low one is the fault of a flat curve, not of the indicators.
    */
   readonly best: number;
-}
-
-/** An indicator that is not ranked, and why. */
-export interface LeftOut {
-  readonly id: string;
-  readonly name: string;
-  readonly reason: string;
 }
 
 /** What every ranking says beside its order. */

@@ -1,6 +1,6 @@
 import type { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
-import type { LeftOut } from './ranking.js';
+import type { LeftOut } from '../substance/left-out.js';
 
 /** Parts a list into what is ranked and what is not for use and not named in `include`, noting every fault. @internal */
 export function readChoice(

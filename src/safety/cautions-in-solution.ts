@@ -3,9 +3,9 @@ import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { capitalised } from './print-hazard.js';
 
 /**
- * The cautions of what a solution holds, each at its concentration: above a limit the words of that limit, below the lowest that
- * it is below. A mL of solution counts as a gram, so that the share by mass of a dense acid comes out too high and that of
- * ammonia a little too low (2 % at its limit). Reagents with cautions of one kind are not added up.
+ * The cautions of what a solution holds, each at its concentration: above a limit the words of that limit, below the
+ * lowest that it is below. A mL of solution counts as a gram, so that the share by mass of a dense acid comes out too
+ * high and that of ammonia a little too low (2 % at its limit). Reagents with cautions of one kind are not added up.
  *
  * @internal
  */

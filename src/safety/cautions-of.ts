@@ -10,15 +10,15 @@ export const lastCaution =
   "Wear eye protection. The safety data sheet of each bottle, the local rules and a qualified supervisor's word come before this list.";
 
 /**
- * The usual cautions for what is handled: of each reagent, protolyte and indicator its own, once; of each mixture the gases that
- * it sets free (`gasesFrom`); and last the line that defers to the safety data sheet, local rules and a qualified supervisor. What
- * has no caution here is not thereby harmless.
+ * The usual cautions for what is handled: of each reagent, protolyte and indicator its own, once; of each mixture the
+ * gases that it sets free (`gasesFrom`); and last the line that defers to the safety data sheet, local rules and a
+ * qualified supervisor. What has no caution here is not thereby harmless.
  *
- * What a solution holds counts at its concentration: 0.01 mol/L hydrochloric acid is below the limits from which it is corrosive
- * or irritating, and the list says so; the bottle it is made from keeps its own words.
+ * What a solution holds counts at its concentration: 0.01 mol/L hydrochloric acid is below the limits from which it is
+ * corrosive or irritating, and the list says so; the bottle it is made from keeps its own words.
  *
- * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant count mixed in
- * every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
+ * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant
+ * count mixed in every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
  *
  * @param handled - one thing or a list of them: see {@link Handled}
  * @throws InputError that lists every fault

@@ -24,14 +24,15 @@ export interface GasSetFree {
 }
 
 /**
- * The gases that a solution sets free, from its composition and pH: ammonia, hydrogen cyanide, hydrogen sulfide, sulfur dioxide,
- * nitrogen oxides, chlorine (from hypochlorite, with the chloride there is), chloramines and carbon dioxide.
+ * The gases that a solution sets free, from its composition and pH: ammonia, hydrogen cyanide, hydrogen sulfide, sulfur
+ * dioxide, nitrogen oxides, chlorine (from hypochlorite, with the chloride there is), chloramines and carbon dioxide.
  *
  *   p = c(dissolved form) / H,   c(Cl₂) = c(HClO)·c(H⁺)·c(Cl⁻) / K                                     (1)
  *
- * A gas is named where its pressure over the solution is above the limit of a workplace for 15 minutes, for carbon dioxide
- * above a tenth of an atmosphere. The solution counts as ideal, at 25 °C and closed to the air: orders of magnitude decide. A
- * protolyte is known by the labels of its forms, such as `HCN`; what has other labels, and any other gas, is not found.
+ * A gas is named where its pressure over the solution is above the limit of a workplace for 15 minutes, for carbon
+ * dioxide above a tenth of an atmosphere. The solution counts as ideal, at 25 °C and closed to the air: orders of
+ * magnitude decide. A protolyte is known by the labels of its forms, such as `HCN`; what has other labels, and any
+ * other gas, is not found.
  *
  * @returns none where none is known; that is no proof of safety
  * @throws InputError that lists every fault

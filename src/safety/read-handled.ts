@@ -19,8 +19,8 @@ interface Poured {
 }
 
 /**
- * What cautions are asked of: a reagent, a protolyte, an indicator, a solution, a recipe for one, a titration or its setup, a
- * recipe for a buffer, an equilibrium, or anything that says which reagents it holds.
+ * What cautions are asked of: a reagent, a protolyte, an indicator, a solution, a recipe for one, a titration or its
+ * setup, a recipe for a buffer, an equilibrium, or anything that says which reagents it holds.
  */
 export type Handled =
   | Bottle

@@ -1,7 +1,10 @@
 import { at, type Faults } from '../errors.js';
 import { noteLength, readSource, type Source } from '../source.js';
 
-/** What a substance does to who handles it, and from which concentration on: a dilute solution needs other words than its bottle. */
+/**
+ * What a substance does to who handles it, and from which concentration on: a dilute solution needs other words than
+ * its bottle.
+ */
 export interface Hazard {
   /** The highest first. What stands at a limit holds above it, up to the next. */
   readonly limits: readonly HazardLimit[];

@@ -62,7 +62,7 @@ export interface Protolyte<Formula extends string = string> {
   /** The usual caution, in plain words (from memory, no substitute for the safety data sheet). */
   readonly hazard?: string;
   /** Why it is no buffer for a teaching lab: `chooseBuffer` leaves it out unless it is asked for by id. */
-  readonly notForBuffers?: string;
+  readonly notForBuffers?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];
 }
 
@@ -142,10 +142,9 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
   if (species.length > 0 && steps.length > 0 && species.length !== steps.length + 1)
     faults.add('conflict', at(path, 'steps'), `one step fewer than the ${species.length} species`, steps);
 
-  for (const key of ['hazard', 'notForBuffers'] as const)
-    if (unread[key] !== undefined) faults.text(unread[key], at(path, key), 'a sentence', noteLength);
+  if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
   const read = { ...unread, species, steps } as unknown as Protolyte;
-  const { alternatives, notes } = unread;
+  const { alternatives, notForBuffers, notes } = unread;
   return {
     ...read,
     ...(alternatives !== undefined && {
@@ -155,11 +154,22 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
           readAlternative(item, `${at(path, 'alternatives')}[${index}]`, steps.length, faults),
         ),
     }),
+    ...(notForBuffers !== undefined && {
+      notForBuffers: readReason(notForBuffers, at(path, 'notForBuffers'), faults),
+    }),
     ...(notes !== undefined && {
       notes: faults
         .list(notes, at(path, 'notes'), 'a list of notes', 0, 100)
         .map((note, index) => faults.text(note, `${at(path, 'notes')}[${index}]`, 'a note', noteLength)),
     }),
+  };
+}
+
+function readReason(value: unknown, path: string, faults: Faults) {
+  const unread = faults.object(value, path, 'a reason { reason, source }', ['reason', 'source']);
+  return {
+    reason: faults.text(unread.reason, at(path, 'reason'), 'a reason', noteLength),
+    source: readSource(unread.source, at(path, 'source'), faults),
   };
 }
 

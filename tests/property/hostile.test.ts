@@ -33,7 +33,7 @@ const acid = {
   ],
   alternatives: [{ step: 1, pKa: 4.1, source: { kind: 'commonPractice', note: 'none' }, note: 'older' }],
   hazard: 'a caution',
-  notForBuffers: 'a reason',
+  notForBuffers: { reason: 'a reason', source: { kind: 'commonPractice', note: 'none' } },
   notes: ['a note'],
 } as const;
 const reagent = {

@@ -101,6 +101,7 @@ const surface: Record<string, readonly string[]> = {
     'type BufferChoice',
     'type BufferIngredient',
     'type BufferPart',
+    'type BufferRanking',
     'type BufferRecipe',
     'type BufferRequest',
     'type BufferResponse',

@@ -1,4 +1,5 @@
 import { catalogued } from './catalogued.js';
+import { hazardPractice } from './hazard-practice.js';
 
 /** Ammonium and ammonia. */
 export const ammonium = /*#__PURE__*/ catalogued({
@@ -97,9 +98,6 @@ export const trimethylammonium = /*#__PURE__*/ catalogued({
 export const hydroxylammonium = /*#__PURE__*/ catalogued({
   id: 'hydroxylammonium',
   name: 'hydroxylammonium',
-  hazard:
-    'Harmful, suspected of causing cancer, sensitises the skin; the free base may explode when hot or concentrated.',
-  notForBuffers: 'it is suspected of causing cancer and its free base may explode',
   species: [
     { formula: 'NH3OH+', charge: 1 },
     { formula: 'NH2OH', charge: 0 },
@@ -125,14 +123,18 @@ export const hydroxylammonium = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  hazard:
+    'Harmful, suspected of causing cancer, sensitises the skin; the free base may explode when hot or concentrated.',
+  notForBuffers: {
+    reason: 'it is suspected of causing cancer and its free base may explode',
+    source: hazardPractice,
+  },
 });
 
 /** Hydrazinium(2+), hydrazinium(1+), hydrazine. */
 export const hydrazinium = /*#__PURE__*/ catalogued({
   id: 'hydrazinium',
   name: 'hydrazinium(2+)',
-  hazard: 'Toxic, may cause cancer, sensitises the skin; explosive with oxidisers.',
-  notForBuffers: 'it is toxic and may cause cancer',
   species: [
     { formula: 'N2H6(2+)', charge: 2 },
     { formula: 'N2H5+', charge: 1 },
@@ -170,6 +172,11 @@ export const hydrazinium = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  hazard: 'Toxic, may cause cancer, sensitises the skin; explosive with oxidisers.',
+  notForBuffers: {
+    reason: 'it is toxic and may cause cancer',
+    source: hazardPractice,
+  },
 });
 
 /** Ethane-1,2-diammonium, its first base, and ethylenediamine. */

@@ -1,4 +1,5 @@
 import { catalogued } from './catalogued.js';
+import { hazardPractice } from './hazard-practice.js';
 
 /** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */
 export const carbonic = /*#__PURE__*/ catalogued({
@@ -191,8 +192,6 @@ export const sulfuric = /*#__PURE__*/ catalogued({
 export const sulfurous = /*#__PURE__*/ catalogued({
   id: 'sulfurous',
   name: 'sulfurous acid',
-  hazard: 'Acid sets sulfur dioxide free, which irritates the airways and may set off asthma.',
-  notForBuffers: 'it gives off sulfur dioxide in acid',
   species: [
     { formula: 'SO2(aq)', charge: 0 },
     { formula: 'HSO3-', charge: -1 },
@@ -244,13 +243,17 @@ export const sulfurous = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  hazard: 'Acid sets sulfur dioxide free, which irritates the airways and may set off asthma.',
+  notForBuffers: {
+    reason: 'it gives off sulfur dioxide in acid',
+    source: hazardPractice,
+  },
 });
 
 /** Boric acid and borate. */
 export const boric = /*#__PURE__*/ catalogued({
   id: 'boric',
   name: 'boric acid',
-  hazard: 'May damage fertility and the unborn child.',
   species: [
     { formula: 'B(OH)3', charge: 0 },
     { formula: 'B(OH)4-', charge: -1 },
@@ -285,6 +288,7 @@ export const boric = /*#__PURE__*/ catalogued({
     'Goldberg et al. give dCp as approximate.',
     'Polyborates form above about 0.025 mol/L of boron in all: for dilute solutions only.',
   ],
+  hazard: 'May damage fertility and the unborn child.',
 });
 
 /** Orthosilicic acid and the silicates. */
@@ -328,8 +332,6 @@ export const silicic = /*#__PURE__*/ catalogued({
 export const arsenic = /*#__PURE__*/ catalogued({
   id: 'arsenic',
   name: 'arsenic acid',
-  hazard: 'Very toxic and may cause cancer; very toxic to water life.',
-  notForBuffers: 'it is very toxic and may cause cancer',
   species: [
     { formula: 'H3AsO4', charge: 0 },
     { formula: 'H2AsO4-', charge: -1 },
@@ -413,14 +415,17 @@ export const arsenic = /*#__PURE__*/ catalogued({
     },
   ],
   notes: ['Sources disagree by up to 0.6 in the third step.'],
+  hazard: 'Very toxic and may cause cancer; very toxic to water life.',
+  notForBuffers: {
+    reason: 'it is very toxic and may cause cancer',
+    source: hazardPractice,
+  },
 });
 
 /** Chromic acid, hydrogenchromate, chromate. */
 export const chromic = /*#__PURE__*/ catalogued({
   id: 'chromic',
   name: 'chromic acid',
-  hazard: 'Very toxic, may cause cancer, sensitises the skin; oxidises organic matter.',
-  notForBuffers: 'it is very toxic and may cause cancer',
   species: [
     { formula: 'H2CrO4', charge: 0 },
     { formula: 'HCrO4-', charge: -1 },
@@ -445,15 +450,17 @@ export const chromic = /*#__PURE__*/ catalogued({
     },
   ],
   notes: ['The dimer Cr2O7(2-) is left out: keep chromium(VI) below about 1 mmol/L in all.'],
+  hazard: 'Very toxic, may cause cancer, sensitises the skin; oxidises organic matter.',
+  notForBuffers: {
+    reason: 'it is very toxic and may cause cancer',
+    source: hazardPractice,
+  },
 });
 
 /** Hydrofluoric acid and fluoride. */
 export const hydrofluoric = /*#__PURE__*/ catalogued({
   id: 'hydrofluoric',
   name: 'hydrofluoric acid',
-  hazard:
-    'Very toxic by every route. Burns may be painless at first and reach the bone; it attacks glass. Calcium gluconate gel must be at hand.',
-  notForBuffers: 'it is very toxic through the skin and attacks glass',
   species: [
     { formula: 'HF', charge: 0 },
     { formula: 'F-', charge: -1 },
@@ -483,15 +490,18 @@ export const hydrofluoric = /*#__PURE__*/ catalogued({
     },
   ],
   notes: ['The complex HF2- (K about 3.9 L/mol) is left out.'],
+  hazard:
+    'Very toxic by every route. Burns may be painless at first and reach the bone; it attacks glass. Calcium gluconate gel must be at hand.',
+  notForBuffers: {
+    reason: 'it is very toxic through the skin and attacks glass',
+    source: hazardPractice,
+  },
 });
 
 /** Hypochlorous acid and hypochlorite. */
 export const hypochlorous = /*#__PURE__*/ catalogued({
   id: 'hypochlorous',
   name: 'hypochlorous acid',
-  hazard:
-    'Corrosive. With acid it gives chlorine, with ammonia chloramines, both toxic; very toxic to water life.',
-  notForBuffers: 'it bleaches, decays, and gives off chlorine with acid',
   species: [
     { formula: 'HClO', charge: 0 },
     { formula: 'ClO-', charge: -1 },
@@ -526,15 +536,18 @@ export const hypochlorous = /*#__PURE__*/ catalogued({
     },
   ],
   notes: ['The 7.40 of the CRC Handbook is 0.14 below the value of Morris, which most water chemistry uses.'],
+  hazard:
+    'Corrosive. With acid it gives chlorine, with ammonia chloramines, both toxic; very toxic to water life.',
+  notForBuffers: {
+    reason: 'it bleaches, decays, and gives off chlorine with acid',
+    source: hazardPractice,
+  },
 });
 
 /** Hydrogen cyanide and cyanide. */
 export const hydrocyanic = /*#__PURE__*/ catalogued({
   id: 'hydrocyanic',
   name: 'hydrogen cyanide',
-  hazard:
-    'Very toxic, through the skin too. Never acidify a cyanide: below about pH 11 hydrogen cyanide escapes.',
-  notForBuffers: 'it gives off hydrogen cyanide at every pH where it buffers',
   species: [
     { formula: 'HCN', charge: 0 },
     { formula: 'CN-', charge: -1 },
@@ -563,14 +576,18 @@ export const hydrocyanic = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  hazard:
+    'Very toxic, through the skin too. Never acidify a cyanide: below about pH 11 hydrogen cyanide escapes.',
+  notForBuffers: {
+    reason: 'it gives off hydrogen cyanide at every pH where it buffers',
+    source: hazardPractice,
+  },
 });
 
 /** Hydrogen sulfide, hydrogensulfide, sulfide. */
 export const hydrogenSulfide = /*#__PURE__*/ catalogued({
   id: 'hydrogenSulfide',
   name: 'hydrogen sulfide',
-  hazard: 'Very toxic gas, set free by acid; at dangerous levels the nose no longer smells it.',
-  notForBuffers: 'it gives off hydrogen sulfide where it buffers',
   species: [
     { formula: 'H2S', charge: 0 },
     { formula: 'HS-', charge: -1 },
@@ -623,15 +640,17 @@ export const hydrogenSulfide = /*#__PURE__*/ catalogued({
     'The second step is far outside the range of water and poorly known (12.9 to 19 in the literature).',
     'The standard uncertainty is a judgement from the spread of the sources.',
   ],
+  hazard: 'Very toxic gas, set free by acid; at dangerous levels the nose no longer smells it.',
+  notForBuffers: {
+    reason: 'it gives off hydrogen sulfide where it buffers',
+    source: hazardPractice,
+  },
 });
 
 /** Nitrous acid and nitrite. */
 export const nitrous = /*#__PURE__*/ catalogued({
   id: 'nitrous',
   name: 'nitrous acid',
-  hazard:
-    'Toxic if swallowed; acid sets nitrogen oxides free; with amines it forms nitrosamines, which may cause cancer.',
-  notForBuffers: 'it decomposes and gives off nitrogen oxides in acid',
   species: [
     { formula: 'HNO2', charge: 0 },
     { formula: 'NO2-', charge: -1 },
@@ -664,6 +683,12 @@ export const nitrous = /*#__PURE__*/ catalogued({
       source: { kind: 'fromMemory', work: 'martell-smith-1974', note: 'not checked against the page' },
     },
   ],
+  hazard:
+    'Toxic if swallowed; acid sets nitrogen oxides free; with amines it forms nitrosamines, which may cause cancer.',
+  notForBuffers: {
+    reason: 'it decomposes and gives off nitrogen oxides in acid',
+    source: hazardPractice,
+  },
 });
 
 /** Iodic acid and iodate. */

@@ -1,4 +1,5 @@
 import { catalogued } from './catalogued.js';
+import { hazardPractice } from './hazard-practice.js';
 
 /** Ascorbic acid (vitamin C) and the ascorbates. */
 export const ascorbic = /*#__PURE__*/ catalogued({
@@ -38,8 +39,6 @@ export const ascorbic = /*#__PURE__*/ catalogued({
 export const phenol = /*#__PURE__*/ catalogued({
   id: 'phenol',
   name: 'phenol',
-  hazard: 'Toxic by every route and corrosive; it numbs the skin, and even a small wetted area can be fatal.',
-  notForBuffers: 'it is toxic through the skin',
   species: [
     { formula: 'C6H5OH', charge: 0 },
     { formula: 'C6H5O-', charge: -1 },
@@ -61,6 +60,11 @@ export const phenol = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  hazard: 'Toxic by every route and corrosive; it numbs the skin, and even a small wetted area can be fatal.',
+  notForBuffers: {
+    reason: 'it is toxic through the skin',
+    source: hazardPractice,
+  },
 });
 
 /** Barbituric acid and barbiturate. */

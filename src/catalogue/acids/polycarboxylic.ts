@@ -4,7 +4,6 @@ import { catalogued } from './catalogued.js';
 export const oxalic = /*#__PURE__*/ catalogued({
   id: 'oxalic',
   name: 'oxalic acid',
-  hazard: 'Harmful if swallowed and on the skin; damages eyes and kidneys.',
   species: [
     { formula: 'H2C2O4', charge: 0 },
     { formula: 'HC2O4-', charge: -1 },
@@ -48,6 +47,7 @@ export const oxalic = /*#__PURE__*/ catalogued({
   notes: [
     'The 3.81 of the CRC Handbook for the second step is a mixed constant at an ionic strength of 0.1 mol/L.',
   ],
+  hazard: 'Harmful if swallowed and on the skin; damages eyes and kidneys.',
 });
 
 /** Malonic acid and the malonates. */
