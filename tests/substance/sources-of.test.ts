@@ -8,7 +8,7 @@ import { sourcesOf } from '../../src/substance/sources-of.js';
 import { works } from '../../src/works.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
-test('of a protolyte: the source of each step, with the work spelled out', () => {
+test('of a protolyte: the source of each step, with the work spelled out, and of what else it says', () => {
   expect(sourcesOf(acids.phenol)).toEqual([
     {
       source: acids.phenol.steps[0]?.source,
@@ -19,6 +19,11 @@ test('of a protolyte: the source of each step, with the work spelled out', () =>
       source: acids.phenol.steps[0]?.thermalSource,
       for: ['phenol: step 1, dH and dCp'],
       citation: `from memory of ${works['fernandez-hepler-1959']}: not checked against the page`,
+    },
+    {
+      source: acids.phenol.notForBuffers?.source,
+      for: ['phenol: notForBuffers'],
+      citation: expect.stringMatching(/^common practice: /),
     },
   ]);
 });
