@@ -46,12 +46,16 @@ export const works = {
   'nist-srd-46':
     'A. E. Martell, R. M. Smith, R. J. Motekaitis, NIST Critically Selected Stability Constants of Metal Complexes, NIST SRD 46',
   'openstax-chemistry-2e': 'P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e, OpenStax',
+  'parker-1965':
+    'V. B. Parker, Thermal Properties of Aqueous Uni-univalent Electrolytes, NSRDS-NBS 2, U.S. Government Printing Office (1965)',
   'perrin-1965':
     'D. D. Perrin, Dissociation Constants of Organic Bases in Aqueous Solution, Butterworths (1965), and Supplement (1972), digitised by IUPAC, doi:10.5281/zenodo.7236452',
   'plummer-busenberg-1982':
     'L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1011–1040 (1982), doi:10.1016/0016-7037(82)90056-4',
   'prohaska-2022':
     'T. Prohaska et al., Standard atomic weights of the elements 2021 (IUPAC Technical Report), Pure Appl. Chem. 94, 573–600 (2022)',
+  'rossini-1952':
+    'F. D. Rossini et al., Selected Values of Chemical Thermodynamic Properties, NBS Circular 500 (1952)',
   'serjeant-dempsey-1979':
     'E. P. Serjeant, B. Dempsey, Ionisation Constants of Organic Acids in Aqueous Solution, Pergamon (1979), digitised by IUPAC, doi:10.5281/zenodo.7236452',
   'skoog-2014':

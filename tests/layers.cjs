@@ -7,6 +7,7 @@ const order = [
   'solution',
   'equilibrium',
   'safety',
+  'recipe',
   'titration',
   'buffer',
   'indicator',

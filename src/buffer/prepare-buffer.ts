@@ -2,14 +2,14 @@ import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
-import { cautionsOf } from '../safety/cautions-of.js';
+import { asBought, volumeOf } from '../recipe/as-bought.js';
+import { workOf } from '../recipe/work-of.js';
 import { addWater } from '../solution/dilute.js';
 import type { Solution } from '../solution/solution.js';
 import { checkByProbe } from './check-by-probe.js';
 import { compose, type Dose, poured, rounding } from './dose.js';
 import { findAmounts } from './find-amounts.js';
 import { findAmountsWithSalt } from './find-amounts-with-salt.js';
-import { inOrder, orderOfWork } from './order-of-work.js';
 import { readRequest } from './read-request.js';
 import type { BufferPart, BufferRecipe, BufferRequest, ImpossibleBuffer } from './recipe.js';
 import { recipeNotes } from './recipe-notes.js';
@@ -80,14 +80,26 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   const madeUp = wanted.total !== null;
   const water = mL - poured(doses);
   const waterToMakeUp = madeUp && water > rounding * mL ? water : 0;
-  const parts = inOrder(doses.map(partOf), mL, waterToMakeUp);
-  return {
-    status: 'prepared',
-    parts,
+  const work = workOf({
+    parts: doses.map(partOf),
     mL,
     waterToMakeUp,
-    steps: orderOfWork(parts, mL, waterToMakeUp, checkByProbe(solution, pH, conditions)),
-    cautions: cautionsOf({ parts, solution }),
+    solution,
+    checks: [checkByProbe(solution, pH, conditions)],
+  });
+  if (work.status === 'too-hot')
+    return {
+      status: 'impossible',
+      because: 'too-hot',
+      reason: work.reason,
+      reachable: null,
+      heat: work.heat,
+    };
+  return {
+    ...work,
+    status: 'prepared',
+    mL,
+    waterToMakeUp,
     solution,
     pH,
     capacity: equilibrium.bufferCapacity,
@@ -101,7 +113,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
       times,
       pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
     })),
-    notes: recipeNotes(equilibrium, wanted.total, conditions),
+    notes: [...recipeNotes(equilibrium, wanted.total, conditions), ...work.notes],
   };
 }
 
@@ -110,7 +122,11 @@ function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): Buf
   const { reagent } = unit[0] as (typeof unit)[number];
   const { molarMass } = reagent;
   const grams = molarMass === undefined ? null : (units * molarMass) / 1000 / purity;
-  return { kind: 'weighed', name, reagent, mmol: units, purity, grams };
+  const measured = { name, reagent, mmol: units, purity, grams };
+  const sold = asBought(reagent, purity);
+  return sold
+    ? { kind: 'liquid', ...measured, mL: volumeOf(sold, purity, grams) }
+    : { kind: 'weighed', ...measured };
 }
 
 /** One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume. */

@@ -1,4 +1,5 @@
 import { at, type Faults, isList } from '../errors.js';
+import { strengthsOnSale, usualPurity } from '../recipe/as-bought.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Content, Solution } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
@@ -22,7 +23,12 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   if (isList(unread.contents)) return readStock(value, path, faults);
   if (unread.reagent === undefined) {
     const reagent = readReagent(value, path, faults);
-    return faults.count > before ? nothing : weighed(reagent, 1);
+    if (faults.count > before) return nothing;
+    const strengths = strengthsOnSale(reagent);
+    if (strengths === undefined) return weighed(reagent, usualPurity(reagent));
+    const wanted = `a stock solution or { reagent, purity }, with the mass fraction on the bottle (on sale are ${strengths})`;
+    faults.add('missing', path, wanted, reagent, `${reagent.name} without its strength`);
+    return nothing;
   }
   faults.object(value, path, 'an ingredient { reagent, purity }', ['reagent', 'purity']);
   const reagent = readReagent(unread.reagent, at(path, 'reagent'), faults);

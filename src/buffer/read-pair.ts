@@ -1,6 +1,7 @@
 import { ammonia } from '../catalogue/reagents/ammonium.js';
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import type { Faults, Unread } from '../errors.js';
+import { asBought } from '../recipe/as-bought.js';
 import { readConflicts } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
 import { readProtolyte } from '../substance/protolyte.js';
@@ -31,7 +32,8 @@ export function readPair(unread: Unread, molar: number | null, salt: Reagent, fa
   );
   for (const [k, { unit, stock, name, purity }] of [first, second].entries()) {
     if (stock) continue;
-    if (unit.every(({ reagent }) => isStrongAcid(reagent)))
+    const isBottled = unit.some(({ reagent }) => asBought(reagent, purity) !== undefined);
+    if (!isBottled && unit.every(({ reagent }) => isStrongAcid(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
     if (purity === 1 && unit.some(({ reagent }) => isGas(reagent)))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since the pure substance is a gas', name);

@@ -1,11 +1,16 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
+import type { Recipe, RecipePart } from '../recipe/recipe.js';
+import type { HeatOfMixing } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
 import type { Source } from '../source.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 
-/** What a buffer is made from: something to weigh, with its mass fraction where it is not pure, or a stock to pour. */
+/**
+ * What a buffer is made from: something to weigh, or a liquid from its bottle, with its mass fraction where it is not pure; or
+ * a stock to pour.
+ */
 export type BufferIngredient = Reagent | { readonly reagent: Reagent; readonly purity: number } | Solution;
 
 /** Which buffer, how much of it, and from what. */
@@ -38,32 +43,10 @@ export interface BufferRequest {
 }
 
 /** One thing that goes in. */
-export type BufferPart =
-  | {
-      readonly kind: 'weighed';
-      readonly name: string;
-      readonly reagent: Reagent;
-      readonly mmol: number;
-      /** Its mass fraction in what is weighed. */
-      readonly purity: number;
-      /** As weighed, impurities included; null where the reagent has no molar mass. */
-      readonly grams: number | null;
-    }
-  | { readonly kind: 'poured'; readonly name: string; readonly stock: Solution; readonly mL: number };
+export type BufferPart = RecipePart;
 
 /** A buffer that can be made: plain data. */
-export interface BufferRecipe {
-  readonly status: 'prepared';
-  /** In the order of work. */
-  readonly parts: readonly BufferPart[];
-  /** Final volume, mL. */
-  readonly mL: number;
-  /** Water in all, mL, if volumes were additive and solids took up none: make up to the mark instead. */
-  readonly waterToMakeUp: number;
-  readonly steps: readonly string[];
-  readonly cautions: readonly string[];
-  /** The finished buffer. */
-  readonly solution: Solution;
+export interface BufferRecipe extends Recipe {
   readonly pH: PH;
   /** mol/L per unit of pH. */
   readonly capacity: number;
@@ -77,13 +60,12 @@ export interface BufferRecipe {
   }[];
   readonly atTemperatures: readonly { readonly celsius: number; readonly pH: PH }[];
   readonly afterDilution: readonly { readonly times: number; readonly pH: PH }[];
-  readonly notes: readonly string[];
 }
 
 /** Why a buffer cannot be made from what was given. */
 export interface ImpossibleBuffer {
   readonly status: 'impossible';
-  readonly because: 'out-of-reach' | 'too-dilute' | 'ionic-strength' | 'saturated';
+  readonly because: 'out-of-reach' | 'too-dilute' | 'ionic-strength' | 'saturated' | 'too-hot';
   readonly reason: string;
   /** The pH that these ingredients do reach at this concentration and volume; null where they make no solution at all. */
   readonly reachable: { readonly from: PH; readonly to: PH } | null;
@@ -91,6 +73,8 @@ export interface ImpossibleBuffer {
   readonly leastIonicStrength?: number;
   /** The highest ionic strength at which amounts give the pH, mol/L, where more was asked for. */
   readonly mostIonicStrength?: number;
+  /** What mixing would give off, where that is too much. */
+  readonly heat?: HeatOfMixing;
   /** Of the solubility, where the solution would be saturated. */
   readonly source?: Source;
 }

@@ -9,14 +9,17 @@ import {
   davies,
   debyeHuckelLimiting,
   equilibrate,
+  heatLimits,
   type Ingredient,
   lastCaution,
   makeSolution,
+  makeStock,
   mix,
   pHOf,
   prepareBuffer,
   type Reagent,
   reagents,
+  type Solution,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 
@@ -98,7 +101,11 @@ test('the amounts are those of the charge balance written out for one pair', () 
   const [K, h] = [10 ** -4.756, 10 ** -5.1];
   const salt = (0.1 * K) / (K + h) - h + 10 ** -13.995 / h;
   const { parts } = recipeFor({ pH: 5.1, molar: 0.1, mL: 100, from: [aceticAcid, sodiumAcetate] });
-  const [acid, base] = parts.map((part) => part.kind === 'weighed' && part.mmol);
+  const mmolOf = (id: string) =>
+    parts
+      .map((part) => (part.kind !== 'poured' && part.reagent.id === id ? part.mmol : 0))
+      .reduce((a, b) => a + b);
+  const [acid, base] = [mmolOf('aceticAcid'), mmolOf('sodiumAcetate')];
   expect(base).toBeCloseTo(100 * salt, 12);
   expect(acid).toBeCloseTo(100 * (0.1 - salt), 12);
 });
@@ -300,12 +307,27 @@ describe('rejects', () => {
     [
       'a strong acid to weigh',
       { pH: 7, molar: 0.1, mL: 100, from: [tris, hydrochloricAcid] },
-      'a strong acid is not weighed',
+      'hydrochloric acid without its strength; give a stock solution or { reagent, purity }',
     ],
     [
       'a gas to weigh',
       { pH: 9, molar: 0.1, mL: 100, from: [reagents.ammonia, reagents.ammoniumChloride] },
+      'ammonia without its strength',
+    ],
+    [
+      'carbon dioxide to weigh',
+      { pH: 7, molar: 0.1, mL: 100, from: [reagents.carbonDioxide, sodiumHydroxide] },
       'a gas',
+    ],
+    [
+      'a strong acid of which no bottle is known',
+      { pH: 7, molar: 0.1, mL: 100, from: [tris, { ...hydrochloricAcid, id: 'mine' }] },
+      'a strong acid is not weighed',
+    ],
+    [
+      'sulfuric acid without its strength',
+      { pH: 2, molar: 0.1, mL: 100, from: [reagents.sulfuricAcid, reagents.sodiumSulfate] },
+      'on sale are 95 to 98 %',
     ],
     ['solids without a concentration', { pH: 5, mL: 100, from }, 'molar is missing'],
     [
@@ -378,7 +400,9 @@ describe('the order of work', () => {
     const concentrated = stock(hydrochloricAcid, 12);
     const { steps } = recipeFor({ pH: 4.8, mL: 100, from: [concentrated, stock(sodiumAcetate, 0.2)] });
     expect(steps[0]).toMatch(/^Measure 99.21 mL of 0.2 mol\/L sodium acetate and put it into a beaker/);
-    expect(steps[1]).toMatch(/^Measure 0.7851 mL of 12 mol\/L hydrochloric acid and pour it in slowly/);
+    expect(steps[1]).toMatch(
+      /^In the fume cupboard, measure 0.7851 mL of 12 mol\/L hydrochloric acid and pour it in slowly/,
+    );
   });
 
   test('has solids before stocks, unless a stock is most of the liquid', () => {
@@ -391,9 +415,112 @@ describe('the order of work', () => {
   test('has four digits with their zeros, and the mass fraction of what is not pure', () => {
     const from = [{ reagent: reagents.phosphoricAcid, purity: 0.85 }, sodiumHydroxide] as const;
     const { steps } = recipeFor({ pH: 7, molar: 0.1, mL: 1000, from });
-    expect(steps[1]).toMatch(/^Weigh 11.53 g of phosphoric acid \(85 % by mass\)/);
+    expect(steps[2]).toMatch(/^Weigh 11.53 g of phosphoric acid \(85 % by mass\)/);
     const dilute = recipeFor({ pH: 4.756, molar: 0.1, mL: 1000, from: [aceticAcid, sodiumAcetate] });
-    expect(dilute.steps[2]).toMatch(/^Weigh 4.100 g of sodium acetate/);
+    expect(dilute.steps[1]).toMatch(/^Weigh 4.100 g of sodium acetate/);
+  });
+});
+
+describe('liquids from the bottle', () => {
+  test('are weighed as liquids with their volume, in the fume cupboard where they fume', () => {
+    const { parts, steps } = recipeFor({
+      pH: 4.7,
+      molar: 0.1,
+      mL: 1000,
+      from: [aceticAcid, sodiumHydroxide],
+    });
+    // 0.1 mol of 99.8 % acid of 1.049 g/mL
+    const grams = (0.1 * 60.052) / 0.998;
+    expect(parts.at(-1)).toMatchObject({ kind: 'liquid', purity: 0.998, grams: expect.closeTo(grams, 10) });
+    expect(steps.at(-4)).toBe(
+      `In the fume cupboard, weigh ${grams.toFixed(3)} g of acetic acid (99.8 % by mass), a liquid of about ${(grams / 1.049).toFixed(3)} mL, and pour it in slowly, stirring.`,
+    );
+  });
+
+  test('have no volume where the strength is not that of the usual bottle', () => {
+    const { parts } = recipeFor({
+      pH: 3.75,
+      molar: 0.1,
+      mL: 1000,
+      from: [{ reagent: reagents.formicAcid, purity: 0.9 }, sodiumHydroxide],
+    });
+    expect(parts.at(-1)).toMatchObject({ kind: 'liquid', mL: null });
+  });
+
+  test.each([
+    ['hydrochloricAcid', 0.37],
+    ['nitricAcid', 0.65],
+    ['sulfuricAcid', 0.96],
+    ['phosphoricAcid', 0.85],
+    ['formicAcid', 0.98],
+    ['lacticAcid', 0.9],
+    ['ammonia', 0.25],
+  ] as const)('%s is refused without its strength, and measured with it', (id, purity) => {
+    const reagent = reagents[id];
+    const other = id === 'ammonia' ? reagents.ammoniumChloride : reagents.disodiumHydrogenPhosphate;
+    const request = (first: BufferIngredient): BufferRequest => ({
+      pH: id === 'ammonia' ? 9.25 : 7,
+      molar: 0.05,
+      mL: 100,
+      from: [first, other],
+      protolyte: id === 'ammonia' ? acids.ammonium : acids.phosphoric,
+    });
+    expect(() => prepareBuffer(request(reagent))).toThrow(/without its strength; give a stock solution or/);
+    const { parts } = recipeFor(request({ reagent, purity }));
+    expect(parts.find(({ kind }) => kind === 'liquid')).toMatchObject({ purity });
+  });
+
+  test('of sodium hydroxide pellets are a solid, and its 50 % solution is a liquid', () => {
+    const kindOf = (base: BufferIngredient) =>
+      recipeFor({ pH: 7, molar: 0.1, mL: 1000, from: [reagents.sodiumDihydrogenPhosphate, base] }).parts.find(
+        ({ name }) => name.startsWith('sodium hydroxide'),
+      )?.kind;
+    expect(kindOf(sodiumHydroxide)).toBe('weighed');
+    expect(kindOf({ reagent: sodiumHydroxide, purity: 0.97 })).toBe('weighed');
+    expect(kindOf({ reagent: sodiumHydroxide, purity: 0.5 })).toBe('liquid');
+  });
+});
+
+describe('the heat of mixing', () => {
+  const hot = [
+    makeStock({ reagent: aceticAcid, massPercent: 99.8, density: 1.049 }),
+    makeStock({ reagent: sodiumHydroxide, massPercent: 50, density: 1.525 }),
+  ] as const;
+
+  test('refuses glacial acetic acid with 50 % sodium hydroxide, with the way to do it', () => {
+    const answer = prepareBuffer({ pH: 4.756, mL: 1000, from: hot });
+    expect(answer).toMatchObject({ status: 'impossible', because: 'too-hot' });
+    if (answer.status === 'prepared') return expect.unreachable();
+    expect(answer.heat?.kelvin).toBeGreaterThan(80);
+    expect(answer.reason).toMatch(/dilute each of them first.*into cold water/);
+  });
+
+  test('the concentration that the refusal names is then prepared from cold stocks', () => {
+    const answer = prepareBuffer({ pH: 4.756, mL: 1000, from: hot });
+    const share =
+      Number(/no more than (\d+) %/.exec(answer.status === 'impossible' ? answer.reason : '')?.[1]) / 100;
+    const [acid, base] = hot.map(({ contents: [held] }) =>
+      stock((held as { reagent: Reagent }).reagent, (share * (held as { mmol: number }).mmol) / 1000),
+    );
+    const mild = recipeFor({ pH: 4.756, mL: 1000, from: [acid as Solution, base as Solution] });
+    expect(mild.heat.kelvin).toBeLessThan(heatLimits.refused);
+  });
+
+  test('is told from 5 K on, cooled from 10 K on, and refused from 40 K on', () => {
+    const made = (molar: number) =>
+      prepareBuffer({ pH: 4.7, molar, mL: 1000, from: [aceticAcid, sodiumHydroxide] });
+    for (const molar of [0.1, 0.2, 0.4, 0.5, 0.7, 1, 1.5, 2, 2.5, 3]) {
+      const answer = made(molar);
+      const kelvin = answer.heat?.kelvin as number;
+      expect(answer.status).toBe(kelvin < heatLimits.refused ? 'prepared' : 'impossible');
+      if (answer.status === 'impossible') continue;
+      expect(answer.notes.some((note) => note.startsWith('Mixing gives off'))).toBe(
+        kelvin >= heatLimits.told,
+      );
+      expect(answer.steps.some((step) => step.includes('ice water'))).toBe(kelvin >= heatLimits.cooled);
+    }
+    expect(made(0.1).heat?.kelvin).toBeLessThan(heatLimits.told);
+    expect(made(3).heat?.kelvin).toBeGreaterThan(heatLimits.refused);
   });
 });
 

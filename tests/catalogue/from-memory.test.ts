@@ -11,8 +11,10 @@ import {
 } from 'protolysis';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
+import { asSold } from '../../src/catalogue/as-sold.js';
 import { atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
 import { chlorine, chlorineHydrolysis, gases } from '../../src/catalogue/gases.js';
+import { heatOfNeutralisation, heatsOfDilution, heatsOfSolution } from '../../src/catalogue/heats.js';
 import * as indicatorCatalogue from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
 import type { Source } from '../../src/source.js';
@@ -403,4 +405,20 @@ test('README and changelog give these counts', () => {
   expect(changelog).toContain(
     `${Object.values(otherRanges).flat().length} ranges and ${count(otherPKIns)} pKIn;`,
   );
+});
+
+test('of bottles and heats, these rest on memory', () => {
+  const memoryOf = (table: Readonly<Record<string, { readonly source: Source }>>) =>
+    Object.entries(table).flatMap(([id, { source }]) => (source.kind === 'fromMemory' ? [id] : []));
+  expect(memoryOf(asSold)).toEqual(['nitricAcid']);
+  expect(memoryOf(heatsOfSolution)).toEqual([
+    'potassiumChloride',
+    'sodiumCarbonate',
+    'sodiumCarbonateDecahydrate',
+    'sodiumHydrogenCarbonate',
+    'calciumChloride',
+    'calciumChlorideDihydrate',
+  ]);
+  expect(memoryOf(heatsOfDilution)).toEqual(['sulfuricAcid', 'phosphoricAcid', 'sodiumHydroxide']);
+  expect(heatOfNeutralisation.source.kind).toBe('fromMemory');
 });
