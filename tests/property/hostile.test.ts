@@ -239,7 +239,7 @@ const exported = Object.values(entries)
 const methods = functionsOf(titration);
 
 test('every function that any entry exports, and every method of a titration, is met here', () => {
-  const elsewhere = ['exact']; // tests/exact/hostile.test.ts: its names are those of the main entry
+  const elsewhere = ['exact', 'measurement']; // tests/exact/hostile.test.ts, tests/measurement/hostile.test.ts
   expect([...Object.keys(entries), ...elsewhere]).toEqual(
     Object.keys(JSON.parse(read('package.json')).tsup.entry),
   );

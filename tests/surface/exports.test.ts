@@ -288,6 +288,7 @@ const surface: Record<string, readonly string[]> = {
     'type Issue',
     'type IssueCode',
   ],
+  measurement: ['InputError', 'standardPH', 'type Estimate', 'type Issue', 'type IssueCode', 'type Readings'],
 };
 
 /** What `export *` takes from a file of a catalogue. */

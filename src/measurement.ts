@@ -1,0 +1,18 @@
+/**
+ * From what was read at the bench to a result: the probe, the readings and their end points.
+ *
+ * @packageDocumentation
+ */
+// biome-ignore-all assist/source/organizeImports: grouped by the question that each group answers
+
+// Can the probe be trusted?
+export { standardPH } from './measurement/standard-ph.js';
+
+// What was read?
+export type { Readings } from './measurement/readings.js';
+
+// How sure is a number?
+export type { Estimate } from './measurement/estimate.js';
+
+// What was wrong with what I gave?
+export { InputError, type Issue, type IssueCode } from './errors.js';
