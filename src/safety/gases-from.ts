@@ -1,9 +1,13 @@
 import { chlorideOfHypochlorite, chlorine, chlorineHydrolysis, type Gas, gases } from '../catalogue/gases.js';
-import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import type { IonColumn } from '../equilibrium/activity/real-system.js';
+import { readConditions } from '../equilibrium/conditions.js';
+import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
+import { settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
+import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
 import type { Source } from '../source.js';
 
@@ -58,7 +62,9 @@ export function gasesFrom(solution: Solution): readonly GasSetFree[] {
 /** Of a solution that has been read. @internal */
 export function gasesOf(solution: Solution): readonly GasSetFree[] {
   if (!solution.contents.some(({ mmol, reagent }) => mmol > 0 && reagent.protolytes.length > 0)) return [];
-  const equilibrium = equilibrate(solution);
+  const setting = settingOf([solution], readConditions(undefined, 'conditions', new Faults('gasesFrom')));
+  const { columns, totals } = setting;
+  const equilibrium = equilibriumOf(setting, columns[0] as IonColumn, totals[0] as Totals, solution);
   const ofForms = gases.flatMap((gas) => setFree(gas, molarOfAny(equilibrium, gas.dissolved), equilibrium));
   return [...ofForms, ...fromHypochlorite(equilibrium)];
 }

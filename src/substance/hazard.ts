@@ -24,26 +24,16 @@ export interface HazardLimit {
 
 /** Reads a caution from a caller's value, in plain words or with its limits, noting every fault. @internal */
 export function readHazard(value: unknown, path: string, faults: Faults): string | Hazard {
-  if (typeof value !== 'object' || value === null) return faults.text(value, path, 'a text', noteLength);
-  const unread = faults.object(value, path, 'a hazard { limits, words, source }', [
-    'limits',
-    'words',
-    'source',
-  ]);
-  let above = 100;
-  const limits = faults
-    .list(unread.limits, at(path, 'limits'), 'a list of { percent, effect }', 1, 10)
-    .map((item, index) => {
-      const here = `${at(path, 'limits')}[${index}]`;
-      const limit = faults.object(item, here, 'a limit { percent, effect }', ['percent', 'effect']);
-      const what = 'a percentage by mass, the highest first';
-      const percent = faults.number(limit.percent, `${here}.percent`, what, { above: 0, to: above });
-      above = percent;
-      return { percent, effect: faults.text(limit.effect, `${here}.effect`, 'an effect', noteLength) };
-    });
-  return {
-    limits,
-    words: faults.text(unread.words, at(path, 'words'), 'a text', noteLength),
-    source: readSource(unread.source, at(path, 'source'), faults),
-  };
+  if (typeof value !== 'object') return faults.text(value, path, 'a text', noteLength);
+  const unread = faults.object(value, path, 'a hazard', ['limits', 'words', 'source']);
+  const here = at(path, 'limits');
+  let to = 100;
+  const limits = faults.list(unread.limits, here, 'a list', 1, 10).map((item, index) => {
+    const { percent, effect } = faults.object(item, `${here}[${index}]`, 'a limit', ['percent', 'effect']);
+    const what = 'a percentage by mass, the highest first';
+    to = faults.number(percent, `${here}[${index}].percent`, what, { above: 0, to });
+    return { percent: to, effect: faults.text(effect, `${here}[${index}].effect`, 'a text') };
+  });
+  const words = faults.text(unread.words, at(path, 'words'), 'a text', noteLength);
+  return { limits, words, source: readSource(unread.source, at(path, 'source'), faults) };
 }
