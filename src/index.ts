@@ -49,7 +49,6 @@ export {
   type Conditions,
   conditionDefaults,
   conditionLimits,
-  waterAt25,
 } from './equilibrium/conditions.js';
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
 export type { ConstantInUse } from './equilibrium/constants-in-use.js';
@@ -81,6 +80,7 @@ export { type DebyeHuckelParameters, debyeHuckelAt } from './equilibrium/tempera
 export { pKaAt } from './equilibrium/temperature/pka-at.js';
 export { pKHAt } from './equilibrium/temperature/pkh-at.js';
 export { pKwAt } from './equilibrium/temperature/pkw-at.js';
+export { waterAt25 } from './equilibrium/temperature/water-at-25.js';
 export { waterSources } from './equilibrium/temperature/water-sources.js';
 
 // What will the titration look like?

@@ -1,3 +1,4 @@
+import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
@@ -95,8 +96,12 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
     capacity: points.map(({ capacity }) => capacity),
     peaks: peaksOf(points, (pH) => capacityAt(pH) ?? Number.NaN, share),
     usefulShare: share,
-    notes:
-      missing === 0 ? [] : [`${missing} values of pH are left out: no strong acid or base reaches them.`],
+    notes: [
+      ...(missing === 0
+        ? []
+        : [`${missing} values of pH are left out: no strong acid or base reaches them.`]),
+      ...notesOnCapacity(...points.map(({ capacity }) => capacity)),
+    ],
   };
 }
 

@@ -1,11 +1,10 @@
 import { at, type Faults } from '../errors.js';
 import { constantsOf } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
-import type { Source } from '../source.js';
 import { type ActivityModel, readActivityModel } from './activity/activity-model.js';
 import { ideal } from './activity/laws.js';
 import { type CarbonDioxide, henryFit, readCarbonDioxide } from './carbon-dioxide.js';
-import { ionProductAt } from './temperature/pkw-at.js';
+import { ownPKwAt } from './temperature/pkw-at.js';
 import { celsiusLimits, readCelsius } from './temperature/read-celsius.js';
 
 /** Under which conditions an equilibrium is set up. */
@@ -17,8 +16,7 @@ export interface Conditions {
   /** Exchange of carbon dioxide with the air; none by default. */
   readonly carbonDioxide?: CarbonDioxide;
   /**
-   * −log10 of the ion product of water; left out, 13.995 at 25 °C, and away from there it moves as `pKwAt` does (which itself
-   * gives 13.9945 at 25 °C).
+   * −log10 of the ion product of water; left out, that of `pKwAt`: 13.995 at 25 °C.
    */
   readonly pKw?: number;
 }
@@ -32,17 +30,6 @@ export interface Settled {
   readonly activity: ActivityModel;
   readonly carbonDioxide: CarbonDioxide | null;
 }
-
-/** The ion product of water at 25 °C and 0.1 MPa. */
-export const waterAt25: { readonly name: string; readonly pKw: number; readonly source: Source } = {
-  name: 'ion product of water',
-  pKw: 13.995,
-  source: {
-    kind: 'published',
-    work: 'iapws-r11-07',
-    where: 'equation at 298.15 K and 0.1 MPa, as printed in the CRC Handbook, Ionization Constant of Water',
-  },
-};
 
 /** Temperature, °C, of liquid water; pKw from 10 to 20: the range over which the solver's brackets are tested. */
 export const conditionLimits = { celsius: celsiusLimits, pKw: [10, 20] } as const;
@@ -71,7 +58,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
   const [from, to] = conditionLimits.pKw;
   const pKw =
     unread.pKw === undefined
-      ? usualPKw(celsius)
+      ? ownPKwAt(celsius)
       : faults.number(unread.pKw, `${path}.pKw`, 'a pKw', { from, to });
   return {
     conditions: {
@@ -86,10 +73,6 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
     carbonDioxide,
   };
 }
-
-/** pKw where none is given: the printed value at 25 °C, moved as the equation moves. @internal */
-export const usualPKw = (celsius: number): number =>
-  waterAt25.pKw + (ionProductAt(celsius) - ionProductAt(conditionDefaults.celsius));
 
 /** What is uncertain about conditions, whatever the solution. @internal */
 export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[] {

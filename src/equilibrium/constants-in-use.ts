@@ -1,9 +1,11 @@
 import { doubles } from '../solver/arithmetic.js';
 import type { Source } from '../source.js';
 import { henryAt, henryFit } from './carbon-dioxide.js';
-import { conditionDefaults, usualPKw, waterAt25 } from './conditions.js';
+import { conditionDefaults } from './conditions.js';
 import type { Setting } from './setting.js';
 import { stepAt } from './temperature/pka-at.js';
+import { ownPKwAt } from './temperature/pkw-at.js';
+import { waterAt25 } from './temperature/water-at-25.js';
 import { waterDensityAt } from './temperature/water-density.js';
 import { waterSources } from './temperature/water-sources.js';
 
@@ -18,7 +20,7 @@ export interface ConstantInUse {
 export function constantsInUse({ settled, gas }: Setting): ConstantInUse[] {
   const { celsius, pKw, carbonDioxide } = settled;
   const own: ConstantInUse[] = [];
-  if (pKw === usualPKw(celsius)) {
+  if (pKw === ownPKwAt(celsius)) {
     own.push({ name: `${waterAt25.name}, pKw`, value: pKw, source: waterAt25.source });
     if (celsius !== conditionDefaults.celsius) {
       const value = waterDensityAt(doubles, celsius) / 1000;

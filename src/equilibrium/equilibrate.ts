@@ -3,7 +3,7 @@ import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
-import { notesOnStrength } from './activity/notes-on-strength.js';
+import { notesOnCapacity, notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
 import type { Conditions } from './conditions.js';
 import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
@@ -140,6 +140,7 @@ export function equilibriumOf(
     notes: [
       ...setting.notes,
       ...notesOnStrength(setting.settled, ionicStrength, system?.coefficients.ceiling),
+      ...notesOnCapacity(point.capacity),
     ],
   };
 }

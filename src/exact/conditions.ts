@@ -1,8 +1,9 @@
 import { type ActivityLaw, idealLaw } from '../equilibrium/activity/activity-law.js';
 import { modelOf } from '../equilibrium/activity/debye-huckel-extended.js';
 import { type CarbonDioxide, readCarbonDioxide } from '../equilibrium/carbon-dioxide.js';
-import { conditionDefaults, conditionLimits, type Settled, waterAt25 } from '../equilibrium/conditions.js';
-import { ionProductAt } from '../equilibrium/temperature/pkw-at.js';
+import { conditionDefaults, conditionLimits, type Settled } from '../equilibrium/conditions.js';
+import { ownPKwAt } from '../equilibrium/temperature/pkw-at.js';
+import { waterAt25 } from '../equilibrium/temperature/water-at-25.js';
 import { at, type Faults } from '../errors.js';
 import { readActivityLaw } from './activity.js';
 import { type Exactly, exactly, numberOf, readExactly } from './exactly.js';
@@ -80,7 +81,7 @@ export function readConditions(
   const activity = modelOf(law);
   const inDoubles = {
     celsius: t,
-    pKw: pKw ? numberOf(pKw) : waterAt25.pKw + (ionProductAt(t) - ionProductAt(conditionDefaults.celsius)),
+    pKw: pKw ? numberOf(pKw) : ownPKwAt(t),
     activity,
     carbonDioxide,
   };

@@ -1,3 +1,4 @@
+import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import { constantsInUse } from '../equilibrium/constants-in-use.js';
 import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
@@ -55,13 +56,16 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       return points().inflections;
     },
     get notes() {
-      const { equivalence } = points();
+      const { equivalence, halfEquivalence } = points();
       const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
       const strongest = volumes
         .map(equilibriumAt)
         .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+      const onCapacity = [0, ...halfEquivalence.map(({ mL }) => mL)]
+        .map(equilibriumAt)
+        .flatMap(({ bufferCapacity }) => notesOnCapacity(bufferCapacity));
       const empty = equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : [];
-      return [...empty, ...strongest.notes, ...notesOnGas(setting)];
+      return [...new Set([...empty, ...strongest.notes, ...onCapacity, ...notesOnGas(setting)])];
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
     curve: (additions) => curveOf(course, readAdditions(additions)),

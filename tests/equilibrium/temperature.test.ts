@@ -11,9 +11,10 @@ import {
   pKHAt,
   pKwAt,
   reagents,
+  waterAt25,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
-import { releasedPKw } from '../../src/equilibrium/temperature/pkw-at.js';
+import { ionProductAt, releasedPKw } from '../../src/equilibrium/temperature/pkw-at.js';
 import { waterDensityAt } from '../../src/equilibrium/temperature/water-density.js';
 import { waterPermittivityAt } from '../../src/equilibrium/temperature/water-permittivity.js';
 import { doubles } from '../../src/solver/arithmetic.js';
@@ -38,19 +39,26 @@ describe('pKw', () => {
   test('is that of the CRC Handbook, web edition, to the printed digits', () => {
     // At 25 °C the equation gives 13.9945 and the table prints 13.995: half a unit, and the rounding of that.
     for (const [t, pKw] of table('CRC Handbook web'))
-      expect(Math.abs(pKwAt(t) - pKw)).toBeLessThanOrEqual(0.00055);
+      expect(Math.abs(ionProductAt(t) - pKw)).toBeLessThanOrEqual(0.00055);
   });
 
   test('is near the measurements of Harned and Owen, 0 to 60 °C', () => {
     // The row of 24 °C, 14.000, does not lie on the table's own curve (14.03) and is left out.
     for (const [t, pKw] of table('Harned').filter(([own]) => own !== 24))
-      expect(Math.abs(pKwAt(t) - pKw)).toBeLessThanOrEqual(0.0035);
+      expect(Math.abs(ionProductAt(t) - pKw)).toBeLessThanOrEqual(0.0035);
+  });
+
+  test('has one value at 25 °C, the printed one, and lies above the equation by the same difference elsewhere', () => {
+    expect(pKwAt(25)).toBe(13.995);
+    expect(waterAt25.pKw).toBe(13.995);
+    for (const t of [0, 10, 60, 100])
+      expect(pKwAt(t) - ionProductAt(t)).toBeCloseTo(13.995 - ionProductAt(25), 12);
   });
 
   test('is 13.995 by default at 25 °C, and moves from there as the equation does', () => {
     const neutral = makeSolution({ contents: [] });
     expect(equilibrate(neutral).conditions.pKw).toBe(13.995);
-    expect(2 * pHOf(neutral, { celsius: 60 })).toBeCloseTo(13.995 + pKwAt(60) - pKwAt(25), 12);
+    expect(2 * pHOf(neutral, { celsius: 60 })).toBeCloseTo(pKwAt(60), 12);
     expect(pHOf(neutral, { celsius: 60, pKw: 14 })).toBeCloseTo(7, 12);
   });
 });

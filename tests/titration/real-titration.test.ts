@@ -313,6 +313,7 @@ test('one note tells how far beyond its range a model is carried, also where the
   expect(salted.notes).toEqual([
     'No equivalence point: analyte neutral (pH 7.0), titrant neutral (pH 7.0): no step is done.',
     'Davies (0.3 I): ionic strength 2 mol/L is beyond its range, up to 0.5 mol/L.', // 40 mL to 20 mL
+    'Do not use this pH as a number: at ionic strength 2 mol/L no law of activity here holds (common practice: none above 1 mol/L).',
   ]);
 });
 

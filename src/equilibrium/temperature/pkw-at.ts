@@ -1,7 +1,9 @@
 import { Faults } from '../../errors.js';
 import { doubles, type Functions, polynomial } from '../../solver/arithmetic.js';
 import { zeroCelsius } from './kelvin.js';
+import { referenceCelsius } from './pka-at.js';
 import { readCelsius } from './read-celsius.js';
+import { waterAt25 } from './water-at-25.js';
 import { waterDensityAt } from './water-density.js';
 
 /**
@@ -10,7 +12,8 @@ import { waterDensityAt } from './water-density.js';
  *   pKw = −2n·[log10(1 + Q) − Q/(Q + 1)·ρ·(β₀ + β₁/T + β₂·ρ)] + pKw(gas) + 2·log10(M/1000)
  *   Q = ρ·exp(α₀ + α₁/T + α₂/T²·ρ^(2/3)),   pKw(gas) = γ₀ + γ₁/T + γ₂/T² + γ₃/T³        T in K, ρ in g/cm³
  *
- * with ρ from Kell (1975). On the molal scale. At 25 °C it gives 13.9945, which tables print as 13.995.
+ * with ρ from Kell (1975). On the molal scale. At 25 °C the equation gives 13.9945, which tables print as 13.995. The printed
+ * value is the one in use, and the equation is raised by the difference, 0.0005, at every temperature.
  *
  * Source: IAPWS R11-07(2019), after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006),
  * doi:10.1063/1.1928231.
@@ -21,18 +24,22 @@ import { waterDensityAt } from './water-density.js';
  * ```ts
  * import { pKwAt } from 'protolysis';
  *
- * pKwAt(0); // => 14.946
- * pKwAt(50); // => 13.264
+ * pKwAt(0); // => 14.947
+ * pKwAt(25); // => 13.995
  * ```
  */
 export function pKwAt(celsius: number): number {
   const faults = new Faults('pKwAt');
   const t = readCelsius(celsius, 'celsius', faults);
   faults.done();
-  return ionProductAt(t);
+  return ownPKwAt(t);
 }
 
-/** pKw at a temperature that has been read, °C. @internal */
+/** pKw in use at a temperature that has been read, °C. @internal */
+export const ownPKwAt = (celsius: number): number =>
+  waterAt25.pKw + (ionProductAt(celsius) - ionProductAt(referenceCelsius));
+
+/** pKw as the release's equation gives it, at a temperature that has been read, °C. @internal */
 export const ionProductAt = (celsius: number): number => ionProductIn(doubles, celsius);
 
 /** The same in any kind of number. @internal */
