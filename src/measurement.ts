@@ -9,6 +9,14 @@
 export { standardPH } from './measurement/standard-ph.js';
 
 // What was read?
+export {
+  type ReadingColumns,
+  type ReadingOptions,
+  readingLimits,
+  readReadings,
+} from './measurement/read-readings.js';
+export type { LineRead, ReadingFinding, ReadingReport } from './measurement/reading-report.js';
+export type { ColumnKind } from './measurement/column-kinds.js';
 export type { Readings } from './measurement/readings.js';
 
 // How sure is a number?

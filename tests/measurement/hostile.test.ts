@@ -17,6 +17,13 @@ type Call = (...values: never[]) => unknown;
 
 /** Of each function of the entry, arguments that it answers to. A new export finds no line here and fails. */
 const good: Record<string, readonly (readonly unknown[])[]> = {
+  readReadings: [
+    [
+      { mL: [0.05, '1,05', 2.05], pH: [3, 3.1, '3.2'], seconds: [0, 20, 40] },
+      { volumes: 'burette', initial: 0.05 },
+    ],
+    ['V/mL;pH;x\n0;3;a\n1;3,1;b', { columns: ['mL', 'pH', 'skip'], repair: true }],
+  ],
   standardPH: [[pHStandards.borax, 22]],
 };
 

@@ -288,7 +288,22 @@ const surface: Record<string, readonly string[]> = {
     'type Issue',
     'type IssueCode',
   ],
-  measurement: ['InputError', 'standardPH', 'type Estimate', 'type Issue', 'type IssueCode', 'type Readings'],
+  measurement: [
+    'InputError',
+    'readReadings',
+    'readingLimits',
+    'standardPH',
+    'type ColumnKind',
+    'type Estimate',
+    'type Issue',
+    'type IssueCode',
+    'type LineRead',
+    'type ReadingColumns',
+    'type ReadingFinding',
+    'type ReadingOptions',
+    'type ReadingReport',
+    'type Readings',
+  ],
 };
 
 /** What `export *` takes from a file of a catalogue. */

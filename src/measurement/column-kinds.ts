@@ -1,0 +1,21 @@
+/** What a column of readings holds. */
+export type ColumnKind = 'mL' | 'pH' | 'seconds' | 'skip';
+
+/** The order of columns without headings. @internal */
+export const usualOrder: readonly ColumnKind[] = ['mL', 'pH', 'seconds'];
+
+const words: readonly (readonly [ColumnKind, RegExp])[] = [
+  ['pH', /\bph\b/i],
+  ['seconds', /\b(?:s|sec|secs|seconds?)\b/i],
+  ['mL', /\b(?:ml|cm3|volume|vol|v|burette|titrant|added)\b|cm³/i],
+];
+
+/** What each column holds, by its heading; a kind that stands there twice is the first of the two. @internal */
+export function kindsOf(headings: readonly string[]): readonly ColumnKind[] {
+  const kinds: ColumnKind[] = [];
+  for (const heading of headings) {
+    const kind = words.find(([, pattern]) => pattern.test(heading))?.[0] ?? 'skip';
+    kinds.push(kinds.includes(kind) ? 'skip' : kind);
+  }
+  return kinds;
+}

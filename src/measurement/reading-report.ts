@@ -1,0 +1,44 @@
+import type { Readings } from './readings.js';
+
+/** What became of one line of what was typed or pasted. */
+export interface LineRead {
+  /** From 1; of columns, the row. */
+  readonly line: number;
+  readonly as: 'reading' | 'heading' | 'blank' | 'comment' | 'faulty' | 'dropped';
+  /** Why it is no reading; empty where there is nothing to say. */
+  readonly reason: string;
+}
+
+/** Something that looks wrong in what was read. */
+export interface ReadingFinding {
+  readonly code:
+    | 'faulty-lines' //      lines that are no reading
+    | 'unclear-commas' //    commas between the columns and in the numbers
+    | 'mixed-decimals' //    decimal points and decimal commas in one text
+    | 'unknown-headings' //  headings that name no volume or no pH
+    | 'unused-columns' //    columns that were not read
+    | 'swapped-columns' //   pH where the volume should be
+    | 'increments' //        what was added each time, where totals should be
+    | 'falling' //           a burette or clock that runs backwards
+    | 'repeated-lines' //    the same volume and pH twice
+    | 'repeated-volumes' //  the same volume with another pH
+    | 'missing-lines' //     a step as long as several, between steps of one length
+    | 'too-few'; //          fewer than three readings
+  /** The lines concerned, from 1. */
+  readonly lines: readonly number[];
+  /** What is wrong and what to do. */
+  readonly words: string;
+}
+
+/** What `readReadings` made of its input. Plain data: it survives JSON. */
+export interface ReadingReport {
+  /** `clean`: nothing found; `doubtful`: see `findings`; `nothing`: no line is a reading. */
+  readonly status: 'clean' | 'doubtful' | 'nothing';
+  readonly readings: Readings;
+  /** Every line of the input, in order. */
+  readonly lines: readonly LineRead[];
+  /** What looks wrong, after repair where that was asked for. */
+  readonly findings: readonly ReadingFinding[];
+  /** What a repair changed; empty without one. */
+  readonly changes: readonly string[];
+}
