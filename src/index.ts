@@ -179,6 +179,7 @@ export type {
 export { bufferDefaults, bufferLimits } from './buffer/defaults.js';
 export type { LiquidPart, PouredPart, Recipe, RecipePart, WeighedPart } from './recipe/recipe.js';
 export { type HeatOfMixing, heatLimits } from './safety/heat-of-mixing.js';
+export type { SparinglySoluble } from './substance/sparingly-soluble.js';
 
 // Where does it come from, and what was wrong with what I gave?
 export { type SourceUse, sourcesOf } from './substance/sources-of.js';

@@ -1,5 +1,6 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
+import { precipitatesOf } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
@@ -13,7 +14,6 @@ import { findAmountsWithSalt } from './find-amounts-with-salt.js';
 import { readRequest } from './read-request.js';
 import type { BufferPart, BufferRecipe, BufferRequest, ImpossibleBuffer } from './recipe.js';
 import { recipeNotes } from './recipe-notes.js';
-import { saturatedWith } from './saturation.js';
 
 /**
  * A recipe for a buffer of given pH, concentration and volume, from two ingredients: a weak acid and its salt, either of
@@ -66,14 +66,14 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   const doses = amounts.doses.filter(({ units }) => units > 0);
   const { mL, conditions } = wanted;
   const equilibrium = equilibrate(solution, conditions);
-  const solid = saturatedWith(equilibrium, conditions);
-  if (solid)
+  const [saturated] = precipitatesOf(equilibrium);
+  if (saturated)
     return {
       status: 'impossible',
       because: 'saturated',
-      reason: `${solid.reagent.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
+      reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
       reachable: null,
-      source: solid.source,
+      source: saturated.solid.source,
     };
 
   const { pH } = equilibrium;

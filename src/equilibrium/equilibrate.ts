@@ -9,6 +9,7 @@ import type { Conditions } from './conditions.js';
 import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
 import { type Family, fractionsOf } from './family.js';
 import { gasForms, pointOf } from './point.js';
+import { noteOnSolid, precipitatesOf } from './precipitates.js';
 import { prepared } from './prepared.js';
 import type { PcH, PH } from './quantities.js';
 import type { Setting } from './setting.js';
@@ -58,6 +59,8 @@ export interface Equilibrium {
  *
  * By default an ideal solution at 25 °C, closed to the air; see {@link Conditions}. With a model of activity the constants
  * between concentrations depend on the ionic strength, which is found together with the pH.
+ *
+ * Everything counts as dissolved: the notes name the solids known to be less soluble than that.
  *
  * @throws InputError that lists every fault
  * @example
@@ -141,6 +144,9 @@ export function equilibriumOf(
       ...setting.notes,
       ...notesOnStrength(setting.settled, ionicStrength, system?.coefficients.ceiling),
       ...notesOnCapacity(point.capacity),
+      ...precipitatesOf({ solution, conditions: setting.settled.conditions, species }).map((one) =>
+        noteOnSolid(one),
+      ),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { at, Faults } from '../errors.js';
 import { noteLength, readSource, type Source } from '../source.js';
+import { readSparinglySoluble, type SparinglySoluble } from './sparingly-soluble.js';
 
 /** One form of a protolyte. */
 export interface Species<Formula extends string = string> {
@@ -59,6 +60,8 @@ export interface Protolyte<Formula extends string = string> {
   /** One fewer than the species. */
   readonly steps: readonly Step[];
   readonly alternatives?: readonly Alternative[];
+  /** Solids that it forms, whose solubility is limited: a note tells where more is dissolved than would be. */
+  readonly solids?: readonly SparinglySoluble[];
   /** The usual caution, in plain words (from memory, no substitute for the safety data sheet). */
   readonly hazard?: string;
   /** Why it is no buffer for a teaching lab: `chooseBuffer` leaves it out unless it is asked for by id. */
@@ -107,7 +110,7 @@ export function defineProtolyte<const Formula extends string>(
 }
 
 const keys = {
-  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'hazard', 'notForBuffers', 'notes'],
+  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'solids', 'hazard', 'notForBuffers', 'notes'],
   species: ['formula', 'charge'],
   step: [
     'pKa',
@@ -144,7 +147,7 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
 
   if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
   const read = { ...unread, species, steps } as unknown as Protolyte;
-  const { alternatives, notForBuffers, notes } = unread;
+  const { alternatives, notForBuffers, notes, solids } = unread;
   return {
     ...read,
     ...(alternatives !== undefined && {
@@ -156,6 +159,11 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
     }),
     ...(notForBuffers !== undefined && {
       notForBuffers: readReason(notForBuffers, at(path, 'notForBuffers'), faults),
+    }),
+    ...(solids !== undefined && {
+      solids: faults
+        .list(solids, at(path, 'solids'), 'a list of solids', 0, 100)
+        .map((item, index) => readSparinglySoluble(item, `${at(path, 'solids')}[${index}]`, faults)),
     }),
     ...(notes !== undefined && {
       notes: faults

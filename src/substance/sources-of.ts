@@ -17,7 +17,7 @@ export interface SourceUse {
  * The sources of everything that a value holds: of a protolyte, a reagent, a solution, the setup of a titration, …
  *
  * Walks plain data and lists every source that stands there, each once, with what it is for. Alternatives beside the values
- * in use are left out.
+ * in use are left out, and so are the solids of a protolyte.
  *
  * @param holder - an object or a list; cycles in it do no harm
  * @throws InputError if it is neither, or if a source in it has a wrong or missing part
@@ -62,7 +62,7 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
     const inside: Place[] = [];
     for (const key of keys) {
       const item = own(value, key);
-      if (typeof item !== 'object' || item === null || key === 'alternatives') continue;
+      if (typeof item !== 'object' || item === null || leftOut.includes(key)) continue;
       const here = Array.isArray(value) ? `${path}[${key}]` : at(path, key);
       if (kinds.includes(own(item, 'kind'))) {
         readSource(item, here, faults);
@@ -81,6 +81,9 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
   faults.done();
   return [...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation }));
 }
+
+/** What no number rests on: other values, and solids that are only warned of. */
+const leftOut = ['alternatives', 'solids'];
 
 /** An object still to look into, where it stands, the nearest thing with a name around it, and which part of that it is. */
 interface Place {

@@ -1,6 +1,7 @@
 import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import { constantsInUse } from '../equilibrium/constants-in-use.js';
 import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
+import { noteOnSolid, type Precipitate, precipitatesOf } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { type Setting, settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
@@ -58,18 +59,39 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
     get notes() {
       const { equivalence, halfEquivalence } = points();
       const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
-      const strongest = volumes
-        .map(equilibriumAt)
-        .reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+      const states = volumes.map(equilibriumAt);
+      const strongest = states.reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+      const ofOne = precipitatesOf(strongest).map((solid) => noteOnSolid(solid));
       const onCapacity = [0, ...halfEquivalence.map(({ mL }) => mL)]
         .map(equilibriumAt)
         .flatMap(({ bufferCapacity }) => notesOnCapacity(bufferCapacity));
       const empty = equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : [];
-      return [...new Set([...empty, ...strongest.notes, ...onCapacity, ...notesOnGas(setting)])];
+      const ofStrongest = strongest.notes.filter((note) => !ofOne.includes(note));
+      return [
+        ...new Set([
+          ...empty,
+          ...ofStrongest,
+          ...onCapacity,
+          ...notesOnSolids(volumes, states),
+          ...notesOnGas(setting),
+        ]),
+      ];
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
     curve: (additions) => curveOf(course, readAdditions(additions)),
   };
+}
+
+/** Of every solid that may fall out at one of the volumes, a note on where it is most in excess. */
+function notesOnSolids(volumes: readonly number[], states: readonly Equilibrium[]): string[] {
+  const worst = new Map<string, { found: Precipitate; mL: number }>();
+  for (const [k, state] of states.entries())
+    for (const found of precipitatesOf(state)) {
+      const before = worst.get(found.solid.name);
+      if (!before || found.excess > before.found.excess)
+        worst.set(found.solid.name, { found, mL: volumes[k] as number });
+    }
+  return [...worst.values()].map(({ found, mL }) => noteOnSolid(found, ` (here at ${mL.toFixed(2)} mL)`));
 }
 
 /** What the exchange of carbon dioxide means for the points of the curve. */

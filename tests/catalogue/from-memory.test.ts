@@ -15,6 +15,7 @@ import { asSold } from '../../src/catalogue/as-sold.js';
 import { atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
 import { chlorine, chlorineHydrolysis, gases } from '../../src/catalogue/gases.js';
 import { heatOfNeutralisation, heatsOfDilution, heatsOfSolution } from '../../src/catalogue/heats.js';
+import * as solids from '../../src/catalogue/sparingly-soluble.js';
 import * as indicatorCatalogue from '../../src/indicators.js';
 import * as reagents from '../../src/reagents.js';
 import type { Source } from '../../src/source.js';
@@ -422,3 +423,18 @@ test('of bottles and heats, these rest on memory', () => {
   expect(memoryOf(heatsOfDilution)).toEqual(['sulfuricAcid', 'phosphoricAcid', 'sodiumHydroxide']);
   expect(heatOfNeutralisation.source.kind).toBe('fromMemory');
 });
+
+test('of solubility products and solubilities, all but these rest on memory', () =>
+  expect(
+    Object.values(solids)
+      .flatMap(({ name, source }) => (source.kind === 'fromMemory' ? [] : [name]))
+      .sort(),
+  ).toEqual([
+    'barium carbonate',
+    'barium oxalate',
+    'barium sulfate',
+    'calcium carbonate',
+    'calcium fluoride',
+    'calcium oxalate',
+    'calcium sulfate',
+  ]));

@@ -176,6 +176,7 @@ const surface: Record<string, readonly string[]> = {
     'type SolutionRecipe',
     'type Source',
     'type SourceUse',
+    'type SparinglySoluble',
     'type Species',
     'type SpeciesAt',
     'type Step',

@@ -1,3 +1,4 @@
+import { benzoicAcid, salicylicAcid } from '../sparingly-soluble.js';
 import { catalogued } from './catalogued.js';
 
 /** Formic acid and formate. */
@@ -190,6 +191,7 @@ export const glycolic = /*#__PURE__*/ catalogued({
 export const benzoic = /*#__PURE__*/ catalogued({
   id: 'benzoic',
   name: 'benzoic acid',
+  solids: [benzoicAcid],
   species: [
     { formula: 'C6H5COOH', charge: 0 },
     { formula: 'C6H5COO-', charge: -1 },
@@ -213,6 +215,7 @@ export const benzoic = /*#__PURE__*/ catalogued({
 export const salicylic = /*#__PURE__*/ catalogued({
   id: 'salicylic',
   name: 'salicylic acid',
+  solids: [salicylicAcid],
   species: [
     { formula: 'HOC6H4COOH', charge: 0 },
     { formula: 'HOC6H4COO-', charge: -1 },

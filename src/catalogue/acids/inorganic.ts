@@ -1,3 +1,21 @@
+import {
+  bariumCarbonate,
+  bariumHydrogenPhosphate,
+  bariumSulfate,
+  borax,
+  boricAcid,
+  calciumCarbonate,
+  calciumFluoride,
+  calciumHydrogenPhosphate,
+  calciumPhosphate,
+  calciumSulfate,
+  disodiumHydrogenPhosphate,
+  potassiumDihydrogenPhosphate,
+  sodiumCarbonate,
+  sodiumHydrogenCarbonate,
+  sodiumSulfate,
+  trisodiumPhosphate,
+} from '../sparingly-soluble.js';
 import { catalogued } from './catalogued.js';
 import { hazardPractice } from './hazard-practice.js';
 
@@ -5,6 +23,7 @@ import { hazardPractice } from './hazard-practice.js';
 export const carbonic = /*#__PURE__*/ catalogued({
   id: 'carbonic',
   name: 'carbonic acid',
+  solids: [calciumCarbonate, bariumCarbonate, sodiumHydrogenCarbonate, sodiumCarbonate],
   species: [
     { formula: 'CO2(aq)', charge: 0 },
     { formula: 'HCO3-', charge: -1 },
@@ -91,6 +110,14 @@ export const carbonic = /*#__PURE__*/ catalogued({
 export const phosphoric = /*#__PURE__*/ catalogued({
   id: 'phosphoric',
   name: 'phosphoric acid',
+  solids: [
+    calciumPhosphate,
+    calciumHydrogenPhosphate,
+    bariumHydrogenPhosphate,
+    disodiumHydrogenPhosphate,
+    trisodiumPhosphate,
+    potassiumDihydrogenPhosphate,
+  ],
   species: [
     { formula: 'H3PO4', charge: 0 },
     { formula: 'H2PO4-', charge: -1 },
@@ -167,6 +194,7 @@ export const phosphoric = /*#__PURE__*/ catalogued({
 export const sulfuric = /*#__PURE__*/ catalogued({
   id: 'sulfuric',
   name: 'sulfuric acid',
+  solids: [calciumSulfate, bariumSulfate, sodiumSulfate],
   species: [
     { formula: 'HSO4-', charge: -1 },
     { formula: 'SO4(2-)', charge: -2 },
@@ -254,6 +282,7 @@ export const sulfurous = /*#__PURE__*/ catalogued({
 export const boric = /*#__PURE__*/ catalogued({
   id: 'boric',
   name: 'boric acid',
+  solids: [borax, boricAcid],
   species: [
     { formula: 'B(OH)3', charge: 0 },
     { formula: 'B(OH)4-', charge: -1 },
@@ -461,6 +490,7 @@ export const chromic = /*#__PURE__*/ catalogued({
 export const hydrofluoric = /*#__PURE__*/ catalogued({
   id: 'hydrofluoric',
   name: 'hydrofluoric acid',
+  solids: [calciumFluoride],
   species: [
     { formula: 'HF', charge: 0 },
     { formula: 'F-', charge: -1 },

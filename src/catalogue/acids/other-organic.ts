@@ -1,3 +1,4 @@
+import { disodiumEdta } from '../sparingly-soluble.js';
 import { catalogued } from './catalogued.js';
 import { hazardPractice } from './hazard-practice.js';
 
@@ -87,6 +88,7 @@ export const barbituric = /*#__PURE__*/ catalogued({
 export const edta = /*#__PURE__*/ catalogued({
   id: 'edta',
   name: 'EDTA',
+  solids: [disodiumEdta],
   species: [
     { formula: 'H6EDTA(2+)', charge: 2 },
     { formula: 'H5EDTA+', charge: 1 },

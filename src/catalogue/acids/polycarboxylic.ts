@@ -1,9 +1,22 @@
+import {
+  bariumOxalate,
+  calciumCitrate,
+  calciumOxalate,
+  calciumTartrate,
+  oxalicAcid,
+  potassiumHydrogenPhthalate,
+  potassiumHydrogenTartrate,
+  potassiumTetroxalate,
+  sodiumOxalate,
+  succinicAcid,
+} from '../sparingly-soluble.js';
 import { catalogued } from './catalogued.js';
 
 /** Oxalic acid and the oxalates. */
 export const oxalic = /*#__PURE__*/ catalogued({
   id: 'oxalic',
   name: 'oxalic acid',
+  solids: [calciumOxalate, bariumOxalate, oxalicAcid, sodiumOxalate, potassiumTetroxalate],
   species: [
     { formula: 'H2C2O4', charge: 0 },
     { formula: 'HC2O4-', charge: -1 },
@@ -101,6 +114,7 @@ export const malonic = /*#__PURE__*/ catalogued({
 export const succinic = /*#__PURE__*/ catalogued({
   id: 'succinic',
   name: 'succinic acid',
+  solids: [succinicAcid],
   species: [
     { formula: 'H2C4H4O4', charge: 0 },
     { formula: 'HC4H4O4-', charge: -1 },
@@ -185,6 +199,7 @@ export const malic = /*#__PURE__*/ catalogued({
 export const tartaric = /*#__PURE__*/ catalogued({
   id: 'tartaric',
   name: 'L-(+)-tartaric acid',
+  solids: [calciumTartrate, potassiumHydrogenTartrate],
   species: [
     { formula: 'H2C4H4O6', charge: 0 },
     { formula: 'HC4H4O6-', charge: -1 },
@@ -341,6 +356,7 @@ export const adipic = /*#__PURE__*/ catalogued({
 export const phthalic = /*#__PURE__*/ catalogued({
   id: 'phthalic',
   name: 'o-phthalic acid',
+  solids: [potassiumHydrogenPhthalate],
   species: [
     { formula: 'H2C8H4O4', charge: 0 },
     { formula: 'HC8H4O4-', charge: -1 },
@@ -395,6 +411,7 @@ export const phthalic = /*#__PURE__*/ catalogued({
 export const citric = /*#__PURE__*/ catalogued({
   id: 'citric',
   name: 'citric acid',
+  solids: [calciumCitrate],
   species: [
     { formula: 'H3C6H5O7', charge: 0 },
     { formula: 'H2C6H5O7-', charge: -1 },

@@ -1,0 +1,71 @@
+import { carbonic } from '../catalogue/acids/inorganic.js';
+import { bariumHydroxide, calciumHydroxide, potassiumPerchlorate } from '../catalogue/sparingly-soluble.js';
+import type { Solution } from '../solution/solution.js';
+import type { SparinglySoluble } from '../substance/sparingly-soluble.js';
+import type { Conditions } from './conditions.js';
+
+/** What is asked of a form in solution. */
+interface Form {
+  readonly formula: string;
+  /** mol/L. */
+  readonly molar: number;
+  /** mol/L. */
+  readonly activity: number;
+}
+
+/** What is asked of an equilibrium. */
+interface State {
+  readonly solution: Solution;
+  readonly conditions: Conditions;
+  readonly species: readonly Form[];
+}
+
+/** A solid that may fall out. */
+export interface Precipitate {
+  readonly solid: SparinglySoluble;
+  /** log10 of how many times the product in its saturated solution is exceeded. */
+  readonly excess: number;
+}
+
+/**
+ * The solids of its protolytes and strong ions with which a solution is more than saturated, by the product of the activities or concentrations of
+ * their forms. A warning: everything still counts as dissolved.
+ *
+ * @internal
+ */
+export function precipitatesOf({ solution, conditions, species }: State): Precipitate[] {
+  const found = new Map(species.map((one) => [one.formula, one]));
+  const { carbonDioxide } = conditions;
+  const protolytes = solution.contents.flatMap(({ reagent }) =>
+    reagent.protolytes.map(({ protolyte }) => protolyte),
+  );
+  const all = carbonDioxide ? [...protolytes, carbonDioxide.protolyte ?? carbonic] : protolytes;
+  const solids = [...ofStrongIons, ...all.flatMap((one) => one.solids ?? [])];
+  const once = new Map(solids.map((solid) => [solid.name, solid]));
+  return [...once.values()].flatMap((solid) => {
+    const excess = excessOf(solid, found);
+    return excess > rounding ? [{ solid, excess }] : [];
+  });
+}
+
+/** Solids without a protolyte. */
+const ofStrongIons: readonly SparinglySoluble[] = [calciumHydroxide, bariumHydroxide, potassiumPerchlorate];
+
+/** A solution made with what dissolves is saturated, not more; the products have three decimals. */
+const rounding = 2e-3;
+
+function excessOf({ forms, log10K, of }: SparinglySoluble, found: ReadonlyMap<string, Form>): number {
+  let log10 = -log10K;
+  for (const label in forms) {
+    const one = found.get(label);
+    if (one === undefined) return Number.NEGATIVE_INFINITY;
+    log10 += (forms[label] as number) * Math.log10(of === 'activities' ? one.activity : one.molar);
+  }
+  return log10;
+}
+
+/** One sentence on a solid. @internal */
+export function noteOnSolid({ solid: { name }, excess }: Precipitate, where = ''): string {
+  const times = excess < 3 ? Number((10 ** excess).toPrecision(2)) : `10^${excess.toFixed(0)}`;
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)} may precipitate${where}: its ions multiply to ${times} times what they do where it is saturated, at 25 °C. All of it counts as dissolved here.`;
+}
