@@ -1,7 +1,7 @@
 import type { Reagent } from '../substance/reagent.js';
 
-/** What a reagent's ions bring of charge per formula unit: 0 for a salt of strong ions, below 0 for a strong acid. @internal */
-export const ionCharge = ({ ions }: Reagent): number =>
+/** What a reagent's ions bring of charge per formula unit: 0 for a salt of strong ions, below 0 for a strong acid. */
+const ionCharge = ({ ions }: Reagent): number =>
   ions.reduce((sum, { ion, count }) => sum + ion.charge * count, 0);
 
 /** Whether it is strong ions alone, whose charges cancel but for rounding of their counts. @internal */

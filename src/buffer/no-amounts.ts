@@ -1,3 +1,4 @@
+import type { Precipitate } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './defaults.js';
@@ -53,6 +54,15 @@ export function tooDilute(
     reachable,
   };
 }
+
+/** Why what fits is still no solution. @internal */
+export const saturatedWith = ({ solid: { name, source } }: Precipitate): ImpossibleBuffer => ({
+  status: 'impossible',
+  because: 'saturated',
+  reason: `${name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
+  reachable: null,
+  source,
+});
 
 const [, mostMolar] = bufferLimits.molar;
 

@@ -11,6 +11,7 @@ import { checkByProbe } from './check-by-probe.js';
 import { compose, type Dose, poured, rounding } from './dose.js';
 import { findAmounts } from './find-amounts.js';
 import { findAmountsWithSalt } from './find-amounts-with-salt.js';
+import { saturatedWith } from './no-amounts.js';
 import { readRequest } from './read-request.js';
 import type { BufferPart, BufferRecipe, BufferRequest, ImpossibleBuffer } from './recipe.js';
 import { recipeNotes } from './recipe-notes.js';
@@ -67,14 +68,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   const { mL, conditions } = wanted;
   const equilibrium = equilibrate(solution, conditions);
   const [saturated] = precipitatesOf(equilibrium);
-  if (saturated)
-    return {
-      status: 'impossible',
-      because: 'saturated',
-      reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
-      reachable: null,
-      source: saturated.solid.source,
-    };
+  if (saturated) return saturatedWith(saturated);
 
   const { pH } = equilibrium;
   const madeUp = wanted.total !== null;
@@ -87,14 +81,10 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     solution,
     checks: [checkByProbe(solution, pH, conditions)],
   });
-  if (work.status === 'too-hot')
-    return {
-      status: 'impossible',
-      because: 'too-hot',
-      reason: work.reason,
-      reachable: null,
-      heat: work.heat,
-    };
+  if (work.status === 'too-hot') {
+    const { reason, heat } = work;
+    return { status: 'impossible', because: 'too-hot', reason, reachable: null, heat };
+  }
   return {
     ...work,
     status: 'prepared',

@@ -70,8 +70,8 @@ export function orderOfWork({ parts, mL, waterToMakeUp, heat, checks }: Bench): 
   return [...beginning, ...cooling, ...middle, ...end, ...checks];
 }
 
-/** mL of liquids from the bottle, about. @internal */
-export const volumeOfBottled = (parts: readonly RecipePart[]): number =>
+/** mL of liquids from the bottle, about. */
+const volumeOfBottled = (parts: readonly RecipePart[]): number =>
   parts.reduce((total, part) => total + (part.kind === 'liquid' ? (part.mL ?? part.grams ?? 0) : 0), 0);
 
 function stepOf(part: RecipePart, first: boolean): string {
