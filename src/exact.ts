@@ -47,5 +47,6 @@ export type { ExactVolume } from './exact/volume-at.js';
 // How far off are the doubles?
 export { type Comparison, compareWithExact } from './exact/compare-with-exact.js';
 
-// What was wrong with what I gave?
+// What was wrong with what I gave, or cannot be proven?
+export { NotProvenError } from './exact/not-proven-error.js';
 export { InputError, type Issue, type IssueCode } from './errors.js';

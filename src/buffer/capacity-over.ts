@@ -115,7 +115,9 @@ function peaksOf(points: readonly Point[], capacityAt: (pH: PH) => number, share
     const [before, after] = [points[k - 1], points[k + 1]];
     if (!before || !after || !(point.capacity > before.capacity && point.capacity >= after.capacity))
       return [];
-    const pH = leastBetween((at) => -capacityAt(at), before.pH, after.pH);
+    const peak = leastBetween((at) => -capacityAt(at), before.pH, after.pH);
+    if (peak.status !== 'found') return [];
+    const pH = peak.x;
     const capacity = capacityAt(pH);
     const above = (at: PH) => {
       const excess = capacityAt(at) / capacity - share;
@@ -123,7 +125,9 @@ function peaksOf(points: readonly Point[], capacityAt: (pH: PH) => number, share
     };
     const falls = (beside: readonly Point[]): PH | null => {
       const out = beside.findIndex((other) => other.capacity < share * capacity);
-      return out < 0 ? null : rootBetween(above, beside[out - 1]?.pH ?? pH, (beside[out] as Point).pH);
+      if (out < 0) return null;
+      const edge = rootBetween(above, beside[out - 1]?.pH ?? pH, (beside[out] as Point).pH);
+      return edge.status === 'found' ? edge.x : null;
     };
     const useful = { from: falls(points.slice(0, k).reverse()), to: falls(points.slice(k + 1)) };
     return [{ pH, capacity, useful }];

@@ -1,5 +1,5 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
-import { rootBetween } from '../solver/root-between.js';
+import { type RootFound, rootBetween } from '../solver/root-between.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { rounding } from './dose.js';
 import { type Amounts, findAmounts } from './find-amounts.js';
@@ -39,7 +39,8 @@ export function findAmountsWithSalt(
     return Math.abs(off) <= rounding ? 0 : off;
   };
   const { reagent } = salt.unit[0] as (typeof salt.unit)[number];
-  const met = withSalt(rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent)));
+  const root = rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent));
+  const met = withSalt(amountAt(root)); // where there is no root, the nearest amount shows what is reached
   if (met.status === 'impossible') return met;
   const { ionicStrength: reached } = equilibrate(met.solution, wanted.conditions);
   if (Math.abs(reached / ionicStrength - 1) <= reachedWithin) return met;
@@ -50,6 +51,11 @@ export function findAmountsWithSalt(
     reachable: null,
     mostIonicStrength: reached,
   };
+}
+
+function amountAt(root: RootFound): number {
+  if (root.status === 'found') return root.x;
+  return root.status === 'no-sign-change' ? root.nearest : root.at;
 }
 
 /** Of the ionic strength: the search ends at neighbouring doubles or within `rounding`, and a jump ends far outside. */

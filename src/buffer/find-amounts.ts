@@ -42,10 +42,11 @@ export function findAmounts(wanted: AmountsWanted, fixed: readonly Dose[]): Amou
   const pHAt = (t: number) => pHOf(compose(mL, dosesAt(t)), conditions);
   const off = offTarget(pH, (more) => pHAt(Math.min(from + more, to)));
   const bracket = firstCrossing(off, to - from);
-  if (bracket === undefined)
+  const crossing = bracket && rootBetween(off, ...bracket);
+  if (crossing?.status !== 'found')
     return outOfReach(wanted, [pHAt(from), pHAt(to)], from > 0 ? pHAt(0) : null, to < 1 ? pHAt(1) : null);
 
-  const doses = dosesAt(Math.min(from + rootBetween(off, ...bracket), to));
+  const doses = dosesAt(Math.min(from + crossing.x, to));
   return { status: 'found', doses, solution: compose(mL, doses) };
 }
 

@@ -37,9 +37,11 @@ export function strongSearch(solution: Solution, settled: Settled): (target: PH)
     const { reagent, most, pointAt } = target < own ? acid : base;
     const off = offTarget(target, (mmol) => pHAt(pointAt(mmol)));
     const bracket = firstCrossing(off, most);
-    const mmol = bracket ? rootBetween(off, ...bracket) : most;
+    const root = bracket && rootBetween(off, ...bracket);
+    const found = root?.status === 'found';
+    const mmol = found ? root.x : most;
     const point = pointAt(mmol);
-    return { reagent, mmol, found: bracket !== undefined, pH: pHAt(point), capacity: point.capacity };
+    return { reagent, mmol, found, pH: pHAt(point), capacity: point.capacity };
   };
 }
 

@@ -147,6 +147,9 @@ export function equilibriumOf(
       ...precipitatesOf({ solution, conditions: setting.settled.conditions, species }).map((one) =>
         noteOnSolid(one),
       ),
+      ...(point.isSolved
+        ? []
+        : ['The search for this pH did not end at a root: do not use it, and report the input.']),
     ],
   };
 }

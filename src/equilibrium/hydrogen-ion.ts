@@ -6,6 +6,8 @@ import { firstGuess } from './first-guess.js';
 export interface Root {
   /** Hydrogen-ion concentration, mol/L. */
   h: number;
+  /** Why the last search ended: at a small step, at a bracket of two doubles, or (never seen) after all passes. */
+  ended: 'step' | 'bracket' | 'passes';
   /** How often the charge balance was evaluated, in all that this has been used for. */
   evaluations: number;
   /** The charge balance where it was last evaluated, one step from the root. */
@@ -13,7 +15,7 @@ export interface Root {
 }
 
 /** @internal */
-export const emptyRoot = (): Root => ({ h: 1e-7, evaluations: 0, scratch: emptyCharge() });
+export const emptyRoot = (): Root => ({ h: 1e-7, ended: 'step', evaluations: 0, scratch: emptyCharge() });
 
 /**
  * The hydrogen-ion concentration at which a solution is neutral, by Householder's method of order four inside a bracket.
@@ -44,7 +46,8 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
   let before = Number.POSITIVE_INFINITY;
   let slow = 0;
 
-  for (let pass = 0; pass < 200; pass += 1) {
+  out.ended = 'passes';
+  for (let pass = 0; pass < mostPasses; pass += 1) {
     const { net, slope, bend, twist } = chargeAt(balance, column, h, out.scratch);
     out.evaluations += 1;
     if (net < 0) low = h;
@@ -56,9 +59,13 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
     let next = h * Math.exp(step);
     if (Math.abs(u) <= settledStep) {
       h = next;
+      out.ended = 'step';
       break;
     }
-    if (high - low <= Number.EPSILON * high) break;
+    if (high - low <= Number.EPSILON * high) {
+      out.ended = 'bracket';
+      break;
+    }
     slow = Math.abs(step) < before / 2 ? 0 : slow + 1;
     before = Math.abs(step);
     if (!(next > low && next < high) || slow === 2) {
@@ -71,6 +78,9 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
   out.h = h;
   return out;
 }
+
+/** Halving 600 units of ln h, all that doubles have, down to neighbours takes 62 halvings, one at least in three passes. */
+const mostPasses = 200;
 
 /** A Newton step u in ln h beside which the root lies, so that one step of fourth order leaves less than rounding. */
 const settledStep = 1e-4;

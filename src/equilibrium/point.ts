@@ -17,6 +17,8 @@ export interface Point {
   readonly balance: Balance;
   /** null where γ = 1 throughout. */
   readonly system: RealSystem | null;
+  /** Whether the search ended at a root; false was never seen. */
+  readonly isSolved: boolean;
 }
 
 /**
@@ -38,13 +40,20 @@ export function pointOf(
   const { balance } = setting;
   const { volume } = column;
   if (!system) {
-    const { h } = hydrogenIon(balance, column, 0, emptyRoot());
+    const { h, ended } = hydrogenIon(balance, column, 0, emptyRoot());
     const { slope } = chargeAt(balance, column, h, emptyCharge());
-    return { h, activity: h, capacity: (Math.LN10 * slope) / volume, balance, system: null };
+    return {
+      h,
+      activity: h,
+      capacity: (Math.LN10 * slope) / volume,
+      balance,
+      system: null,
+      isSolved: ended !== 'passes',
+    };
   }
-  const { h, activity, moments } = selfConsistent(system, column, emptyState());
+  const { h, activity, moments, ended } = selfConsistent(system, column, emptyState());
   const capacity = -Math.LN10 / changeAgainst(moments, volume, 1, 1 / 2).activity / volume;
-  return { h, activity, capacity, balance: system.conditional, system };
+  return { h, activity, capacity, balance: system.conditional, system, isSolved: ended === 'root' };
 }
 
 /** null where γ = 1 throughout. @internal */

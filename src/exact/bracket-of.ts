@@ -5,6 +5,7 @@ import { type ColumnOf, formsAt, netOf } from './charge-balance.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { decimals } from './decimals.js';
 import { intervals } from './intervals.js';
+import { mostDigits, NotProvenError } from './not-proven-error.js';
 import { type Ratio, ratioOf } from './ratio.js';
 import { realBracketOf } from './real-bracket.js';
 import { columnIn, columnInDoubles, constantsOf, type System } from './system.js';
@@ -20,7 +21,7 @@ const guard = 3;
  *                rounding of everything, constants included, is smaller than the value. Where it is not, both are done again
  *                with more digits.
  * Ends           the ends lie off the root by construction, so that net charge there is not zero (a root such as pH 7 exactly is
- *                in the middle), and the intervals shrink with the digits.
+ *                in the middle), and the intervals shrink with the digits; else with a NotProvenError.
  * Derived in     docs/derivations/exact-bracket.md; with coefficients of activity, docs/derivations/exact-real-bracket.md
  *
  * @internal
@@ -37,7 +38,7 @@ function idealBracketOf(system: System, exact: ColumnOf<Ratio>, places: number):
   const half = ratioOf(`1e-${places}`) as Ratio;
   const settled = `1e-${Math.ceil(places / 2) + 2}`; // the square of a step is what it leaves
   const most = prevailingAt(system, start);
-  for (let working = places + 20; ; working = Math.ceil(1.5 * working)) {
+  for (let working = places + 20; working <= mostDigits(places); working = Math.ceil(1.5 * working)) {
     const rough = decimals(working);
     const constants = constantsOf(rough, system)(rough.of(0));
     const { a } = chargeRoot(rough, constants, columnIn(rough, exact), rough.of(start), most, settled);
@@ -52,4 +53,5 @@ function idealBracketOf(system: System, exact: ColumnOf<Ratio>, places: number):
     };
     if (sign(ends.lower) === 1 && sign(ends.upper) === -1) return { ...ends, strength: null };
   }
+  throw new NotProvenError('pH', mostDigits(places));
 }

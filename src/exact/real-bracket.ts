@@ -4,6 +4,7 @@ import { type ColumnOf, type Constants, formsAt, netOf, strengthOf } from './cha
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { decimals } from './decimals.js';
 import { type Interval, intervals } from './intervals.js';
+import { mostDigits, NotProvenError } from './not-proven-error.js';
 import { type Ratio, ratioOf } from './ratio.js';
 import { columnIn, constantsOf, type System } from './system.js';
 
@@ -30,7 +31,7 @@ export interface Start {
  */
 export function realBracketOf(system: System, exact: ColumnOf<Ratio>, places: number, start: Start): Bracket {
   const most = prevailingAt(system, start.activity);
-  for (let spare = 8; ; spare = Math.ceil(1.5 * spare)) {
+  for (let spare = 8; spare <= mostDigits(places); spare = Math.ceil(1.5 * spare)) {
     const [closer, closest] = [places + spare, places + 2 * spare];
     const working = closest + spare + 8;
     const state = roughly(system, exact, start, most, working, closest);
@@ -64,6 +65,7 @@ export function realBracketOf(system: System, exact: ColumnOf<Ratio>, places: nu
     if (excessAt(least) === 1 && excessAt(greatest) === -1 && encloses(constantsAt({ low, high }), ends))
       return { ...ends, strength };
   }
+  throw new NotProvenError('pH', mostDigits(places));
 }
 
 /** An end of the bracket in I, and about the pH that goes with it. */

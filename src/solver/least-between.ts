@@ -1,3 +1,10 @@
+/** What a search for a minimum came to; a caller has to look at `status` before there is a number to use. */
+export type LeastFound =
+  /** The least place found; where f falls or rises throughout, that is an end. */
+  | { readonly status: 'found'; readonly x: number }
+  /** f was no finite number at this place. */
+  | { readonly status: 'not-finite'; readonly at: number };
+
 /**
  * Where a function with one minimum between two points has it, by golden sections: one evaluation a pass.
  *
@@ -8,11 +15,13 @@
  *
  * @internal
  */
-export function leastBetween(f: (x: number) => number, low: number, high: number): number {
+export function leastBetween(f: (x: number) => number, low: number, high: number): LeastFound {
   let [a, b] = [low, high];
   let [inner, outer] = [b - golden * (b - a), a + golden * (b - a)];
   let [atInner, atOuter] = [f(inner), f(outer)];
   for (let pass = 0; pass < 40; pass += 1) {
+    if (!Number.isFinite(atInner)) return { status: 'not-finite', at: inner };
+    if (!Number.isFinite(atOuter)) return { status: 'not-finite', at: outer };
     if (atInner < atOuter) {
       [b, outer, atOuter] = [outer, inner, atInner];
       inner = b - golden * (b - a);
@@ -23,7 +32,7 @@ export function leastBetween(f: (x: number) => number, low: number, high: number
       atOuter = f(outer);
     }
   }
-  return (a + b) / 2;
+  return { status: 'found', x: (a + b) / 2 };
 }
 
 const golden = (Math.sqrt(5) - 1) / 2;

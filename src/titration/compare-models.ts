@@ -88,6 +88,7 @@ function largestOf(
   const best = known.reduce((most, pH, k) => (Math.abs(pH) > Math.abs(known[most] as number) ? k : most), 0);
   const at = volumes[best] as number;
   const between = leastBetween((mL) => -Math.abs(f(mL)), volumes[best - 1] ?? at, volumes[best + 1] ?? at);
-  const mL = Math.abs(f(between)) > Math.abs(known[best] as number) ? between : at;
+  const mL =
+    between.status === 'found' && Math.abs(f(between.x)) > Math.abs(known[best] as number) ? between.x : at;
   return { mL, pH: f(mL) };
 }

@@ -42,7 +42,10 @@ export function inflectionsOf(engine: Engine): InflectionPoint[] {
   const grid = gridBetween(from, end);
   const values = grid.map(turn);
   return bracketsOf(grid, values, turn)
-    .map(([low, high]) => pointAt(engine, rootBetween(turn, low, high), turn(low) < turn(high), to > from))
+    .flatMap(([low, high]) => {
+      const root = rootBetween(turn, low, high);
+      return root.status === 'found' ? [pointAt(engine, root.x, turn(low) < turn(high), to > from)] : [];
+    })
     .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
     .sort((one, other) => one.mL - other.mL);
 }
@@ -79,7 +82,8 @@ function bracketsOf(grid: readonly number[], values: readonly number[], turn: (p
         low,
         end,
       );
-      if (turn(extreme) < 0 !== atLow < 0) found.push([low, extreme], [extreme, end]);
+      if (extreme.status === 'found' && turn(extreme.x) < 0 !== atLow < 0)
+        found.push([low, extreme.x], [extreme.x, end]);
     }
   }
   return found;

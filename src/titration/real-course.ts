@@ -108,7 +108,13 @@ export function realCourse(engine: Engine): Course {
     volumesAt(pH) {
       const found = skeleton()
         .bracketsOf(pH)
-        .map(([low, high]) => (low === high ? low : rootBetween((mL) => pHAt(mL) - pH, low, high)));
+        .flatMap(([low, high]) => {
+          if (low === high) return [low];
+          const crossing = rootBetween((mL) => pHAt(mL) - pH, low, high);
+          if (crossing.status === 'not-finite') return [];
+          // pH at an end may round to the other side of the pH asked for: then that end is the crossing
+          return [crossing.status === 'found' ? crossing.x : crossing.nearest];
+        });
       return [...new Set(found)].filter(
         (mL) => mL <= titrationLimits.mL && Math.abs(pHAt(mL) - pH) < largestGap,
       );

@@ -24,7 +24,9 @@ export function realInflections(bentAt: (mL: number) => Bent, analyte: number): 
   return points.flatMap((point, k) => {
     const next = points[k + 1];
     if (!next || !(point.bend < 0 !== next.bend < 0)) return [];
-    const mL = rootBetween((volume) => bentAt(volume).bend, point.mL, next.mL);
+    const root = rootBetween((volume) => bentAt(volume).bend, point.mL, next.mL);
+    if (root.status !== 'found') return [];
+    const mL = root.x;
     if (!(mL > 0 && mL <= titrationLimits.mL)) return [];
     const { pH, slope, bend } = bentAt(mL);
     if (Math.abs(bend) > cornerShare * (Math.abs(point.bend) + Math.abs(next.bend))) return [];

@@ -83,6 +83,7 @@ function turnsOf(pointAt: (mL: number) => CurvePoint, points: readonly CurvePoin
   return points.flatMap((point, k) => {
     const next = points[k + 1];
     if (!next || !(point.slope * next.slope < 0)) return [];
-    return [rootBetween((mL) => pointAt(mL).slope, point.mL, next.mL)];
+    const turn = rootBetween((mL) => pointAt(mL).slope, point.mL, next.mL);
+    return turn.status === 'found' ? [turn.x] : [];
   });
 }

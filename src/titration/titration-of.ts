@@ -132,10 +132,20 @@ function pHs(course: Course, volumes: ArrayLike<number>, out?: Float64Array): Fl
   if (out !== undefined && !(ArrayBuffer.isView(out) && out instanceof Float64Array))
     faults.add('wrong-type', 'out', 'a Float64Array', out);
   else if (out !== undefined && out.length < list.length)
-    faults.add('out-of-range', 'out', `room for ${list.length} numbers`, out, `room for ${out.length}`);
+    faults.add(
+      'out-of-range',
+      'out',
+      `one with room for ${list.length} numbers`,
+      out,
+      `a Float64Array of ${out.length}`,
+    );
   faults.done();
 
   const result = out ?? new Float64Array(list.length);
-  course.pHs(list, result);
+  course.pHs(overlaps(list, result) ? Float64Array.from(list) : list, result);
   return result;
 }
+
+/** Whether writing a result may change a volume that is still to be read. */
+const overlaps = (volumes: ArrayLike<number>, result: Float64Array): boolean =>
+  ArrayBuffer.isView(volumes) && volumes.buffer === result.buffer;

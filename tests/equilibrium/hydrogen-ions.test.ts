@@ -27,7 +27,8 @@ describe.each([
   const grid = Array.from({ length: 4000 }, (_, k) => -38 + k / 100);
   const starts = grid
     .filter((x) => flaw(x) < 0 !== flaw(x + 0.01) < 0)
-    .map((x) => Math.exp(rootBetween(flaw, x, x + 0.01)));
+    .map((x) => rootBetween(flaw, x, x + 0.01))
+    .flatMap((found) => (found.status === 'found' ? [Math.exp(found.x)] : []));
   const root = hydrogenIon(balance, column, 0, emptyRoot()).h;
 
   test('is nothing at some h, here far from the root', () => {

@@ -4,7 +4,7 @@ import { rootBetween } from '../../src/solver/root-between.js';
 /** The root, and how often the function was asked. */
 function solve(f: (x: number) => number, low: number, high: number) {
   let evaluations = 0;
-  const root = rootBetween(
+  const found = rootBetween(
     (x) => {
       evaluations += 1;
       return f(x);
@@ -12,7 +12,7 @@ function solve(f: (x: number) => number, low: number, high: number) {
     low,
     high,
   );
-  return { root, evaluations };
+  return { root: found.status === 'found' ? found.x : Number.NaN, evaluations };
 }
 
 describe('rootBetween', () => {
@@ -39,5 +39,23 @@ describe('rootBetween', () => {
   test('a smooth function takes a dozen and a half evaluations, not fifty', () => {
     // each pass doubles the bits that are right: six go from 1 to 53, two more close the bracket from both sides
     expect(solve((x) => x * x - 2, 0, 2).evaluations).toBeLessThanOrEqual(2 + 2 * 8);
+  });
+
+  test('gives no number where the signs at the ends are alike', () => {
+    expect(rootBetween((x) => x * x + 1, -1, 2)).toEqual({ status: 'no-sign-change', nearest: -1 });
+    expect(rootBetween((x) => -1 - x * x, -2, 1)).toEqual({ status: 'no-sign-change', nearest: 1 });
+  });
+
+  test.each([
+    ['an end', (x: number) => Math.log(x), -1, 2],
+    ['the middle', (x: number) => (x === 0.5 ? Number.NaN : x - 0.3), 0, 1],
+    ['infinity', (x: number) => 1 / x, 0, 1],
+  ])('says where the function is no number: %s', (_, f, low, high) => {
+    expect(rootBetween(f, low, high).status).toBe('not-finite');
+  });
+
+  test('bisects though products of values are beyond the range of doubles', () => {
+    expect(solve((x) => (x - 0.3) * 1e-300, 0, 1).root).toBeCloseTo(0.3, 12);
+    expect(solve((x) => (x - 0.3) * 1e300, 0, 1).root).toBeCloseTo(0.3, 12);
   });
 });

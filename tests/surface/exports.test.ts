@@ -253,6 +253,7 @@ const surface: Record<string, readonly string[]> = {
   ],
   exact: [
     'InputError',
+    'NotProvenError',
     'addWater',
     'aliquot',
     'batesGuggenheim',

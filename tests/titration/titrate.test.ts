@@ -1,6 +1,7 @@
 import {
   aliquot,
   type Conditions,
+  davies,
   equilibrate,
   makeSolution,
   mix,
@@ -278,5 +279,19 @@ describe('pHs(volumes)', () => {
 
   test('of nothing are nothing', () => {
     expect(acetic.pHs([])).toHaveLength(0);
+  });
+});
+
+describe('pHs into a buffer that the volumes stand in too', () => {
+  const analyte = makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
+  const titrant = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+
+  test.each([{}, { activity: davies }])('reads every volume before it is written over', (conditions) => {
+    const titration = titrate({ analyte, titrant, conditions });
+    const volumes = [1, 5, 9, 11, 15, 19];
+    const buffer = new Float64Array(volumes.length + 1);
+    buffer.set(volumes);
+    titration.pHs(buffer.subarray(0, 6), buffer.subarray(1));
+    expect([...buffer.subarray(1)]).toEqual([...titration.pHs(volumes)]);
   });
 });

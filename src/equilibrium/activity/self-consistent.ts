@@ -12,6 +12,8 @@ export interface RealState {
   h: number;
   /** mol/L */
   ionicStrength: number;
+  /** Why the search ended: at a root, or (never seen) after all passes, with the ends of the search as they stood. */
+  ended: 'root' | 'passes';
   readonly moments: Moments;
   readonly root: Root;
 }
@@ -21,6 +23,7 @@ export const emptyState = (): RealState => ({
   activity: 1e-7,
   h: 0,
   ionicStrength: 0,
+  ended: 'root',
   moments: emptyMoments(),
   root: emptyRoot(),
 });
@@ -67,6 +70,7 @@ export function selfConsistent(
   rough = false,
 ): RealState {
   const least = leastStrength(system, column);
+  out.ended = 'root';
   const one = least > 0 && hasOneRoot(system, column, least);
   const near = one && out.h > 0 && out.ionicStrength > least;
   if (near && newton(system, column, 1, out)) return settled(system, column, out, rough);
@@ -145,6 +149,9 @@ const settledStep = 1e-8;
 /** Rungs of the ladder before it starts to double. */
 const patience = 100;
 
+/** Doubling passes the strength at which coefficients are held, 100 mol/L, long before; from there on J is bounded. */
+const mostRungs = patience + 200;
+
 function safely(system: RealSystem, column: IonColumn, least: number, out: RealState): RealState {
   const { moments } = out;
   out.h = 0;
@@ -166,6 +173,10 @@ function safely(system: RealSystem, column: IonColumn, least: number, out: RealS
   if (excess <= 0) return out;
   let high = low;
   for (let climbed = 0, rung = 0; ; climbed += 1) {
+    if (climbed === mostRungs) {
+      out.ended = 'passes';
+      return out;
+    }
     const fall = fallAt();
     const close = excess < 1e-3 * low && fall > 0;
     rung = climbed < patience ? (close ? (2 * excess) / fall : excess) : Math.max(2 * rung, excess);
