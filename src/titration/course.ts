@@ -9,8 +9,8 @@ export interface Course {
   /** pH at many volumes. */
   pHs(volumes: ArrayLike<number>, out: Float64Array): void;
   pointAt(mL: number): CurvePoint;
-  /** dpH/dV where pH is known already. */
-  slopeAt(mL: number, pH: PH): number;
+  /** pH and slope at many volumes; each answer depends on these volumes alone. */
+  curveAt(volumes: readonly number[]): Curve;
   /** All volumes at which the curve has a pH, in ascending order. */
   volumesAt(pH: PH): number[];
   inflections(): InflectionPoint[];

@@ -16,7 +16,14 @@ export function idealCourse(engine: Engine): Course {
       const h = hAt(engine, mL);
       return { mL, pH: -Math.log10(h), slope: slopeAt(engine, mL, h, room) };
     },
-    slopeAt: (mL, pH) => slopeAt(engine, mL, 10 ** -pH, room),
+    curveAt(mL) {
+      const pH = Array.from(writePHs(engine, mL, new Float64Array(mL.length)));
+      return {
+        mL,
+        pH,
+        slope: mL.map((volume, k) => slopeAt(engine, volume, 10 ** -(pH[k] as number), room)),
+      };
+    },
     volumesAt(pH) {
       if (pH === pHAt(0)) return [0]; // where A is zero but for rounding
       const mL = volumeAt(engine, 10 ** -pH, room);

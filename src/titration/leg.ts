@@ -94,7 +94,10 @@ export function joined(legs: readonly Leg[]): Course {
       for (let k = 0; k < volumes.length; k += 1) out[k] = pHAt(volumes[k] as number);
     },
     pointAt: (mL) => ({ ...at(mL, (course, own) => course.pointAt(own)), mL }),
-    slopeAt: (mL, pH) => at(mL, (course, own) => course.slopeAt(own, pH)),
+    curveAt(mL) {
+      const points = mL.map((volume) => at(volume, (course, own) => course.pointAt(own)));
+      return { mL, pH: points.map(({ pH }) => pH), slope: points.map(({ slope }) => slope) };
+    },
     volumesAt: (pH) =>
       legs.flatMap((leg) =>
         leg.course

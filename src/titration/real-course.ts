@@ -8,7 +8,7 @@ import { withFamily, withoutFamily } from '../equilibrium/point.js';
 import { realOf, type Setting } from '../equilibrium/setting.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Course } from './course.js';
-import { curveOver } from './curve-of.js';
+import type { CurvePoint } from './curve.js';
 import { type Engine, mixtureAt } from './engine.js';
 import { titrationLimits } from './limits.js';
 import { type Bent, realInflections } from './real-inflections.js';
@@ -72,6 +72,24 @@ export function realCourse(engine: Engine): Course {
     };
   };
 
+  /** Solves at one volume after the other, from the first afresh, each from where the two before it point. */
+  const inTurn = (volumes: ArrayLike<number>, solve: (mL: number, k: number) => void) => {
+    afresh();
+    let [before, strength, activity] = [Number.NaN, Number.NaN, Number.NaN];
+    for (let k = 0; k < volumes.length; k += 1) {
+      const last = volumes[k - 1] ?? Number.NaN;
+      const { ionicStrength: lastStrength, activity: lastActivity } = state;
+      const ahead = ((volumes[k] as number) - last) / (last - before);
+      if (Math.abs(ahead) < 2) {
+        // a start on the straight line through the last two points, no more
+        state.ionicStrength += ahead * (lastStrength - strength);
+        state.activity *= (lastActivity / activity) ** ahead;
+      }
+      solve(volumes[k] as number, k);
+      [before, strength, activity] = [last, lastStrength, lastActivity];
+    }
+  };
+
   let made: Skeleton | undefined;
   const skeleton = () => {
     afresh();
@@ -85,26 +103,19 @@ export function realCourse(engine: Engine): Course {
       return pHAt(mL);
     },
     pHs(volumes, out) {
-      afresh();
-      let [before, strength, activity] = [Number.NaN, Number.NaN, Number.NaN];
-      for (let k = 0; k < volumes.length; k += 1) {
-        const last = volumes[k - 1] ?? Number.NaN;
-        const { ionicStrength: lastStrength, activity: lastActivity } = state;
-        const ahead = ((volumes[k] as number) - last) / (last - before);
-        if (Math.abs(ahead) < 2) {
-          // a start on the straight line through the last two points, no more
-          state.ionicStrength += ahead * (lastStrength - strength);
-          state.activity *= (lastActivity / activity) ** ahead;
-        }
-        out[k] = pHAt(volumes[k] as number);
-        [before, strength, activity] = [last, lastStrength, lastActivity];
-      }
+      inTurn(volumes, (mL, k) => {
+        out[k] = pHAt(mL);
+      });
+    },
+    curveAt(mL) {
+      const points: CurvePoint[] = [];
+      inTurn(mL, (volume) => void points.push(pointAt(volume)));
+      return { mL, pH: points.map(({ pH }) => pH), slope: points.map(({ slope }) => slope) };
     },
     pointAt(mL) {
       afresh();
       return pointAt(mL);
     },
-    slopeAt: (mL) => pointAt(mL).slope, // along a curve, which pHs has started
     volumesAt(pH) {
       const found = skeleton()
         .bracketsOf(pH)
@@ -123,7 +134,7 @@ export function realCourse(engine: Engine): Course {
       afresh();
       return realInflections(bentAt, engine.analyte.volume);
     },
-    curveUpTo: (upTo, maxStep) => curveOver(course, skeleton().volumesUpTo(upTo, maxStep)),
+    curveUpTo: (upTo, maxStep) => course.curveAt(skeleton().volumesUpTo(upTo, maxStep)),
     columnAt(mL) {
       afresh();
       return pathAt(mL).column;
