@@ -19,6 +19,21 @@ export type { LineRead, ReadingFinding, ReadingReport } from './measurement/read
 export type { ColumnKind } from './measurement/column-kinds.js';
 export type { Readings } from './measurement/readings.js';
 
+// Where is the end point?
+export {
+  type Endpoint,
+  type EndpointMethod,
+  type EndpointOptions,
+  type Endpoints,
+  endpointDefaults,
+  findEndpoints,
+} from './measurement/find-endpoints.js';
+export {
+  type CompareEndpointsOptions,
+  compareEndpoints,
+  type EndpointRow,
+} from './measurement/compare-endpoints.js';
+
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
 

@@ -15,8 +15,36 @@ import {
 
 type Call = (...values: never[]) => unknown;
 
+const readings = {
+  mL: [0, 1, 2, 3, 4, 5, 6, 7, 8, 9],
+  pH: [2, 2.1, 2.3, 2.6, 3, 7, 11, 11.3, 11.5, 11.6],
+  seconds: [0, 15, 30, 45, 60, 75, 90, 105, 120, 135],
+  notes: [],
+};
+
 /** Of each function of the entry, arguments that it answers to. A new export finds no line here and fails. */
 const good: Record<string, readonly (readonly unknown[])[]> = {
+  findEndpoints: [
+    [
+      readings,
+      { method: 'zeroSecondDerivative', count: 2, smoothing: 5, uncertainty: { pH: 0.01, mL: 0.02 } },
+    ],
+    [readings, { method: 'granExcess', flask: 25, window: { from: 5, to: 10 } }],
+    [readings, { method: 'granCarbonate', flask: 25 }],
+  ],
+  compareEndpoints: [
+    [
+      readings,
+      {
+        methods: ['steepestSlope', 'granStrong'],
+        flask: 25,
+        count: 1,
+        smoothing: 5,
+        uncertainty: { pH: 0.01, mL: 0.02 },
+        others: [{ method: 'fit', mL: { value: 5, standardUncertainty: 0.01, degreesOfFreedom: 9 } }],
+      },
+    ],
+  ],
   readReadings: [
     [
       { mL: [0.05, '1,05', 2.05], pH: [3, 3.1, '3.2'], seconds: [0, 20, 40] },

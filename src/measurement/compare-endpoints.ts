@@ -1,0 +1,124 @@
+import { Faults } from '../errors.js';
+import type { Estimate } from './estimate.js';
+import {
+  type EndpointMethod,
+  type EndpointOptions,
+  endpointsBy,
+  needsFlask,
+  readMethod,
+  readSearch,
+} from './find-endpoints.js';
+import { readGiven } from './read-given.js';
+import type { Readings } from './readings.js';
+
+/** What a comparison of methods needs, beside what each method does. */
+export interface CompareEndpointsOptions extends Omit<EndpointOptions, 'method' | 'window'> {
+  /** In the order of the table; by default those that serve any titration: by slope and, with `flask`, `granExcess`. */
+  readonly methods?: readonly EndpointMethod[];
+  /** End points found by other ways, such as a fit, to stand in the table. */
+  readonly others?: readonly { readonly method: string; readonly mL: Estimate }[];
+}
+
+/** One row of the table, for `tabulate`. */
+export interface EndpointRow {
+  readonly method: string;
+  /** Of several end points by one method, which: 1 for the first. */
+  readonly point: number;
+  readonly mL: number;
+  /** mL. */
+  readonly standardUncertainty: number;
+  readonly notes: readonly string[];
+}
+
+/**
+ * The end points by several methods in one table.
+ *
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { tabulate } from 'protolysis';
+ * import { compareEndpoints } from 'protolysis/measurement';
+ *
+ * // 25.00 mL of acetic acid by 0.100 mol/L sodium hydroxide, from a textbook
+ * const mL = [0, 10, 20, 24, 24.9, 25, 25.1, 26, 30, 50];
+ * const pH = [2.87, 4.57, 5.35, 6.13, 7.14, 8.72, 10.3, 11.29, 11.96, 12.52];
+ * const methods = ['steepestSlope', 'granWeak', 'granExcess'] as const;
+ * const rows = compareEndpoints({ mL, pH, notes: [] }, { methods, flask: 25 });
+ * console.log(tabulate(rows, { method: 'text', mL: 2, standardUncertainty: 2 }));
+ * ```
+ *
+ * ```text
+ * method            mL  standardUncertainty
+ * steepestSlope  24.95                 0.03
+ * granWeak       24.98                 0.02
+ * granExcess     24.97                 0.06
+ * ```
+ */
+export function compareEndpoints(
+  readings: Readings,
+  options: CompareEndpointsOptions = {},
+): readonly EndpointRow[] {
+  const faults = new Faults('compareEndpoints');
+  const given = readGiven(readings, 'readings', faults, 5);
+  const keys = ['methods', 'others', 'count', 'smoothing', 'uncertainty', 'flask'];
+  const unread = faults.object(options, 'options', 'options', keys);
+  const usual = [
+    'steepestSlope',
+    'zeroSecondDerivative',
+    ...(unread.flask === undefined ? [] : ['granExcess']),
+  ];
+  const methods = faults
+    .list(unread.methods ?? usual, 'options.methods', 'a list of methods', 0, 20)
+    .map((method, k) => readMethod(method, `options.methods[${k}]`, faults));
+  const others = faults
+    .list(unread.others ?? [], 'options.others', 'a list of { method, mL }', 0, 100)
+    .map((other, k) => readOther(other, `options.others[${k}]`, faults));
+  const search = readSearch(unread, methods.find(needsFlask) ?? 'steepestSlope', faults);
+  if (!faults.any && search.smoothing !== undefined && search.smoothing > given.mL.length)
+    faults.add('conflict', 'options.smoothing', 'at most the number of readings', search.smoothing);
+  faults.done();
+  const found = methods.flatMap((method) => {
+    const { endpoints, notes } = endpointsBy(given, { ...search, method });
+    return endpoints.map(({ mL }, k) => rowOf(method, k, mL, notes));
+  });
+  return [...found, ...others.map(({ method, mL }) => rowOf(method, 0, mL, []))];
+}
+
+const rowOf = (method: string, k: number, mL: Estimate, notes: readonly string[]): EndpointRow => ({
+  method,
+  point: k + 1,
+  mL: mL.value,
+  standardUncertainty: mL.standardUncertainty,
+  notes,
+});
+
+function readOther(value: unknown, path: string, faults: Faults): { method: string; mL: Estimate } {
+  const unread = faults.object(value, path, 'an end point { method, mL }', ['method', 'mL']);
+  const what = 'an estimate { value, standardUncertainty, degreesOfFreedom }';
+  const mL = faults.object(unread.mL, `${path}.mL`, what, [
+    'value',
+    'standardUncertainty',
+    'degreesOfFreedom',
+  ]);
+  return {
+    method: faults.text(unread.method, `${path}.method`, 'a name'),
+    mL: {
+      value: faults.number(mL.value, `${path}.mL.value`, 'a volume in mL', { from: -1e6, to: 1e6 }),
+      standardUncertainty: faults.number(
+        mL.standardUncertainty,
+        `${path}.mL.standardUncertainty`,
+        'a standard uncertainty in mL',
+        {
+          from: 0,
+          to: 1e6,
+        },
+      ),
+      degreesOfFreedom: mL.degreesOfFreedom === null ? null : readFreedom(mL.degreesOfFreedom, path, faults),
+    },
+  };
+}
+
+const readFreedom = (value: unknown, path: string, faults: Faults): number =>
+  faults.number(value, `${path}.mL.degreesOfFreedom`, 'degrees of freedom, or null for infinitely many', {
+    above: 0,
+  });

@@ -1,0 +1,285 @@
+import { Faults } from '../errors.js';
+import type { Estimate } from './estimate.js';
+import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
+import { readGiven } from './read-given.js';
+import type { Readings } from './readings.js';
+import {
+  peaksOf,
+  type ReadingUncertainty,
+  type SlopeEndpoint,
+  steepestSlope,
+  zeroSecondDerivative,
+} from './slope-endpoints.js';
+import { smoothingOf } from './smoothed.js';
+
+/** How an end point is found. */
+export type EndpointMethod =
+  | 'steepestSlope' //         the middle of the steepest interval
+  | 'zeroSecondDerivative' //  where the second difference quotient crosses zero
+  | 'granStrong' //            strong acid or base, readings before the end point
+  | 'granWeak' //              weak acid or base, readings before the end point
+  | 'granExcess' //            readings after the end point
+  | 'granCarbonate'; //        both points of a carbonate titrated with acid
+
+/** What a search for end points needs. */
+export interface EndpointOptions {
+  readonly method: EndpointMethod;
+  /** How many end points to look for by slope, 1 to 5; 1 by default. */
+  readonly count?: number;
+  /** Smoothing for the slopes: how many readings each local cubic goes through, odd, 5 to 25; none by default. */
+  readonly smoothing?: number;
+  /** Standard uncertainties of one pH and of one volume, mL; `endpointDefaults` otherwise. */
+  readonly uncertainty?: { readonly pH: number; readonly mL: number };
+  /** mL in the flask before the first drop; needed for `granStrong`, `granExcess` and `granCarbonate`. */
+  readonly flask?: number;
+  /** mL, the readings that a Gran line goes through; by default a share of the steepest interval's volume. */
+  readonly window?: { readonly from: number; readonly to: number };
+}
+
+/**
+ * A probe read to 0.01 and a 50 mL burette read to half of its smallest division. Common practice.
+ */
+export const endpointDefaults: ReadingUncertainty = { pH: 0.01, mL: 0.02 };
+
+/** One end point. */
+export interface Endpoint {
+  /** mL of titrant. */
+  readonly mL: Estimate;
+  /** On the line between the two readings beside it; null where it lies outside them. */
+  readonly pH: number | null;
+  /** mL, first and last, and number, of the readings that it rests on. */
+  readonly used: { readonly from: number; readonly to: number; readonly readings: number };
+}
+
+/** What a search for end points found. Plain data: it survives JSON. */
+export interface Endpoints {
+  readonly method: EndpointMethod;
+  readonly status: 'found' | 'not-found';
+  /** By volume. */
+  readonly endpoints: readonly Endpoint[];
+  readonly notes: readonly string[];
+}
+
+/**
+ * The end points of a titration from its readings, by one method, each with its standard uncertainty.
+ *
+ * The slope methods take uneven steps and any titration with a step in it; their uncertainty is mostly the length of the
+ * steepest interval. The Gran functions draw a line through readings away from the step; their uncertainty is the scatter
+ * about the line, and they are off where their approximations are. docs/guides/readings.md has bias and spread of each.
+ *
+ * @param readings - as from `readReadings`, with volumes that rise from reading to reading
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { findEndpoints } from 'protolysis/measurement';
+ *
+ * const mL = [23, 24, 24.5, 24.8, 25, 25.2, 25.5, 26];
+ * const pH = [5.8, 6.12, 6.43, 6.84, 8.72, 10.6, 10.99, 11.29];
+ * const { endpoints } = findEndpoints({ mL, pH, notes: [] }, { method: 'zeroSecondDerivative' });
+ * endpoints[0]?.mL.value; // => 25.0
+ * ```
+ */
+export function findEndpoints(readings: Readings, options: EndpointOptions): Endpoints {
+  const faults = new Faults('findEndpoints');
+  const given = readGiven(readings, 'readings', faults, 5);
+  const how = readOptions(options, faults);
+  if (how.smoothing !== undefined && how.smoothing > given.mL.length && !faults.any)
+    faults.add(
+      'conflict',
+      'options.smoothing',
+      `at most the number of readings, ${given.mL.length}`,
+      how.smoothing,
+    );
+  faults.done();
+  return endpointsBy(given, how);
+}
+
+/** Options that have been read. @internal */
+export interface EndpointSearch {
+  readonly method: EndpointMethod;
+  readonly count: number;
+  readonly smoothing: number | undefined;
+  readonly uncertainty: ReadingUncertainty;
+  readonly flask: number;
+  readonly window: Window | undefined;
+}
+
+const endpointMethods: readonly EndpointMethod[] = [
+  'steepestSlope',
+  'zeroSecondDerivative',
+  'granStrong',
+  'granWeak',
+  'granExcess',
+  'granCarbonate',
+];
+
+const optionKeys = ['method', 'count', 'smoothing', 'uncertainty', 'flask', 'window'];
+
+function readOptions(value: unknown, faults: Faults): EndpointSearch {
+  const unread = faults.object(value, 'options', "options, such as { method: 'steepestSlope' }", optionKeys);
+  return readSearch(unread, readMethod(unread.method, 'options.method', faults), faults);
+}
+
+/** Reads the name of a method. @internal */
+export function readMethod(value: unknown, path: string, faults: Faults): EndpointMethod {
+  const known = endpointMethods.find((each) => each === value);
+  if (!known)
+    faults.add(
+      value === undefined ? 'missing' : 'wrong-type',
+      path,
+      `one of ${endpointMethods.join(', ')}`,
+      value,
+    );
+  return known ?? 'steepestSlope';
+}
+
+/** Whether a method corrects for dilution. @internal */
+export const needsFlask = (method: EndpointMethod): boolean =>
+  method === 'granStrong' || method === 'granExcess' || method === 'granCarbonate';
+
+/** Reads what a search by this method needs. @internal */
+export function readSearch(
+  { count = 1, smoothing, uncertainty = endpointDefaults, flask, window }: Readonly<Record<string, unknown>>,
+  method: EndpointMethod,
+  faults: Faults,
+): EndpointSearch {
+  const wantsFlask = needsFlask(method);
+  const above = { above: 0, to: 1e6 };
+  const u = faults.object(uncertainty, 'options.uncertainty', 'uncertainties { pH, mL }', ['pH', 'mL']);
+  if (method === 'granCarbonate' && window !== undefined)
+    faults.add(
+      'conflict',
+      'options.window',
+      'no window: both lines choose their readings by the slopes',
+      window,
+    );
+  return {
+    method,
+    count: faults.number(count, 'options.count', 'a number of end points', { from: 1, to: 5, integer: true }),
+    smoothing: smoothing === undefined ? undefined : readSmoothing(smoothing, faults),
+    uncertainty: {
+      pH: faults.number(u.pH, 'options.uncertainty.pH', 'a standard uncertainty of the pH', {
+        above: 0,
+        to: 2,
+      }),
+      mL: faults.number(u.mL, 'options.uncertainty.mL', 'a standard uncertainty in mL', {
+        above: 0,
+        to: 100,
+      }),
+    },
+    flask:
+      wantsFlask || flask !== undefined
+        ? faults.number(flask, 'options.flask', 'the volume in the flask in mL', above)
+        : 0,
+    window: window === undefined ? undefined : readWindow(window, faults),
+  };
+}
+
+function readSmoothing(value: unknown, faults: Faults): number {
+  const points = faults.number(value, 'options.smoothing', 'a number of readings', {
+    from: 5,
+    to: 25,
+    integer: true,
+  });
+  if (points % 2 === 0) faults.add('out-of-range', 'options.smoothing', 'an odd number of readings', value);
+  return points;
+}
+
+function readWindow(value: unknown, faults: Faults): Window {
+  const unread = faults.object(value, 'options.window', 'volumes { from, to } in mL', ['from', 'to']);
+  const from = faults.number(unread.from, 'options.window.from', 'a volume in mL', { from: 0, to: 1e6 });
+  const to = faults.number(unread.to, 'options.window.to', 'a volume in mL', { from: 0, to: 1e6 });
+  if (!faults.any && !(to > from)) faults.add('conflict', 'options.window.to', 'more than window.from', to);
+  return { from, to };
+}
+
+/** The search itself. @internal */
+export function endpointsBy(readings: Readings, how: EndpointSearch): Endpoints {
+  const { method, count, smoothing, uncertainty } = how;
+  if (method === 'steepestSlope')
+    return fromSlopes(readings, how, steepestSlope(readings, smoothing, count, uncertainty));
+  if (method === 'zeroSecondDerivative')
+    return fromSlopes(readings, how, zeroSecondDerivative(readings, smoothing, count, uncertainty));
+  const found = granPoints(readings, how);
+  const good = found.every(({ value }) => value > 0) ? found : [];
+  const endpoints = good.map(
+    ({ value, standardUncertainty, used }): Endpoint => ({
+      mL: { value, standardUncertainty, degreesOfFreedom: used.readings - 2 },
+      pH: pHAt(readings, value),
+      used,
+    }),
+  );
+  const why =
+    'No line: fewer than three readings, or none that slopes to zero, in the part that the method uses.';
+  return {
+    method,
+    status: endpoints.length > 0 ? 'found' : 'not-found',
+    endpoints,
+    notes: endpoints.length > 0 ? ['The activity coefficients are taken as constant along the line.'] : [why],
+  };
+}
+
+/** Rough volumes of the steepest intervals. */
+function guessesOf(readings: Readings, how: EndpointSearch, count: number): readonly number[] {
+  const { mL } = readings;
+  const peaks = peaksOf(readings, smoothingOf(mL, how.smoothing), count, how.uncertainty);
+  return peaks.map((k) => ((mL[k] as number) + (mL[k + 1] as number)) / 2);
+}
+
+function granPoints(readings: Readings, how: EndpointSearch): readonly GranEndpoint[] {
+  const { method, window, flask } = how;
+  if (method === 'granCarbonate') {
+    const [first, second] = guessesOf(readings, how, 2);
+    if (first === undefined) return [];
+    const guesses = second === undefined ? ([first / 2, first] as const) : ([first, second] as const);
+    return granCarbonate(readings, guesses, flask) ?? [];
+  }
+  if (method !== 'granStrong' && method !== 'granWeak' && method !== 'granExcess') return [];
+  const guess = window ? undefined : guessesOf(readings, how, 1)[0];
+  const part = window ?? (guess === undefined ? undefined : windowOf(method, guess));
+  const point = part && granEndpoint(method, readings, part, flask);
+  return point ? [point] : [];
+}
+
+function fromSlopes(readings: Readings, how: EndpointSearch, found: readonly SlopeEndpoint[]): Endpoints {
+  const { method, count, smoothing } = how;
+  const notes = [
+    smoothing === undefined
+      ? 'The readings were not smoothed.'
+      : `The pH was smoothed by a cubic through ${smoothing} readings each.`,
+  ];
+  if (found.length < count)
+    notes.push(
+      `Of ${count} end points ${found.length} stand out: one at the first or last interval is none yet, and smoothing may bring out others.`,
+    );
+  return {
+    method,
+    status: found.length > 0 ? 'found' : 'not-found',
+    endpoints: found.map(({ interval, value, standardUncertainty }) => ({
+      mL: { value, standardUncertainty, degreesOfFreedom: null },
+      pH: pHAt(readings, value),
+      used: usedBy(readings, interval, how),
+    })),
+    notes,
+  };
+}
+
+function usedBy(
+  { mL }: Readings,
+  interval: number,
+  { method, smoothing = 1 }: EndpointSearch,
+): Endpoint['used'] {
+  const reach = (method === 'steepestSlope' ? 0 : 1) + (smoothing - 1) / 2;
+  const [from, to] = [Math.max(0, interval - reach), Math.min(mL.length - 1, interval + 1 + reach)];
+  return { from: mL[from] as number, to: mL[to] as number, readings: to - from + 1 };
+}
+
+/** The pH on the line between two readings; null outside them. */
+function pHAt({ mL, pH }: Readings, at: number): number | null {
+  const k = mL.findIndex((each) => each >= at);
+  if (k < 0 || (k === 0 && mL[0] !== at)) return null;
+  if (k === 0) return pH[0] as number;
+  const [v0, v1] = [mL[k - 1] as number, mL[k] as number];
+  const [p0, p1] = [pH[k - 1] as number, pH[k] as number];
+  return p0 + ((p1 - p0) * (at - v0)) / (v1 - v0);
+}

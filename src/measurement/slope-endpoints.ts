@@ -1,0 +1,173 @@
+import type { Readings } from './readings.js';
+import { type Smoothing, smoothed, smoothingOf } from './smoothed.js';
+
+/** A steepest interval and the end point in it. @internal */
+export interface SlopeEndpoint {
+  /** The interval is that from this reading to the next. */
+  readonly interval: number;
+  readonly value: number;
+  readonly standardUncertainty: number;
+}
+
+/** mL and pH, one standard deviation. @internal */
+export interface ReadingUncertainty {
+  readonly pH: number;
+  readonly mL: number;
+}
+
+interface Slopes {
+  readonly x: readonly number[];
+  readonly slopes: readonly number[];
+}
+
+/** Difference quotients of the smoothed column, upwards even where the pH falls. @internal */
+export function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]): Slopes {
+  const up = (pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1;
+  const y = smoothed(pH, smoothing);
+  const slopes = y.slice(1).map((each, k) => (up * (each - num(y, k))) / (num(mL, k + 1) - num(mL, k)));
+  return { x: mL, slopes };
+}
+
+/** Standard uncertainty of each slope, from those of the readings; of volumes by the slope there. */
+function slopeNoise(
+  slopes: Slopes,
+  smoothing: readonly Smoothing[],
+  u: ReadingUncertainty,
+): readonly number[] {
+  const { x, slopes: column } = slopes;
+  return column.map((slope, k) => {
+    const shares = new Map<number, number>();
+    share(shares, smoothing[k + 1] as Smoothing, 1);
+    share(shares, smoothing[k] as Smoothing, -1);
+    const each = Math.hypot(u.pH, slope * u.mL);
+    return (Math.hypot(...shares.values()) * each) / (num(x, k + 1) - num(x, k));
+  });
+}
+
+/** Adds a smoothed value, times a factor, to the shares that readings have in something. */
+function share(shares: Map<number, number>, { from, weights }: Smoothing, factor: number): void {
+  for (const [k, w] of weights.entries()) shares.set(from + k, (shares.get(from + k) ?? 0) + factor * w);
+}
+
+/** How far a further peak stands above the valleys beside it, in standard uncertainties: noise rarely reaches it. */
+const clearly = 4;
+
+/**
+ * The highest peaks of the slope, by volume: intervals steeper than both neighbours. A further peak counts where slopes
+ * under half its own, and clearly under it for the noise, lie between it and each higher one. None lies at the ends, where
+ * a steeper interval may follow.
+ *
+ * @internal
+ */
+export function peaksOf(
+  readings: Readings,
+  smoothing: readonly Smoothing[],
+  count: number,
+  u: ReadingUncertainty,
+): readonly number[] {
+  const all = slopesOf(readings, smoothing);
+  const { slopes } = all;
+  const noise = count > 1 ? slopeNoise(all, smoothing, u) : [];
+  const tops = slopes
+    .map((_, k) => k)
+    .filter((k) => k > 0 && k < slopes.length - 1 && num(slopes, k) > 0)
+    .filter((k) => num(slopes, k) > num(slopes, k - 1) && num(slopes, k) >= num(slopes, k + 1))
+    .sort((a, b) => num(slopes, b) - num(slopes, a));
+  const isBelow = (valley: number, top: number) => {
+    const by = num(slopes, top) - num(slopes, valley);
+    return by > num(slopes, top) / 2 && by > clearly * Math.hypot(num(noise, valley), num(noise, top));
+  };
+  const peaks: number[] = [];
+  for (const top of tops) {
+    if (peaks.length === count) break;
+    const parted = (peak: number) => {
+      for (let k = Math.min(top, peak) + 1; k < Math.max(top, peak); k += 1) if (isBelow(k, top)) return true;
+      return false;
+    };
+    if (peaks.every(parted)) peaks.push(top);
+  }
+  return peaks.sort((a, b) => a - b);
+}
+
+/**
+ * The middle of the steepest interval. The curve turns somewhere in the interval, and the readings say no more: the standard
+ * uncertainty is that of a rectangle over it, its length over √12, beside that of the volumes.
+ *
+ * @internal
+ */
+export function steepestSlope(
+  readings: Readings,
+  points: number | undefined,
+  count: number,
+  u: ReadingUncertainty,
+) {
+  const smoothing = smoothingOf(readings.mL, points);
+  const { x } = slopesOf(readings, smoothing);
+  return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
+    const [from, to] = [num(x, interval), num(x, interval + 1)];
+    return {
+      interval,
+      value: (from + to) / 2,
+      standardUncertainty: Math.hypot((to - from) / Math.sqrt(12), u.mL / Math.SQRT2),
+    };
+  });
+}
+
+/**
+ * Where the second difference quotient, on a line between its values at the two ends of the steepest interval, is zero:
+ *
+ *   V = x₁ + h·d₁/(d₁ − d₂),   d₁ = 2(s₁ − s₀)/(x₂ − x₀),   d₂ = 2(s₂ − s₁)/(x₃ − x₁)                   (1)
+ *
+ * with s the difference quotients of the three intervals and h = x₂ − x₁. The standard uncertainty carries those of the
+ * four readings through (1), volumes by the slope at the reading, beside a rectangle over the interval: at a step that is
+ * short beside the interval the readings do not show where in it the curve turns.
+ *
+ * @internal
+ */
+export function zeroSecondDerivative(
+  readings: Readings,
+  points: number | undefined,
+  count: number,
+  u: ReadingUncertainty,
+) {
+  const smoothing = smoothingOf(readings.mL, points);
+  const { x, slopes } = slopesOf(readings, smoothing);
+  return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
+    const [x0, x1, x2, x3] = [-1, 0, 1, 2].map((k) => num(x, interval + k)) as [
+      number,
+      number,
+      number,
+      number,
+    ];
+    const [s0, s1, s2] = [-1, 0, 1].map((k) => num(slopes, interval + k)) as [number, number, number];
+    const [d1, d2] = [(2 * (s1 - s0)) / (x2 - x0), (2 * (s2 - s1)) / (x3 - x1)];
+    const apart = d1 - d2;
+    const [by1, by2] = [(-d2 * (x2 - x1)) / apart ** 2, (d1 * (x2 - x1)) / apart ** 2];
+    const bySlope = [
+      (-2 * by1) / (x2 - x0),
+      (2 * by1) / (x2 - x0) - (2 * by2) / (x3 - x1),
+      (2 * by2) / (x3 - x1),
+    ];
+    const byPH = new Map<number, number>();
+    for (const [k, bySlopeK] of bySlope.entries()) {
+      const [left, right] = [interval - 1 + k, interval + k];
+      const perPH = bySlopeK / (num(x, right) - num(x, left));
+      share(byPH, smoothing[right] as Smoothing, perPH);
+      share(byPH, smoothing[left] as Smoothing, -perPH);
+    }
+    const noise = [...byPH].map(([k, by]) => by * Math.hypot(u.pH, slopeAt(slopes, k) * u.mL));
+    return {
+      interval,
+      value: x1 + ((x2 - x1) * d1) / apart,
+      standardUncertainty: Math.hypot(...noise, (x2 - x1) / Math.sqrt(12)),
+    };
+  });
+}
+
+/** Slope at a reading: the mean of the intervals beside it. */
+function slopeAt(slopes: readonly number[], k: number): number {
+  const beside = [slopes[k - 1], slopes[k]].filter((slope) => slope !== undefined);
+  return beside.reduce((sum, slope) => sum + slope, 0) / beside.length;
+}
+
+const num = (column: readonly number[], k: number): number => column[k] as number;

@@ -1,0 +1,113 @@
+import { makeSolution, reagents, tabulate, titrate } from 'protolysis';
+import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
+
+/** Uniform in (0, 1): S. K. Park, K. W. Miller, Commun. ACM 31, 1192–1201 (1988), with their later multiplier 48271. */
+export function uniforms(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (48271 * state) % 2147483647;
+    return state / 2147483647;
+  };
+}
+
+const titrant = (reagent: typeof reagents.sodiumHydroxide) =>
+  makeSolution({ contents: [{ reagent, molar: 0.1 }] });
+const flaskOf = (reagent: typeof reagents.sodiumHydroxide, molar: number) =>
+  makeSolution({ mL: 25, contents: [{ reagent, molar }] });
+
+const cases = [
+  {
+    flask: 'HCl',
+    truth: [25],
+    titration: titrate({
+      analyte: flaskOf(reagents.hydrochloricAcid, 0.1),
+      titrant: titrant(reagents.sodiumHydroxide),
+    }),
+    methods: ['steepestSlope', 'zeroSecondDerivative', 'granStrong', 'granExcess'],
+  },
+  {
+    flask: 'acetic acid',
+    truth: [25],
+    titration: titrate({
+      analyte: flaskOf(reagents.aceticAcid, 0.1),
+      titrant: titrant(reagents.sodiumHydroxide),
+    }),
+    methods: ['steepestSlope', 'zeroSecondDerivative', 'granWeak', 'granExcess'],
+  },
+  {
+    flask: 'Na2CO3',
+    truth: [12.5, 25],
+    titration: titrate({
+      analyte: flaskOf(reagents.sodiumCarbonate, 0.05),
+      titrant: titrant(reagents.hydrochloricAcid),
+    }),
+    methods: ['steepestSlope', 'zeroSecondDerivative', 'granCarbonate'],
+  },
+] as const;
+
+const noise = { pH: 0.01, mL: 0.02 };
+
+/** Errors of an end point by one method over simulated runs, mL. */
+export interface Spread {
+  readonly flask: string;
+  readonly method: EndpointMethod;
+  readonly point: number;
+  readonly step: number;
+  readonly bias: number;
+  readonly spread: number;
+  /** Root mean square of the standard uncertainties that were given. */
+  readonly given: number;
+  readonly found: number;
+}
+
+/**
+ * Simulated readings every `step` mL to 45 mL, the first step of random length, each with normal errors of 0.01 in pH and
+ * 0.02 mL in volume; the noise is a sum of twelve uniform numbers.
+ */
+export function spreads(step: number, runs: number, smoothing?: number): readonly Spread[] {
+  const uniform = uniforms(20260101);
+  const normal = () => Array.from({ length: 12 }, uniform).reduce((sum, u) => sum + u, -6);
+  return cases.flatMap(({ flask, truth, titration, methods }) => {
+    const errors = new Map<string, { error: number; given: number }[]>();
+    for (let run = 0; run < runs; run += 1) {
+      const start = step * uniform();
+      const mL = [0, ...Array.from({ length: Math.floor(45 / step) }, (_, k) => start + k * step)];
+      const pH = mL.map((v) => titration.pHAt(Math.max(0, v + noise.mL * normal())) + noise.pH * normal());
+      for (const method of methods) {
+        const how = { method, uncertainty: noise, flask: 25, ...(smoothing ? { smoothing } : {}) };
+        const { endpoints } = findEndpoints({ mL, pH, notes: [] }, { ...how, count: truth.length });
+        if (endpoints.length !== truth.length) continue;
+        for (const [k, { mL: found }] of endpoints.entries()) {
+          const key = `${method} ${k + 1}`;
+          const list = errors.get(key) ?? [];
+          errors.set(key, [
+            ...list,
+            { error: found.value - (truth[k] as number), given: found.standardUncertainty },
+          ]);
+        }
+      }
+    }
+    return [...errors].map(([key, list]): Spread => {
+      const [method, point] = key.split(' ') as [EndpointMethod, string];
+      const mean = (of: (each: (typeof list)[number]) => number) =>
+        list.reduce((sum, each) => sum + of(each), 0) / list.length;
+      const bias = mean(({ error }) => error);
+      const spread = Math.sqrt(mean(({ error }) => (error - bias) ** 2));
+      const given = Math.sqrt(mean((each) => each.given ** 2));
+      return { flask, method, point: Number(point), step, bias, spread, given, found: list.length / runs };
+    });
+  });
+}
+
+/** As it stands in the guide. */
+export const tableOf = (rows: readonly Spread[]): string =>
+  tabulate(rows, {
+    flask: 'text',
+    method: 'text',
+    point: 0,
+    step: 1,
+    bias: 3,
+    spread: 3,
+    given: 3,
+    found: 2,
+  });

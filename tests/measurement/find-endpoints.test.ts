@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { makeSolution, reagents, titrate } from 'protolysis';
+import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
+import { describe, expect, test } from 'vitest';
+import { listed } from '../faults-of.js';
+
+const bySlope = ['steepestSlope', 'zeroSecondDerivative'] as const;
+
+/** Readings of 25 mL of acid or base, 0.1 mol/L, by 0.1 mol/L of the other, without noise. */
+function readingsOf(
+  inFlask: typeof reagents.aceticAcid,
+  inBurette: typeof reagents.aceticAcid,
+  mL: readonly number[],
+  molar = 0.1,
+) {
+  const titration = titrate({
+    analyte: makeSolution({ mL: 25, contents: [{ reagent: inFlask, molar }] }),
+    titrant: makeSolution({ contents: [{ reagent: inBurette, molar: 0.1 }] }),
+  });
+  return { mL, pH: mL.map((v) => titration.pHAt(v)), notes: [] };
+}
+
+const every = (step: number, to: number) =>
+  Array.from({ length: Math.round(to / step) + 1 }, (_, k) => k * step);
+const acid = readingsOf(reagents.aceticAcid, reagents.sodiumHydroxide, every(0.25, 45));
+
+describe('without noise', () => {
+  // Steps of 0.25 mL hold a point to half a step by slope.
+  test.each(bySlope)('%s finds an end point within half a step', (method) => {
+    const base = readingsOf(reagents.tris, reagents.hydrochloricAcid, every(0.25, 45));
+    for (const readings of [acid, base]) {
+      const { status, endpoints } = findEndpoints(readings, { method });
+      expect(status).toBe('found');
+      expect(Math.abs((endpoints[0]?.mL.value ?? 0) - 25)).toBeLessThanOrEqual(0.125 + 1e-9);
+    }
+  });
+
+  // Gran's lines leave out what water and the weak acid dissociate: under 1 part in 1000 here.
+  test.each<[EndpointMethod, keyof typeof reagents, keyof typeof reagents]>([
+    ['granStrong', 'hydrochloricAcid', 'sodiumHydroxide'],
+    ['granStrong', 'sodiumHydroxide', 'hydrochloricAcid'],
+    ['granWeak', 'aceticAcid', 'sodiumHydroxide'],
+    ['granWeak', 'tris', 'hydrochloricAcid'],
+    ['granExcess', 'aceticAcid', 'sodiumHydroxide'],
+    ['granExcess', 'tris', 'hydrochloricAcid'],
+  ])('%s of %s by %s is within 0.03 mL', (method, flask, burette) => {
+    const readings = readingsOf(
+      reagents[flask] as typeof reagents.tris,
+      reagents[burette] as typeof reagents.tris,
+      every(0.25, 45),
+    );
+    const { endpoints } = findEndpoints(readings, { method, flask: 25 });
+    expect(Math.abs((endpoints[0]?.mL.value ?? 0) - 25)).toBeLessThan(0.03);
+  });
+
+  test('granCarbonate finds both points of carbonate within 0.05 mL', () => {
+    const readings = readingsOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid, every(0.5, 45), 0.05);
+    const { endpoints } = findEndpoints(readings, { method: 'granCarbonate', flask: 25 });
+    expect(endpoints.map(({ mL }, k) => Math.abs(mL.value - 12.5 * (k + 1)) < 0.05)).toEqual([true, true]);
+  });
+
+  test.each(bySlope)('%s finds two of two', (method) => {
+    const readings = readingsOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid, every(0.5, 45), 0.05);
+    const { endpoints } = findEndpoints(readings, { method, count: 2 });
+    const errors = endpoints.map(({ mL }, k) => Math.abs(mL.value - 12.5 * (k + 1)));
+    expect(errors.map((error) => error <= 0.25 + 1e-9)).toEqual([true, true]); // half a step
+  });
+});
+
+describe('for any uneven steps', () => {
+  const uneven = fc
+    .array(fc.integer({ min: 1, max: 100 }), { minLength: 30, maxLength: 60 })
+    .map((steps) => {
+      let total = 0;
+      return [0, ...steps.map((step) => (total += step / 64))];
+    })
+    .filter((mL) => (mL.at(-1) as number) > 30);
+
+  // Sixty-fourths add without rounding; the rest is rounding of the quotients.
+  test('a constant added to the totals shifts the end point by it, a factor scales it', () =>
+    fc.assert(
+      fc.property(uneven, fc.constantFrom(...bySlope), fc.integer({ min: 1, max: 640 }), (mL, method, k) => {
+        const readings = readingsOf(reagents.aceticAcid, reagents.sodiumHydroxide, mL);
+        const [c, factor] = [k / 64, 2 ** (k % 5)];
+        const how = { method, uncertainty: { pH: 0.01, mL: 0.01 } };
+        const found = findEndpoints(readings, how).endpoints[0]?.mL.value as number;
+        const shifted = findEndpoints({ ...readings, mL: mL.map((v) => v + c) }, how).endpoints[0];
+        const scaled = findEndpoints({ ...readings, mL: mL.map((v) => v * factor) }, how).endpoints[0];
+        expect(shifted?.mL.value).toBeCloseTo(found + c, 9);
+        expect(scaled?.mL.value).toBeCloseTo(found * factor, 9);
+      }),
+      { numRuns: 50 },
+    ));
+
+  test('a Gran end point scales with all volumes, that in the flask included', () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom<EndpointMethod>('granStrong', 'granWeak', 'granExcess'),
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        (method, factor) => {
+          const one = findEndpoints(acid, { method, flask: 25 }).endpoints[0];
+          const mL = acid.mL.map((v) => v * factor);
+          const scaled = findEndpoints({ ...acid, mL }, { method, flask: 25 * factor }).endpoints[0];
+          expect((scaled?.mL.value ?? 0) / factor).toBeCloseTo(one?.mL.value as number, 9);
+        },
+      ),
+    ));
+});
+
+test('smoothing by cubics leaves a cubic as it is', () => {
+  const mL = every(0.5, 8).map((v, k) => v + (k % 3) * 0.05);
+  const pH = mL.map((v) => 7 + (v - 4) / 8 - (v - 4) ** 3 / 400);
+  const { endpoints, notes } = findEndpoints(
+    { mL, pH, notes: [] },
+    { method: 'zeroSecondDerivative', smoothing: 7 },
+  );
+  const plain = findEndpoints({ mL, pH, notes: [] }, { method: 'zeroSecondDerivative' });
+  expect(endpoints[0]?.mL.value).toBeCloseTo(plain.endpoints[0]?.mL.value as number, 9);
+  expect(notes.join()).toContain('7 readings');
+});
+
+test('no step, no end point: the note says why', () => {
+  const level = { mL: [0, 1, 2, 3, 4], pH: [7, 7, 7, 7, 7], notes: [] };
+  for (const method of [...bySlope, 'granExcess'] as const) {
+    const { status, notes } = findEndpoints(level, { method, flask: 25 });
+    expect([status, notes.length > 0]).toEqual(['not-found', true]);
+  }
+});
+
+test('volumes that stand still or fall, and what is missing or misspelt, are refused together', () => {
+  const mL = [0, 1, 1, 2, 3];
+  expect(listed(() => findEndpoints({ mL, pH: mL, notes: [] }, { method: 'granStrong' }))).toEqual([
+    'conflict readings.mL[2]',
+    'missing options.flask',
+  ]);
+});
+
+test('what was found survives JSON', () => {
+  const found = findEndpoints(acid, { method: 'granWeak' });
+  expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+});
