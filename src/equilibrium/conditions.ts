@@ -1,8 +1,9 @@
 import { at, type Faults } from '../errors.js';
 import { constantsOf } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
-import { type ActivityModel, readActivityModel } from './activity/activity-model.js';
+import type { ActivityModel } from './activity/activity-model.js';
 import { ideal } from './activity/laws.js';
+import { readActivityModel } from './activity/read-activity-model.js';
 import { type CarbonDioxide, henryFit, readCarbonDioxide } from './carbon-dioxide.js';
 import { ownPKwAt } from './temperature/pkw-at.js';
 import { celsiusLimits, readCelsius } from './temperature/read-celsius.js';

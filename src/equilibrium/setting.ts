@@ -4,7 +4,7 @@ import { type Totals, totalsOf } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import { atZeroStrength, notesOnMedium } from './activity/at-zero-strength.js';
-import { ideal } from './activity/laws.js';
+import { isIdealLaw } from './activity/laws.js';
 import { type Gas, type IonColumn, type RealSystem, realSystemOf } from './activity/real-system.js';
 import { henryAt } from './carbon-dioxide.js';
 import { type Balance, balanceOf } from './charge-balance.js';
@@ -84,7 +84,7 @@ export function settingOf(solutions: readonly Solution[], settled: Settled): Set
     notes: [
       ...protolytes.flatMap(({ notes = [] }) => notes),
       ...[...protolytes, ...(open ? [open] : [])].flatMap((one) => notesOnTemperature(one, celsius)),
-      ...(settled.activity === ideal ? [] : notesOnMedium(protolytes, settled.activity)),
+      ...(isIdealLaw(settled.activity) ? [] : notesOnMedium(protolytes, settled.activity)),
       ...notesOnConditions(settled),
     ],
   };
@@ -99,7 +99,7 @@ function withoutEscape({ carbonDioxide }: Settled): Settled['carbonDioxide'] {
 
 /** The protolyte with the constants that hold at zero ionic strength (where γ is not 1 throughout) and at a temperature. */
 function movedTo(protolyte: Protolyte, { activity, celsius }: Settled): Protolyte {
-  const { steps } = activity === ideal ? protolyte : atZeroStrength(protolyte, activity);
+  const { steps } = isIdealLaw(activity) ? protolyte : atZeroStrength(protolyte, activity);
   return { ...protolyte, steps: steps.map((step) => ({ ...step, pKa: stepAt(step, celsius) })) };
 }
 
@@ -113,7 +113,7 @@ function levelsOf({ steps }: Protolyte, pKH: number, atm: number): Float64Array 
 }
 
 /** Whether γ = 1 throughout, so that the ideal charge balance is all there is. @internal */
-export const isIdeal = ({ settled }: Setting): boolean => settled.activity === ideal;
+export const isIdeal = ({ settled }: Setting): boolean => isIdealLaw(settled.activity);
 
 /** The charge balance with constants that depend on ionic strength. @internal */
 export function realOf({ balance, protolytes, gas, totals, settled }: Setting): RealSystem {

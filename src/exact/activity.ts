@@ -1,50 +1,17 @@
 import { type ActivityLaw, idealLaw, sizeOtherwise } from '../equilibrium/activity/activity-law.js';
+import { readActivityLaw } from '../equilibrium/activity/read-activity-law.js';
 import { parametersIn } from '../equilibrium/temperature/debye-huckel-at.js';
 import { at, type Faults } from '../errors.js';
-import { readSource } from '../source.js';
 import type { Rendering } from './rendering.js';
 
-const keys = ['name', 'A25', 'b', 'c', 'sizes', 'upTo', 'source'];
-
-/** Reads a law from a caller's value, noting every fault. @internal */
-export function readActivityLaw(value: unknown, path: string, faults: Faults): ActivityLaw {
-  const before = faults.count;
+/** Reads a law from a caller's value, noting every fault: the law alone, or a model that says which law it is. @internal */
+export function readLaw(value: unknown, path: string, faults: Faults): ActivityLaw {
   const what = 'a law of protolysis/exact, such as its davies';
   const unread = faults.object(value, path, what);
-  if (typeof unread.log10Gamma === 'function') {
-    faults.add('wrong-type', path, `${what}: the rounding of a model in doubles has no bound`, value);
-    return idealLaw;
-  }
-  faults.object(unread, path, what, keys);
-  faults.text(unread.name, at(path, 'name'), 'a name');
-  const number = (key: string, expected: string, from: number, to: number) =>
-    unread[key] === undefined || faults.number(unread[key], at(path, key), expected, { from, to });
-  number('A25', 'an A in (L/mol)^½', 0, 10);
-  number('b', 'a coefficient in (L/mol)^½', 0, 100);
-  number('c', 'a coefficient in L/mol', -10, 10);
-  number('upTo', 'an ionic strength in mol/L', 0, 1e9);
-  const read = { ...unread, source: readSource(unread.source, at(path, 'source'), faults) };
-  const law = unread.sizes === undefined ? read : { ...read, sizes: readSizes(unread, path, faults) };
-  return faults.count > before ? idealLaw : (law as unknown as ActivityLaw);
-}
-
-function readSizes(
-  unread: Readonly<Record<string, unknown>>,
-  path: string,
-  faults: Faults,
-): Readonly<Record<string, number>> {
-  for (const key of ['A25', 'b', 'c'])
-    if (unread[key] !== undefined)
-      faults.add('conflict', at(path, key), 'no such coefficient beside sizes', unread[key]);
-  const here = at(path, 'sizes');
-  const sizes = faults.object(unread.sizes, here, 'sizes in Å by formula');
-  const limits = { above: 0, to: 100 };
-  return Object.fromEntries(
-    Object.entries(sizes).map(([formula, size]) => [
-      formula,
-      faults.number(size, at(here, formula), 'a size in Å', limits),
-    ]),
-  );
+  if (unread.law !== undefined) return readActivityLaw(unread.law, at(path, 'law'), faults);
+  if (typeof unread.log10Gamma !== 'function') return readActivityLaw(value, path, faults);
+  faults.add('wrong-type', path, `${what}: the rounding of a model in doubles has no bound`, value);
+  return idealLaw;
 }
 
 /** An activity coefficient and d log10 γ/dI. @internal */
@@ -80,7 +47,7 @@ export interface ActivityAt<N> {
  */
 export function lawIn<N>(
   arithmetic: Rendering<N>,
-  { A25, b = 0, c = 0, sizes }: ActivityLaw,
+  { A25, b = 0, c = 0, sizes, otherwise = sizeOtherwise }: ActivityLaw,
   celsius: N,
   atReference: boolean,
   ceiling: N,
@@ -127,7 +94,7 @@ export function lawIn<N>(
   return (ionicStrength) => {
     const known = new Map<number, Coefficient<N>>();
     const ofSpecies = (species: Charged): Coefficient<N> => {
-      const size = sizeOf.get(species.formula) ?? sizeOtherwise;
+      const size = sizeOf.get(species.formula) ?? otherwise;
       const one = known.get(size) ?? single(ionicStrength, times(B, decimal(size)));
       known.set(size, one);
       return squared(species, one);

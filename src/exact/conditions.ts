@@ -5,7 +5,7 @@ import { conditionDefaults, conditionLimits, type Settled } from '../equilibrium
 import { ownPKwAt } from '../equilibrium/temperature/pkw-at.js';
 import { waterAt25 } from '../equilibrium/temperature/water-at-25.js';
 import { at, type Faults } from '../errors.js';
-import { readActivityLaw } from './activity.js';
+import { readLaw } from './activity.js';
 import { type Exactly, exactly, numberOf, readExactly } from './exactly.js';
 import { compared, type Ratio, textOf } from './ratio.js';
 
@@ -72,7 +72,7 @@ export function readConditions(
       ? exactly(conditionDefaults.celsius)
       : read('celsius', 'a temperature in °C', conditionLimits.celsius);
   const law =
-    unread.activity === undefined ? idealLaw : readActivityLaw(unread.activity, at(path, 'activity'), faults);
+    unread.activity === undefined ? idealLaw : readLaw(unread.activity, at(path, 'activity'), faults);
   const given = unread.pKw === undefined ? undefined : read('pKw', 'a pKw', conditionLimits.pKw);
   const pKw = given ?? (isReference({ celsius }) ? exactly(waterAt25.pKw) : undefined);
   const { gas, carbonDioxide } = readPressure(unread.carbonDioxide, at(path, 'carbonDioxide'), faults);

@@ -1,4 +1,4 @@
-import { davies, ideal } from '../equilibrium/activity/laws.js';
+import { davies, isIdealLaw } from '../equilibrium/activity/laws.js';
 import { readConditions } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
 import { titrationOf } from '../titration/titration-of.js';
@@ -27,7 +27,7 @@ export function withDavies(asked: Asked): () => RealAsked | null {
 }
 
 function daviesOf({ setup, pHAt, equivalencePoints }: Asked): RealAsked | null {
-  if (setup?.settled.activity.name !== ideal.name) return null;
+  if (setup === null || !isIdealLaw(setup.settled.activity)) return null;
   const own = titrationOf(setup);
   const [point] = equivalencePoints;
   const isOwn = [0, point?.mL ?? 0].every((mL) => own.pHAt(mL) === pHAt(mL));

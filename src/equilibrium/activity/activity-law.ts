@@ -21,6 +21,8 @@ export interface ActivityLaw {
   readonly c?: number;
   /** Sizes of ions in Å by formula, 4.5 Å for those not listed: instead of b, which then is B of `debyeHuckelAt` times the size. */
   readonly sizes?: Readonly<Record<string, number>>;
+  /** Of all ions not in `sizes`, Å; 4.5 if left out. */
+  readonly otherwise?: number;
   /** The ionic strength, mol/L, up to which its authors recommend it. */
   readonly upTo?: number;
   readonly source: Source;

@@ -38,10 +38,11 @@ export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
       ? sizeOtherwise
       : faults.number(unread.otherwise, 'otherwise', 'a size in Å', limits);
   faults.done();
-  return extendedOf({ ...debyeHuckelExtendedLaw, sizes: Object.fromEntries(read) }, otherwise);
+  return extendedOf({ ...debyeHuckelExtendedLaw, sizes: Object.fromEntries(read), otherwise });
 }
 
-function extendedOf({ name, sizes = {}, upTo, source }: ActivityLaw, otherwise: number): ActivityModel {
+function extendedOf(law: ActivityLaw): ActivityModel {
+  const { name, sizes = {}, otherwise = sizeOtherwise, upTo, source } = law;
   const sizeByFormula = new Map(Object.entries(sizes));
   const parametersAt = remembered();
   const sizeOf = (formula: string | undefined) =>
@@ -68,6 +69,7 @@ function extendedOf({ name, sizes = {}, upTo, source }: ActivityLaw, otherwise: 
     },
     ...(upTo === undefined ? {} : { upTo }),
     source,
+    law,
     restsOn: [waterSources.density, waterSources.permittivity],
   };
 }
@@ -85,13 +87,10 @@ function extendedOf({ name, sizes = {}, upTo, source }: ActivityLaw, otherwise: 
  * 10 ** debyeHuckelExtended.log10Gamma(-1, 0.1, 25, 'Cl-'); // => 0.753
  * ```
  */
-export const debyeHuckelExtended: ActivityModel = /*#__PURE__*/ extendedOf(
-  debyeHuckelExtendedLaw,
-  sizeOtherwise,
-);
+export const debyeHuckelExtended: ActivityModel = /*#__PURE__*/ extendedOf(debyeHuckelExtendedLaw);
 
 /** A law in doubles. @internal */
 export function modelOf(law: ActivityLaw): ActivityModel {
   if (law.A25 === 0) return ideal;
-  return law.sizes ? extendedOf(law, sizeOtherwise) : lawOf(law);
+  return law.sizes ? extendedOf(law) : lawOf(law);
 }

@@ -12,7 +12,8 @@ import {
 import type { ActivityModel } from './activity-model.js';
 
 /** A law with the same b for all ions, in doubles. @internal */
-export function lawOf({ name, A25, b = 0, c = 0, upTo, source }: ActivityLaw): ActivityModel {
+export function lawOf(law: ActivityLaw): ActivityModel {
+  const { name, A25, b = 0, c = 0, upTo, source } = law;
   const A = A25 === undefined ? debyeHuckelA : (celsius: number) => A25 * (debyeHuckelA(celsius) / at25());
   return {
     name,
@@ -34,6 +35,7 @@ export function lawOf({ name, A25, b = 0, c = 0, upTo, source }: ActivityLaw): A
     squareLaw: true,
     ...(upTo === undefined ? {} : { upTo }),
     source,
+    law,
     restsOn: [waterSources.density, waterSources.permittivity],
   };
 }
@@ -69,7 +71,11 @@ export const ideal: ActivityModel = {
   d2Log10Gamma: () => 0,
   squareLaw: true,
   source: idealLaw.source,
+  law: idealLaw,
 };
+
+/** Whether a law is the ideal one, whichever copy of the package it comes from. @internal */
+export const isIdealLaw = ({ law }: ActivityModel): boolean => law?.A25 === 0;
 
 /** The limiting law of Debye and Hückel, log10 γ = −A·z²·√I. For I below 0.005 mol/L. */
 export const debyeHuckelLimiting: ActivityModel = /*#__PURE__*/ lawOf(debyeHuckelLimitingLaw);
