@@ -6,6 +6,17 @@
 // biome-ignore-all assist/source/organizeImports: grouped by the question that each group answers
 
 // Can the probe be trusted?
+export {
+  type CalibrationOptions,
+  type CalibrationPoint,
+  calibrateProbe,
+  type ProbeCalibration,
+  probeDefaults,
+} from './measurement/calibrate-probe.js';
+export { type CorrectionOptions, correctReadings } from './measurement/correct-readings.js';
+export { pHFromPotential } from './measurement/ph-from-potential.js';
+export { type ProbeDrift, probeDrift } from './measurement/probe-drift.js';
+export { type Settling, settlingError, settlingWait, usualWait } from './measurement/settling.js';
 export { standardPH } from './measurement/standard-ph.js';
 
 // What was read?

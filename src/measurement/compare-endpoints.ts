@@ -59,7 +59,7 @@ export function compareEndpoints(
   options: CompareEndpointsOptions = {},
 ): readonly EndpointRow[] {
   const faults = new Faults('compareEndpoints');
-  const given = readGiven(readings, 'readings', faults, 5);
+  const given = readGiven(readings, 'readings', faults, { least: 5, rising: true });
   const keys = ['methods', 'others', 'count', 'smoothing', 'uncertainty', 'flask'];
   const unread = faults.object(options, 'options', 'options', keys);
   const usual = [

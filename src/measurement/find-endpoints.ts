@@ -81,7 +81,7 @@ export interface Endpoints {
  */
 export function findEndpoints(readings: Readings, options: EndpointOptions): Endpoints {
   const faults = new Faults('findEndpoints');
-  const given = readGiven(readings, 'readings', faults, 5);
+  const given = readGiven(readings, 'readings', faults, { least: 5, rising: true });
   const how = readOptions(options, faults);
   if (how.smoothing !== undefined && how.smoothing > given.mL.length && !faults.any)
     faults.add(

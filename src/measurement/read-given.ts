@@ -2,22 +2,36 @@ import type { Faults } from '../errors.js';
 import type { Readings } from './readings.js';
 import { plausiblePH } from './suspicions.js';
 
-/** Most readings that are searched for end points. @internal */
+/** Most readings in one call. @internal */
 export const mostReadings = 10_000;
 
-/** Reads readings whose volumes rise from line to line, noting every fault. @internal */
-export function readGiven(value: unknown, path: string, faults: Faults, least = 3): Readings {
+/** What readings must be: how many at least, and whether the volume must rise from each to the next. @internal */
+export interface ReadingNeeds {
+  readonly least: number;
+  readonly rising: boolean;
+}
+
+/** Reads readings, noting every fault. @internal */
+export function readGiven(value: unknown, path: string, faults: Faults, needs: ReadingNeeds): Readings {
   const before = faults.count;
   const keys = ['mL', 'pH', 'seconds', 'notes'];
   const unread = faults.object(value, path, 'readings { mL, pH }, as from readReadings', keys);
-  const column = (key: 'mL' | 'pH', what: string, limits: object) =>
+  const column = (key: 'mL' | 'pH' | 'seconds', what: string, limits: object) =>
     Array.from(faults.numbers(unread[key], `${path}.${key}`, what, limits, mostReadings));
   const mL = column('mL', 'a volume in mL', { from: 0, to: 1e6 });
   const pH = column('pH', 'a pH', plausiblePH);
+  const seconds =
+    unread.seconds === undefined ? undefined : column('seconds', 'a time in s', { from: -1e9, to: 1e9 });
+  const notes = faults
+    .list(unread.notes ?? [], `${path}.notes`, 'a list of notes')
+    .map((note, k) => faults.text(note, `${path}.notes[${k}]`, 'a note', 1000));
   if (faults.count === before) {
-    if (mL.length < least) faults.add('out-of-range', `${path}.mL`, `at least ${least} readings`, mL);
+    if (mL.length < needs.least)
+      faults.add('out-of-range', `${path}.mL`, `at least ${needs.least} readings`, mL);
     if (pH.length !== mL.length) faults.add('conflict', `${path}.pH`, 'as many items as in mL', pH);
-    const falls = mL.findIndex((v, k) => k > 0 && !(v > (mL[k - 1] as number)));
+    if (seconds && seconds.length !== mL.length)
+      faults.add('conflict', `${path}.seconds`, 'as many items as in mL', seconds);
+    const falls = needs.rising ? mL.findIndex((v, k) => k > 0 && !(v > (mL[k - 1] as number))) : -1;
     if (falls > 0)
       faults.add(
         'conflict',
@@ -26,5 +40,6 @@ export function readGiven(value: unknown, path: string, faults: Faults, least = 
         mL[falls],
       );
   }
-  return faults.count > before ? { mL: [0, 1, 2], pH: [7, 7, 7], notes: [] } : { mL, pH, notes: [] };
+  if (faults.count > before) return { mL: [0, 1, 2], pH: [7, 7, 7], notes: [] };
+  return { mL, pH, ...(seconds ? { seconds } : {}), notes };
 }

@@ -22,8 +22,37 @@ const readings = {
   notes: [],
 };
 
+const line = {
+  slope: { value: 99, standardUncertainty: 0.1, degreesOfFreedom: 1 },
+  offset: { value: 0.02, standardUncertainty: 0.01, degreesOfFreedom: 1 },
+};
+const { phthalate, borax } = pHStandards;
+
 /** Of each function of the entry, arguments that it answers to. A new export finds no line here and fails. */
 const good: Record<string, readonly (readonly unknown[])[]> = {
+  calibrateProbe: [
+    [
+      [
+        { standard: phthalate, celsius: 25, pH: 4.1 },
+        { standard: borax, celsius: 24, pH: 9.2 },
+      ],
+      { sample: { celsius: 22 } },
+    ],
+    [
+      [
+        { standard: phthalate, celsius: 25, mV: 170 },
+        { standard: borax, celsius: 24, mV: -120 },
+      ],
+    ],
+  ],
+  correctReadings: [
+    [readings, { before: line, after: line }],
+    [readings, { before: line }],
+  ],
+  probeDrift: [[line, line, { tolerance: 0.02 }]],
+  pHFromPotential: [[line, 100, { celsius: 25 }]],
+  settlingError: [[{ change: 2, timeConstant: 3 }, { seconds: 10 }]],
+  settlingWait: [[{ change: 2, timeConstant: 3 }, { error: 0.01 }]],
   findEndpoints: [
     [
       readings,
