@@ -5,6 +5,9 @@ import { plausiblePH } from './suspicions.js';
 /** Most readings in one call. @internal */
 export const mostReadings = 10_000;
 
+/** mL, the shortest step: difference quotients over shorter ones overflow. */
+const shortest = 1e-9;
+
 /** What readings must be: how many at least, and whether the volume must rise from each to the next. @internal */
 export interface ReadingNeeds {
   readonly least: number;
@@ -31,14 +34,11 @@ export function readGiven(value: unknown, path: string, faults: Faults, needs: R
     if (pH.length !== mL.length) faults.add('conflict', `${path}.pH`, 'as many items as in mL', pH);
     if (seconds && seconds.length !== mL.length)
       faults.add('conflict', `${path}.seconds`, 'as many items as in mL', seconds);
-    const falls = needs.rising ? mL.findIndex((v, k) => k > 0 && !(v > (mL[k - 1] as number))) : -1;
-    if (falls > 0)
-      faults.add(
-        'conflict',
-        `${path}.mL[${falls}]`,
-        'running totals that rise, one reading at each',
-        mL[falls],
-      );
+    const falls = needs.rising
+      ? mL.findIndex((v, k) => k > 0 && !(v - (mL[k - 1] as number) >= shortest))
+      : -1;
+    const expected = `running totals that rise by ${shortest} mL or more, one reading at each`;
+    if (falls > 0) faults.add('conflict', `${path}.mL[${falls}]`, expected, mL[falls]);
   }
   if (faults.count > before) return { mL: [0, 1, 2], pH: [7, 7, 7], notes: [] };
   return { mL, pH, ...(seconds ? { seconds } : {}), notes };

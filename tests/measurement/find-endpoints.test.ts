@@ -135,6 +135,13 @@ test('volumes that stand still or fall, and what is missing or misspelt, are ref
   ]);
 });
 
+test('a step of no length to speak of is refused too, not divided by', () => {
+  const mL = [0, 5e-324, 1, 2, 3];
+  expect(
+    listed(() => findEndpoints({ mL, pH: [2, 3, 7, 8, 9], notes: [] }, { method: 'steepestSlope' })),
+  ).toEqual(['conflict readings.mL[1]']);
+});
+
 test('what was found survives JSON', () => {
   const found = findEndpoints(acid, { method: 'granWeak' });
   expect(JSON.parse(JSON.stringify(found))).toEqual(found);
