@@ -57,17 +57,25 @@ export interface Spread {
   readonly spread: number;
   /** Root mean square of the standard uncertainties that were given. */
   readonly given: number;
+  /** Share of the runs in which the method found what it was asked for. */
   readonly found: number;
+  readonly runs: number;
+}
+
+interface Only {
+  readonly smoothing?: number;
+  readonly flasks?: readonly string[];
 }
 
 /**
  * Simulated readings every `step` mL to 45 mL, the first step of random length, each with normal errors of 0.01 in pH and
  * 0.02 mL in volume; the noise is a sum of twelve uniform numbers.
  */
-export function spreads(step: number, runs: number, smoothing?: number): readonly Spread[] {
+export function spreads(step: number, runs: number, { smoothing, flasks }: Only = {}): readonly Spread[] {
   const uniform = uniforms(20260101);
   const normal = () => Array.from({ length: 12 }, uniform).reduce((sum, u) => sum + u, -6);
-  return cases.flatMap(({ flask, truth, titration, methods }) => {
+  const chosen = cases.filter(({ flask }) => flasks?.includes(flask) ?? true);
+  return chosen.flatMap(({ flask, truth, titration, methods }) => {
     const errors = new Map<string, { error: number; given: number }[]>();
     for (let run = 0; run < runs; run += 1) {
       const start = step * uniform();
@@ -94,7 +102,17 @@ export function spreads(step: number, runs: number, smoothing?: number): readonl
       const bias = mean(({ error }) => error);
       const spread = Math.sqrt(mean(({ error }) => (error - bias) ** 2));
       const given = Math.sqrt(mean((each) => each.given ** 2));
-      return { flask, method, point: Number(point), step, bias, spread, given, found: list.length / runs };
+      return {
+        flask,
+        method,
+        point: Number(point),
+        step,
+        bias,
+        spread,
+        given,
+        found: list.length / runs,
+        runs: list.length,
+      };
     });
   });
 }
