@@ -35,7 +35,14 @@ export {
   type SolutionRecipe,
   solutionDefaults,
 } from './solution/make-solution.js';
-export { type Content, type Solution, solutionLimits } from './solution/solution.js';
+export {
+  type AssumedVolume,
+  type Content,
+  type PouredSolution,
+  type Solution,
+  type StockSolution,
+  solutionLimits,
+} from './solution/solution.js';
 export { mix } from './solution/mix.js';
 export { aliquot } from './solution/aliquot.js';
 export { addWater, makeUpTo } from './solution/dilute.js';

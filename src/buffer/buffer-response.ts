@@ -3,7 +3,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { aliquot } from '../solution/aliquot.js';
 import { readSolutions } from '../solution/read-solution.js';
-import type { Solution } from '../solution/solution.js';
+import type { PouredSolution, Solution } from '../solution/solution.js';
 import { readVolumes } from '../titration/curve.js';
 import { titrate } from '../titration/titrate.js';
 import { bufferDefaults, bufferLimits } from './defaults.js';
@@ -65,7 +65,7 @@ export interface BufferResponse {
  * response.water; // => [6.998, 3.000, 2.700]
  * ```
  */
-export function bufferResponse(solution: Solution, addition: BufferAddition): BufferResponse {
+export function bufferResponse(solution: PouredSolution, addition: BufferAddition): BufferResponse {
   const faults = new Faults('bufferResponse');
   const keys = ['add', 'drops', 'volumes', 'dropSize', 'beside', 'conditions'];
   const unread = faults.object(addition, 'addition', 'an addition { add, drops | volumes }', keys);

@@ -1,6 +1,6 @@
 import { Faults, plainly } from '../errors.js';
 import { readSolution } from './read-solution.js';
-import { type Solution, solutionLimits } from './solution.js';
+import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
 
 /**
  * Adds pure water to a solution: the amounts stay, the volume grows.
@@ -15,7 +15,7 @@ import { type Solution, solutionLimits } from './solution.js';
  * addWater(acid, { mL: 90 }).mL; // => 100
  * ```
  */
-export function addWater(solution: Solution, water: { readonly mL: number }): Solution {
+export function addWater(solution: PouredSolution, water: { readonly mL: number }): Solution {
   const faults = new Faults('addWater');
   const { mL: before, contents } = readSolution(solution, 'solution', faults);
   const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
@@ -44,7 +44,7 @@ export function addWater(solution: Solution, water: { readonly mL: number }): So
  * makeUpTo(acid, { mL: 250 }).mL; // => 250
  * ```
  */
-export function makeUpTo(solution: Solution, mark: { readonly mL: number }): Solution {
+export function makeUpTo(solution: PouredSolution, mark: { readonly mL: number }): Solution {
   const faults = new Faults('makeUpTo');
   const { mL: before, contents } = readSolution(solution, 'solution', faults);
   const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);

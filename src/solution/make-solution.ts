@@ -4,18 +4,33 @@ import { type Given, readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
 import { ingredientKeys, readMeasure } from './read-measure.js';
 import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
-import { type Solution, solutionLimits } from './solution.js';
+import { type Solution, type StockSolution, solutionLimits } from './solution.js';
 
 /** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
 export type Ingredient = { readonly reagent: Reagent } & (
-  | { readonly grams: number; readonly purity?: number; readonly mmol?: never; readonly molar?: never }
-  | { readonly mmol: number; readonly grams?: never; readonly purity?: never; readonly molar?: never }
-  | { readonly molar: number; readonly grams?: never; readonly purity?: never; readonly mmol?: never }
+  | {
+      readonly grams: number;
+      readonly purity?: number | undefined;
+      readonly mmol?: undefined;
+      readonly molar?: undefined;
+    }
+  | {
+      readonly mmol: number;
+      readonly grams?: undefined;
+      readonly purity?: undefined;
+      readonly molar?: undefined;
+    }
+  | {
+      readonly molar: number;
+      readonly grams?: undefined;
+      readonly purity?: undefined;
+      readonly mmol?: undefined;
+    }
 );
 
 /** What goes into a solution, and up to which volume. */
 export interface SolutionRecipe {
-  /** Final volume, mL; 1000 if left out. */
+  /** Final volume, mL; 1000 if left out, where only concentrations matter. */
   readonly mL?: number;
   /** Nothing at all is legal: pure water. */
   readonly contents: readonly Ingredient[];
@@ -30,7 +45,8 @@ export const solutionDefaults = { mL: 1000, purity: 1 } as const;
  *   n = purity · m / M,   n = c · V
  *
  * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the solid is
- * taken as inert and dropped. A reagent named twice is added up.
+ * taken as inert and dropped. A reagent named twice is added up. Without `mL` the solution is a `StockSolution`: its
+ * concentrations count, and the compiler refuses it as an analyte or in a mixture.
  *
  * @throws InputError that lists every fault
  * @example
@@ -41,6 +57,9 @@ export const solutionDefaults = { mL: 1000, purity: 1 } as const;
  * sample.contents[0]?.mmol; // => 1.79266
  * ```
  */
+export function makeSolution(recipe: SolutionRecipe & { readonly mL: number }): Solution;
+export function makeSolution(recipe: SolutionRecipe & { readonly mL?: undefined }): StockSolution;
+export function makeSolution(recipe: SolutionRecipe): Solution;
 export function makeSolution(recipe: SolutionRecipe): Solution {
   const faults = new Faults('makeSolution');
   const solution = readSolutionRecipe(recipe, '', faults);

@@ -2,7 +2,7 @@ import { Faults, plainly } from '../errors.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
 import { readSolutions } from './read-solution.js';
-import { type Solution, solutionLimits } from './solution.js';
+import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
 
 /**
  * Pours solutions together: volumes and amounts add.
@@ -17,7 +17,7 @@ import { type Solution, solutionLimits } from './solution.js';
  * mix(acid, salt).mL; // => 50
  * ```
  */
-export function mix(...solutions: readonly Solution[]): Solution {
+export function mix(...solutions: readonly PouredSolution[]): Solution {
   const faults = new Faults('mix');
   if (solutions.length === 0) faults.add('missing', 'solutions', 'at least one solution', undefined);
   const read = readSolutions(

@@ -23,5 +23,21 @@ export interface Solution {
   readonly source?: Source;
 }
 
+declare const assumed: unique symbol;
+
+/** A volume in mL that nobody stated: a litre, taken so that concentrations become amounts. */
+export type AssumedVolume = number & { readonly [assumed]?: true };
+
+/**
+ * A solution made without a volume. Its concentrations count, as those of a titrant or a stock do; where a volume is poured
+ * (`PouredSolution`), the compiler asks for one.
+ */
+export interface StockSolution extends Solution {
+  readonly mL: AssumedVolume;
+}
+
+/** A solution whose volume counts: an analyte, or what is mixed. Any solution but one made without a volume. */
+export type PouredSolution = Solution & { readonly mL: number & { readonly [assumed]?: never } };
+
 /** Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid holds. */
 export const solutionLimits = { leastML: 1e-9, mL: 1e9, molar: 60 } as const;

@@ -2,7 +2,7 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import type { ConstantInUse } from '../equilibrium/constants-in-use.js';
 import type { Equilibrium } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
-import type { Solution } from '../solution/solution.js';
+import type { PouredSolution, Solution } from '../solution/solution.js';
 import type { BoilOut } from './boil-out.js';
 import type { Additions, Curve, CurvePoint } from './curve.js';
 import type { EquivalencePoint } from './equivalence-points.js';
@@ -11,7 +11,7 @@ import type { InflectionPoint } from './inflection-points.js';
 /** What is titrated with what. */
 export interface TitrationSetup {
   /** In the beaker; its volume counts. */
-  readonly analyte: Solution;
+  readonly analyte: PouredSolution;
   /** In the burette; its volume sets no limit. */
   readonly titrant: Solution;
   readonly conditions?: Conditions;

@@ -22,6 +22,7 @@ const edta = defineReagent({
   ions: [{ ion: { formula: 'Na+', charge: 1 }, count: 2.5 }],
 });
 const half = makeSolution({
+  mL: 1000,
   contents: [
     { reagent: edta, molar: 0.01 },
     { reagent: reagents.potassiumChloride, molar: 0.055 },
@@ -94,6 +95,8 @@ describe('a constant that was measured in a salt medium', () => {
       steps: acids.edta.steps.map((step: Step) => ({ ...step, ionicStrength: 0.5 })),
     });
     const salt = defineReagent({ ...edta, id: 'other', protolytes: [{ protolyte: other, count: 1 }] });
-    expect(() => mix(half, makeSolution({ contents: [{ reagent: salt, molar: 0.01 }] }))).toThrow(/edta/);
+    expect(() => mix(half, makeSolution({ mL: 1000, contents: [{ reagent: salt, molar: 0.01 }] }))).toThrow(
+      /edta/,
+    );
   });
 });

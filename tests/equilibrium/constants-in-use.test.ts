@@ -11,7 +11,7 @@ import {
 } from 'protolysis';
 import { expect, test } from 'vitest';
 
-const acid = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+const acid = makeSolution({ mL: 1000, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
 const base = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
 const namesIn = (conditions?: Parameters<typeof equilibrate>[1]) =>
   equilibrate(acid, conditions).constants.map(({ name }) => name);

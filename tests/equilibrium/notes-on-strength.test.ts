@@ -27,7 +27,7 @@ describe('the notes on ionic strength', () => {
   test.each(['sulfuricAcid', 'hydrochloricAcid'] as const)(
     'say that 5 mol/L %s has no pH to be used',
     (acid) => {
-      const strong = makeSolution({ contents: [{ reagent: reagents[acid], molar: 5 }] });
+      const strong = makeSolution({ mL: 20, contents: [{ reagent: reagents[acid], molar: 5 }] });
       for (const conditions of [{}, { activity: davies }])
         expect(equilibrate(strong, conditions).notes.join()).toMatch(/Do not use this pH as a number/);
       expect(titrate({ analyte: strong, titrant: salt(0.1) }).notes.join()).toMatch(/Do not use/);
@@ -53,7 +53,7 @@ describe('a capacity that is not above zero', () => {
     protolytes: [{ protolyte, count: 1 }],
     ions: [{ ion: { formula: 'Na+', charge: 1 }, count: 5.5 }],
   });
-  const solution = makeSolution({ contents: [{ reagent, molar: 0.01 }] });
+  const solution = makeSolution({ mL: 20, contents: [{ reagent, molar: 0.01 }] });
   const note = /capacity is not above zero/;
 
   test('is noted by equilibrate, capacityOver and a titration', () => {

@@ -80,8 +80,8 @@ test('hypochlorite with ammonium gives chloramines', () => {
 });
 
 test('it is the mixture that counts, not what it was poured from', () => {
-  const base = makeSolution({ contents: [{ reagent: sodiumHydroxide, molar: 0.1 }] });
-  const acid = makeSolution({ contents: [{ reagent: ammoniumChloride, molar: 0.1 }] });
+  const base = makeSolution({ mL: 10, contents: [{ reagent: sodiumHydroxide, molar: 0.1 }] });
+  const acid = makeSolution({ mL: 10, contents: [{ reagent: ammoniumChloride, molar: 0.1 }] });
   expect([...gasesFrom(base), ...gasesFrom(acid)]).toEqual([]);
   expect(names(gasesFrom(mix(acid, base)))).toEqual(['ammonia']);
 });

@@ -39,6 +39,29 @@ describe('the compiler', () => {
     (formula: string) => molarOf(equilibrium, acids.acetic, formula);
   });
 
+  test('wants a stated volume where a solution is poured, and none where its concentrations count', () => {
+    () => {
+      const titrant = makeSolution({ contents: [{ reagent, molar: 0.1 }] });
+      const analyte = makeSolution({ mL: 20, contents: [{ reagent, molar: 0.1 }] });
+      titrate({ analyte, titrant });
+      titrate({ analyte: solution, titrant });
+      equilibrate(titrant);
+      // @ts-expect-error the volume of the analyte was not stated
+      titrate({ analyte: titrant, titrant });
+      // @ts-expect-error nor that of a part of the mixture
+      mix(analyte, titrant);
+    };
+  });
+
+  test('takes an ingredient from a form as it is', () => {
+    (value: number, unit: 'grams' | 'molar', purity: number | undefined) => {
+      const amount = unit === 'grams' ? { grams: value, purity } : { molar: value };
+      makeSolution({ mL: 20, contents: [{ reagent, ...amount }] });
+    };
+    // @ts-expect-error two quantities
+    () => makeSolution({ contents: [{ reagent, grams: 1, molar: 0.1 }] });
+  });
+
   test('knows them for a protolyte of the user’s own', () => {
     () => {
       const own = defineProtolyte({
