@@ -26,7 +26,7 @@ export { molarMassOf } from './substance/molar-mass.js';
 export { printFormula } from './substance/print-formula.js';
 export { cautionsOf, lastCaution } from './safety/cautions-of.js';
 export { type GasSetFree, gasesFrom } from './safety/gases-from.js';
-export type { Handled } from './safety/read-handled.js';
+export type { Bottle, Handled, Poured } from './safety/read-handled.js';
 
 // What is in the beaker?
 export {

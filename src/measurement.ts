@@ -39,6 +39,7 @@ export {
   endpointDefaults,
   findEndpoints,
 } from './measurement/find-endpoints.js';
+export type { ReadingUncertainty } from './measurement/slope-endpoints.js';
 export {
   type CompareEndpointsOptions,
   compareEndpoints,

@@ -58,7 +58,7 @@ export const chlorideOfHypochlorite: Source = {
 };
 
 /** @internal */
-export const carbonDioxide: Gas = {
+const carbonDioxide: Gas = {
   name: 'carbon dioxide',
   dissolved: ['CO2(aq)', 'H2CO3', 'CO2'],
   molarPerAtm: 0.034,

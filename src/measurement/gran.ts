@@ -15,7 +15,7 @@ export interface Window {
 }
 
 /** +1 where the pH rises, that is, an acid is titrated; −1 where it falls. @internal */
-export const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1);
+const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1);
 
 /**
  * The functions of G. Gran, Analyst 77, 661–671 (1952), doi:10.1039/AN9527700661, each a straight line that is zero at an

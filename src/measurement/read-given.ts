@@ -2,8 +2,8 @@ import type { Faults } from '../errors.js';
 import type { Readings } from './readings.js';
 import { plausiblePH } from './suspicions.js';
 
-/** Most readings in one call. @internal */
-export const mostReadings = 10_000;
+/** Most readings in one call. */
+const mostReadings = 10_000;
 
 /** mL, the shortest step: difference quotients over shorter ones overflow. */
 const shortest = 1e-9;

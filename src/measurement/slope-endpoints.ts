@@ -20,8 +20,8 @@ interface Slopes {
   readonly slopes: readonly number[];
 }
 
-/** Difference quotients of the smoothed column, upwards even where the pH falls. @internal */
-export function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]): Slopes {
+/** Difference quotients of the smoothed column, upwards even where the pH falls. */
+function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]): Slopes {
   const up = (pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1;
   const y = smoothed(pH, smoothing);
   const slopes = y.slice(1).map((each, k) => (up * (each - num(y, k))) / (num(mL, k + 1) - num(mL, k)));

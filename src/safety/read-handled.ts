@@ -13,7 +13,7 @@ import { type Reagent, readReagent } from '../substance/reagent.js';
 export type Bottle = Reagent | Protolyte | Indicator;
 
 /** What is titrated with what: `TitrationSetup`, of which only the solutions count. */
-interface Poured {
+export interface Poured {
   readonly analyte: Solution;
   readonly titrant: Solution;
 }

@@ -2,7 +2,7 @@ import { makeSolution, reagents, tabulate, titrate } from 'protolysis';
 import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
 
 /** Uniform in (0, 1): S. K. Park, K. W. Miller, Commun. ACM 31, 1192–1201 (1988), with their later multiplier 48271. */
-export function uniforms(seed: number): () => number {
+function uniforms(seed: number): () => number {
   let state = seed;
   return () => {
     state = (48271 * state) % 2147483647;

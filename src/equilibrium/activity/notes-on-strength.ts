@@ -6,10 +6,8 @@ import { activityLimits } from './coefficients.js';
  * The ionic strength, mol/L, above which a pH of this library is no number to use: common practice. Laws of the kind of Debye and
  * Hückel end between 0.1 and 0.5 mol/L; above about 1 mol/L, interactions between particular ions and the water they bind count
  * as much as their charge.
- *
- * @internal
  */
-export const mostUsableStrength = 1;
+const mostUsableStrength = 1;
 
 /** A strength that has come out above a limit by the rounding of sums alone is still at it. */
 const rounding = 1e-9;
