@@ -1,5 +1,7 @@
+import { frozen } from './frozen.js';
+
 /** The books, papers and web pages that data come from: authors, title, year, DOI, each held once. */
-export const works = {
+export const works = /*#__PURE__*/ frozen({
   'alberta-data-booklet': 'Alberta Education, Chemistry Data Booklet',
   'bates-1973': 'R. G. Bates, Determination of pH: Theory and Practice, 2nd ed., Wiley (1973)',
   'bates-guggenheim-1960': 'R. G. Bates, E. A. Guggenheim, Pure Appl. Chem. 1, 163 (1960)',
@@ -72,7 +74,7 @@ export const works = {
   'wikipedia-ph-indicator-2004': 'Wikipedia, pH indicator, early version of the table',
   'wikipedia-ph-indicator-2007': 'Wikipedia, pH indicator, table as of 2007 and later',
   'wmo-2025': 'WMO Greenhouse Gas Bulletin No. 21, World Meteorological Organization (October 2025)',
-} as const;
+} as const);
 
 /** The key of a work in `works`, or a user's own. */
 export type Work = keyof typeof works | (string & {});

@@ -1,6 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { aliquot } from '../solution/aliquot.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
@@ -85,12 +86,12 @@ export function bufferResponse(solution: PouredSolution, addition: BufferAdditio
 
   const responseOf = (analyte: Solution): PH[] =>
     Array.from(titrate({ analyte, titrant, conditions }).pHs(mL));
-  return {
+  return frozen({
     mL,
     pH: responseOf(buffer),
     water: responseOf({ mL: buffer.mL, contents: [] }),
     beside: beside.map((one) => responseOf(aliquot(one, { mL: buffer.mL }))),
-  };
+  });
 }
 
 function readAdded(drops: unknown, volumes: unknown, dropSize: unknown, faults: Faults): number[] {

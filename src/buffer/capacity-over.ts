@@ -2,6 +2,7 @@ import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { leastBetween } from '../solver/least-between.js';
@@ -91,7 +92,7 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
     return capacity === undefined ? [] : [{ pH, capacity }];
   });
   const missing = wanted.length - points.length;
-  return {
+  return frozen({
     pH: points.map(({ pH }) => pH),
     capacity: points.map(({ capacity }) => capacity),
     peaks: peaksOf(points, (pH) => capacityAt(pH) ?? Number.NaN, share),
@@ -102,7 +103,7 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
         : [`${missing} values of pH are left out: no strong acid or base reaches them.`]),
       ...notesOnCapacity(...points.map(({ capacity }) => capacity)),
     ],
-  };
+  });
 }
 
 interface Point {

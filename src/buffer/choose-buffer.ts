@@ -3,6 +3,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { stepAt } from '../equilibrium/temperature/pka-at.js';
 import { pKaSlopeAt } from '../equilibrium/temperature/pka-slope-at.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Solution } from '../solution/solution.js';
 import type { LeftOut } from '../substance/left-out.js';
 import type { Protolyte, Step } from '../substance/protolyte.js';
@@ -74,7 +75,7 @@ export function chooseBuffer(choice: BufferChoice): BufferRanking {
       const [decisive = 0] = order.map((by) => cost[by](one) - cost[by](other)).filter((gap) => gap !== 0);
       return decisive;
     });
-  return { ranking, leftOut };
+  return frozen({ ranking, leftOut });
 }
 
 /** The less the better. */

@@ -1,3 +1,5 @@
+import { frozen } from '../frozen.js';
+
 /**
  * What the functions on buffers take for granted.
  *
@@ -6,20 +8,20 @@
  * trade's "pKa ± 1" comes out for a single pair. `change`: one pH unit. `errorPercent`: of a mass or volume.
  * `dilutions`: how many times the volume.
  */
-export const bufferDefaults = {
+export const bufferDefaults = /*#__PURE__*/ frozen({
   molar: 0.1,
   dropSize: 0.05,
   usefulShare: 40 / 121,
   change: 1,
   errorPercent: 1,
   dilutions: [2, 10],
-} as const;
+} as const);
 
 /**
  * What the functions on buffers accept. `pH`: no aqueous solution within the other limits lies beyond. `molar`: from next to
  * nothing to more than any stock of a bottle holds. `mL`: a final volume. `dropSize`, mL. `purity`, a mass fraction. `times`: a dilution.
  */
-export const bufferLimits = {
+export const bufferLimits = /*#__PURE__*/ frozen({
   pH: [-2, 16],
   molar: [1e-9, 20],
   mL: [1e-6, 1e8],
@@ -27,4 +29,4 @@ export const bufferLimits = {
   drops: 1e5,
   purity: [1e-3, 1],
   times: 1e6,
-} as const;
+} as const);

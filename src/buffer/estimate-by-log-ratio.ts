@@ -3,6 +3,7 @@ import { type Equilibrium, equilibrate, type SpeciesAt } from '../equilibrium/eq
 import type { PH } from '../equilibrium/quantities.js';
 import { stepsInOrder } from '../equilibrium/steps.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { totalsOf } from '../solution/totals.js';
@@ -85,11 +86,11 @@ export function estimateByLogRatio(solution: Solution, conditions?: Conditions):
   const { pH: exact } = equilibrium;
   const pair = pairOf(read);
   if (pair === undefined)
-    return {
+    return frozen({
       status: 'no-pair',
       reason: 'as poured, no acid stands beside its own base: there is no ratio to take the logarithm of',
       exact,
-    };
+    });
   const { protolyte, step, acid, base } = pair;
   const { pKa } = protolyte.steps[step] as (typeof protolyte.steps)[number];
   const pH = pKa + Math.log10(base.molar / acid.molar);
@@ -101,7 +102,7 @@ export function estimateByLogRatio(solution: Solution, conditions?: Conditions):
     Math.log10(trueBase.molar / trueAcid.molar) - Math.log10(trueBase.activity / trueAcid.activity);
   const error = pH - exact;
   const parts = { ratio, activity, temperature: error - ratio - activity };
-  return {
+  return frozen({
     status: 'estimated',
     protolyteId: protolyte.id,
     step: step + 1,
@@ -112,7 +113,7 @@ export function estimateByLogRatio(solution: Solution, conditions?: Conditions):
     exact,
     error,
     parts,
-  };
+  });
 }
 
 /** The step that is part way when what was poured has reacted in whole steps, the greatest constant first. */

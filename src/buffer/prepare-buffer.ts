@@ -3,6 +3,7 @@ import { pHOf } from '../equilibrium/ph-of.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
 import { workOf } from '../recipe/work-of.js';
 import { addWater } from '../solution/dilute.js';
@@ -62,13 +63,13 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
 
   const amounts =
     ionicStrength === null ? findAmounts(wanted, []) : findAmountsWithSalt(ionicStrength, salt, wanted);
-  if (amounts.status === 'impossible') return amounts;
+  if (amounts.status === 'impossible') return frozen(amounts);
   const { solution } = amounts;
   const doses = amounts.doses.filter(({ units }) => units > 0);
   const { mL, conditions } = wanted;
   const equilibrium = equilibrate(solution, conditions);
   const [saturated] = precipitatesOf(equilibrium);
-  if (saturated) return saturatedWith(saturated);
+  if (saturated) return frozen(saturatedWith(saturated));
 
   const { pH } = equilibrium;
   const madeUp = wanted.total !== null;
@@ -85,7 +86,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     const { reason, heat } = work;
     return { status: 'impossible', because: 'too-hot', reason, reachable: null, heat };
   }
-  return {
+  return frozen({
     ...work,
     status: 'prepared',
     mL,
@@ -104,7 +105,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
       pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
     })),
     notes: [...recipeNotes(equilibrium, wanted.total, conditions), ...work.notes],
-  };
+  });
 }
 
 function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): BufferPart {

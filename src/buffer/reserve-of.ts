@@ -4,6 +4,7 @@ import type { Conditions } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { titrate } from '../titration/titrate.js';
@@ -100,7 +101,7 @@ export function reserveOf(
           : { mL: end.mL, drops: end.mL / dropSize, pH: end.pH, reaction: end.reaction },
     };
   };
-  return { pH, acid: reserve(acid, pH - by), base: reserve(base, pH + by) };
+  return frozen({ pH, acid: reserve(acid, pH - by), base: reserve(base, pH + by) });
 }
 
 const oneMolarAcid: Solution = { mL: 1000, contents: [{ reagent: hydrochloricAcid, mmol: 1000 }] };

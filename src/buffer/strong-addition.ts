@@ -1,6 +1,7 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolutions } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';
@@ -67,5 +68,11 @@ export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Condit
       reason: `even ${solutionLimits.molar} mol/L of ${reagent.name} does not bring it to pH ${target}`,
       nearest: reached,
     };
-  return { status: 'found', reagent, mmol, molar: mmol / read.mL, solution: plus(read, [{ reagent, mmol }]) };
+  return frozen({
+    status: 'found',
+    reagent,
+    mmol,
+    molar: mmol / read.mL,
+    solution: plus(read, [{ reagent, mmol }]),
+  });
 }

@@ -5,6 +5,7 @@ import type { Settled } from '../equilibrium/conditions.js';
 import { afterEscape, type Point, pointOf, systemOf } from '../equilibrium/point.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { settingOf } from '../equilibrium/setting.js';
+import { frozen } from '../frozen.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
@@ -46,7 +47,7 @@ export function strongSearch(solution: Solution, settled: Settled): (target: PH)
 }
 
 /** Read along with the solution, so that a reagent of the same id in it is known to be the same. @internal */
-export const eitherStrong = {
+export const eitherStrong = /*#__PURE__*/ frozen({
   path: 'the strong acid or base added',
   value: {
     mL: 1,
@@ -55,7 +56,7 @@ export const eitherStrong = {
       { reagent: sodiumHydroxide, mmol: 0 },
     ],
   },
-} as const;
+} as const);
 
 interface StrongAdditions {
   readonly reagent: Reagent;

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 
 /** How a reagent that is no dry solid comes: a pure liquid, or a solution in water. */
@@ -24,7 +25,7 @@ const bottle = (note: string): Source => ({ kind: 'commonPractice', note: `as bo
 const memory = (note: string): Source => ({ kind: 'fromMemory', note: `as bottles are sold: ${note}` });
 
 /** By the id of the reagent; what is not here is a dry solid, or not known. @internal */
-export const asSold: Readonly<Record<string, SoldAs>> = {
+export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
   hydrochloricAcid: {
     form: 'solution',
     massPercent: 37,
@@ -135,4 +136,4 @@ export const asSold: Readonly<Record<string, SoldAs>> = {
     alsoSolid: true,
     source: bottle('potassium hydroxide 45.0 to 46.0 %, 1.456 g/mL at 25 °C; pellets 85 % and more'),
   },
-};
+});

@@ -1,10 +1,11 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 
 /**
  * Standard atomic weights of 2021, dimensionless (so g/mol for a mole of atoms): the abridged value where the standard is
  * an interval, since the element varies in nature, and the full one elsewhere.
  */
-export const atomicWeights = {
+export const atomicWeights = /*#__PURE__*/ frozen({
   H: 1.008,
   Li: 6.94,
   B: 10.81,
@@ -42,22 +43,22 @@ export const atomicWeights = {
   Ba: 137.327,
   Hg: 200.592,
   Pb: 207.2,
-} as const;
+} as const);
 
 export type Element = keyof typeof atomicWeights;
 
-export const atomicWeightsSource: Source = {
+export const atomicWeightsSource: Source = /*#__PURE__*/ frozen({
   kind: 'published',
   work: 'prohaska-2022',
   where: 'standard atomic weights 2021; abridged values for the elements given as an interval',
   checked: 'CIAAW table of 2021; the abridged values agree with its intervals, but are from memory',
-};
+});
 
 /**
  * Quoted from memory: the abridged values, which agree with the intervals that were read in that table, and caesium,
  * barium, mercury and lead, which were not.
  */
-export const atomicWeightsFromMemory: readonly Element[] = [
+export const atomicWeightsFromMemory: readonly Element[] = /*#__PURE__*/ frozen([
   'H',
   'Li',
   'B',
@@ -73,4 +74,4 @@ export const atomicWeightsFromMemory: readonly Element[] = [
   'Ba',
   'Hg',
   'Pb',
-];
+]);

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 
 /** A gas that leaves a solution in which its dissolved form stands. */
@@ -32,7 +33,7 @@ const shortTerm = (note: string): Source => ({
  *
  * @internal
  */
-export const chlorine: Gas = {
+export const chlorine: Gas = /*#__PURE__*/ frozen({
   name: 'chlorine',
   dissolved: [],
   molarPerAtm: 0.093,
@@ -40,22 +41,22 @@ export const chlorine: Gas = {
   fromAtm: 0.5e-6,
   limitSource: /*#__PURE__*/ shortTerm('chlorine 0.5 ppm (Directive 2006/15/EC)'),
   words: 'It is toxic and burns the lungs: never bring acid to hypochlorite.',
-};
+});
 
 /** Cl2 + H2O ⇌ HClO + H+ + Cl−, mol²/L², at 25 °C. @internal */
-export const chlorineHydrolysis: { readonly K: number; readonly source: Source } = {
+export const chlorineHydrolysis: { readonly K: number; readonly source: Source } = /*#__PURE__*/ frozen({
   K: 4e-4,
   source: {
     kind: 'fromMemory',
     note: 'hydrolysis of chlorine, 3.9e-4 to 4.5e-4 mol²/L² at 25 °C (R. E. Connick, Y.-T. Chia, J. Am. Chem. Soc. 81, 1280 (1959))',
   },
-};
+});
 
 /** Hypochlorite is made from chlorine and alkali, which gives as much chloride. @internal */
-export const chlorideOfHypochlorite: Source = {
+export const chlorideOfHypochlorite: Source = /*#__PURE__*/ frozen({
   kind: 'commonPractice',
   note: 'hypochlorite is sold with at least as much chloride',
-};
+});
 
 /** @internal */
 const carbonDioxide: Gas = {
@@ -69,7 +70,7 @@ const carbonDioxide: Gas = {
 };
 
 /** The gases that a protolyte sets free. @internal */
-export const gases: readonly Gas[] = [
+export const gases: readonly Gas[] = /*#__PURE__*/ frozen([
   {
     name: 'hydrogen cyanide',
     dissolved: ['HCN', 'HCN(aq)'],
@@ -118,4 +119,4 @@ export const gases: readonly Gas[] = [
     words: 'It stings eyes and airways: fume cupboard, or a well ventilated room for a few millilitres.',
   },
   carbonDioxide,
-];
+]);

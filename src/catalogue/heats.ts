@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 
 /** The heat of dissolving in much water, kJ/mol; below 0 where heat is given off. */
@@ -36,10 +37,10 @@ const formation: Source = {
 };
 
 /** H+ + OH− → H2O at 25 °C, kJ/mol. @internal */
-export const heatOfNeutralisation: HeatOfSolution = { kJ: -55.84, source: formation };
+export const heatOfNeutralisation: HeatOfSolution = /*#__PURE__*/ frozen({ kJ: -55.84, source: formation });
 
 /** By the id of the reagent. @internal */
-export const heatsOfSolution: Readonly<Record<string, HeatOfSolution>> = {
+export const heatsOfSolution: Readonly<Record<string, HeatOfSolution>> = /*#__PURE__*/ frozen({
   sodiumHydroxide: { kJ: -44.51, source: solutionTable },
   potassiumHydroxide: { kJ: -57.61, source: solutionTable }, // pellets hold water and give off less
   lithiumHydroxide: { kJ: -23.56, source: solutionTable },
@@ -61,7 +62,7 @@ export const heatsOfSolution: Readonly<Record<string, HeatOfSolution>> = {
   sodiumHydrogenCarbonate: { kJ: 18.7, source: formation },
   calciumChloride: { kJ: -81.3, source: { ...formation, note: 'calcium chloride, -81.3 kJ/mol at 25 °C' } },
   calciumChlorideDihydrate: { kJ: -45.9, source: formation },
-};
+});
 
 const hydroxide: HeatOfDilution['givenOff'] = [
   [2.22, 21],
@@ -74,7 +75,7 @@ const hydroxide: HeatOfDilution['givenOff'] = [
 ];
 
 /** By the id of the reagent. @internal */
-export const heatsOfDilution: Readonly<Record<string, HeatOfDilution>> = {
+export const heatsOfDilution: Readonly<Record<string, HeatOfDilution>> = /*#__PURE__*/ frozen({
   hydrochloricAcid: {
     givenOff: [
       [1, 45.61],
@@ -173,4 +174,4 @@ export const heatsOfDilution: Readonly<Record<string, HeatOfDilution>> = {
     displaces: 17,
     source: { kind: 'commonPractice', note: 'potassium hydroxide taken to warm as sodium hydroxide does' },
   },
-};
+});

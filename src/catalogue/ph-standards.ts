@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 import * as borates from './reagents/borates.js';
@@ -149,7 +150,7 @@ const trisHydrochloride: PHStandard = {
 };
 
 /** The pH standards from which pH meters are calibrated, by name. */
-export const pHStandards = {
+export const pHStandards = /*#__PURE__*/ frozen({
   /** Potassium hydrogen tartrate, saturated at 25 °C. */
   tartrateSaturated,
   /** Potassium dihydrogen citrate. */
@@ -170,4 +171,4 @@ export const pHStandards = {
   calciumHydroxideSaturated,
   /** Tris + Tris hydrochloride: a secondary standard. */
   trisHydrochloride,
-};
+});

@@ -1,23 +1,26 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 import type { SparinglySoluble } from '../substance/sparingly-soluble.js';
 
 type Forms = SparinglySoluble['forms'];
 
-const product = (name: string, forms: Forms, log10K: number, source: Source): SparinglySoluble => ({
-  name,
-  forms,
-  log10K,
-  of: 'activities',
-  source,
-});
+const product = (name: string, forms: Forms, log10K: number, source: Source): SparinglySoluble =>
+  frozen({
+    name,
+    forms,
+    log10K,
+    of: 'activities',
+    source,
+  });
 
-const saturated = (name: string, forms: Forms, log10K: number, note: string): SparinglySoluble => ({
-  name,
-  forms,
-  log10K,
-  of: 'concentrations',
-  source: { kind: 'fromMemory', note: `solubility: ${note}` },
-});
+const saturated = (name: string, forms: Forms, log10K: number, note: string): SparinglySoluble =>
+  frozen({
+    name,
+    forms,
+    log10K,
+    of: 'concentrations',
+    source: { kind: 'fromMemory', note: `solubility: ${note}` },
+  });
 
 const crc = (where: string): Source => ({
   kind: 'published',

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Water } from '../solution/water.js';
 import { carbonDioxide } from './reagents/carbonates.js';
 import { calciumHydroxide } from './reagents/strong-bases.js';
@@ -47,7 +48,7 @@ const tapLike: Water = {
 };
 
 /** Waters of four qualities, a litre each, by name. */
-export const waters = {
+export const waters = /*#__PURE__*/ frozen({
   /** Fresh deionised water, boiled out or straight from the cartridge: no carbon dioxide. */
   freshDeionised,
   /** Deionised water in equilibrium with outdoor air: 16.5 µmol/L of carbon dioxide and its ions, pH 5.6. */
@@ -56,4 +57,4 @@ export const waters = {
   stoodInBottle,
   /** Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3. */
   tapLike,
-};
+});

@@ -1,4 +1,5 @@
 import type { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { doubles } from '../solver/arithmetic.js';
 import { readSource, type Source } from '../source.js';
 import { type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
@@ -34,7 +35,7 @@ export interface CarbonDioxide {
  * pHOf(makeSolution({ contents: [] }), { carbonDioxide: air }); // => 5.602
  * ```
  */
-export const air = {
+export const air = /*#__PURE__*/ frozen({
   atm: 4.106e-4,
   year: 2024,
   source: {
@@ -44,10 +45,10 @@ export const air = {
       'global annual mean mole fraction of CO2 in 2024, 423.9 ppm; less the vapour pressure of water at 25 °C',
     checked: 'two news reports of the bulletin quote 423.9 ppm',
   },
-} as const satisfies CarbonDioxide;
+} as const satisfies CarbonDioxide);
 
 /** Henry's constant of CO2: log10 K in mol/(kg·atm). */
-export const henryFit: TemperatureFit & { readonly name: string } = {
+export const henryFit: TemperatureFit & { readonly name: string } = /*#__PURE__*/ frozen({
   name: 'Henry’s constant of carbon dioxide',
   coefficients: [108.3865, 0.01985076, -6919.53, -40.45154, 669365],
   celsius: [0, 90],
@@ -56,7 +57,7 @@ export const henryFit: TemperatureFit & { readonly name: string } = {
     work: 'plummer-busenberg-1982',
     note: 'the coefficients of the equation for KH; they give the printed −1.47 at 25 °C',
   },
-};
+});
 
 const keys = ['atm', 'escape', 'pKH', 'protolyte', 'year', 'source'];
 

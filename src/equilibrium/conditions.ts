@@ -1,4 +1,5 @@
 import { at, type Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { constantsOf } from '../solution/conflicts.js';
 import type { Content } from '../solution/solution.js';
 import type { ActivityModel } from './activity/activity-model.js';
@@ -33,10 +34,10 @@ export interface Settled {
 }
 
 /** Temperature, °C, of liquid water; pKw from 10 to 20: the range over which the solver's brackets are tested. */
-export const conditionLimits = { celsius: celsiusLimits, pKw: [10, 20] } as const;
+export const conditionLimits = /*#__PURE__*/ frozen({ celsius: celsiusLimits, pKw: [10, 20] } as const);
 
 /** What conditions are by default. */
-export const conditionDefaults = { celsius: 25, activity: ideal } as const;
+export const conditionDefaults = /*#__PURE__*/ frozen({ celsius: 25, activity: ideal } as const);
 
 const keys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
 

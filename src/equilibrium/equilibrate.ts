@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
@@ -77,7 +78,7 @@ export interface Equilibrium {
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {
   const { read, setting, column } = prepared('equilibrate', solution, conditions);
-  return equilibriumOf(setting, column, setting.totals[0] as Totals, read);
+  return frozen(equilibriumOf(setting, column, setting.totals[0] as Totals, read));
 }
 
 /**

@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { type Given, readConflicts } from '../solution/conflicts.js';
 import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';
@@ -19,7 +20,7 @@ export interface SolutionColumns {
 }
 
 /** At most as many solutions in one call. */
-export const columnLimits = { rows: 1e7 } as const;
+export const columnLimits = /*#__PURE__*/ frozen({ rows: 1e7 } as const);
 
 /**
  * The pH of many solutions of one make-up: `pHOf` over columns, for sweeps and Monte Carlo.

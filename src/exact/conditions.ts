@@ -5,6 +5,7 @@ import { conditionDefaults, conditionLimits, type Settled } from '../equilibrium
 import { ownPKwAt } from '../equilibrium/temperature/pkw-at.js';
 import { waterAt25 } from '../equilibrium/temperature/water-at-25.js';
 import { at, type Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readLaw } from './activity.js';
 import { type Exactly, exactly, numberOf, readExactly } from './exactly.js';
 import { compared, type Ratio, textOf } from './ratio.js';
@@ -36,10 +37,10 @@ export interface Digits {
 }
 
 /** From 1 to 500 digits. */
-export const exactLimits = { digits: 500 } as const;
+export const exactLimits = /*#__PURE__*/ frozen({ digits: 500 } as const);
 
 /** What the exact functions take for granted. */
-export const exactDefaults = { digits: 50 } as const;
+export const exactDefaults = /*#__PURE__*/ frozen({ digits: 50 } as const);
 
 /** @internal */
 export interface ReadConditions {
@@ -53,7 +54,7 @@ export interface ReadConditions {
 }
 
 /** The keys of conditions. @internal */
-export const conditionKeys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
+export const conditionKeys = /*#__PURE__*/ frozen(['celsius', 'activity', 'carbonDioxide', 'pKw']);
 
 /** @internal */
 export const isReference = ({ celsius }: Pick<ReadConditions, 'celsius'>): boolean =>

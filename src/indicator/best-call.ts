@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
 import { meritOf } from './merit.js';
@@ -7,13 +8,13 @@ import type { Asked } from './read-titration.js';
 import type { ReadOptions } from './score-options.js';
 
 /** The sharpest call that is taken for possible: how far it strays to either side, in pH. */
-export const sharpestCall: { readonly within: number; readonly source: Source } = {
+export const sharpestCall: { readonly within: number; readonly source: Source } = /*#__PURE__*/ frozen({
   within: 0.1,
   source: {
     kind: 'commonPractice',
     note: 'with a mixed indicator or a comparison tube, an end point is called to about 0.1 in pH',
   },
-};
+});
 
 /** A point, and the score of the sharpest call at its own pH. @internal */
 export function bestCallAt(

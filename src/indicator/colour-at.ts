@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Band, Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import { titrationLimits } from '../titration/limits.js';
@@ -53,7 +54,7 @@ export function colourAt(indicator: Indicator, pH: PH, options?: { readonly drop
     options === undefined ? {} : faults.object(options, 'options', 'options { drops }', ['drops']);
   const drops = readDrops(unread.drops, 'drops', faults);
   faults.done();
-  return colourOf(read, checked, drops);
+  return frozen(colourOf(read, checked, drops));
 }
 
 /** An indicator ready for colours: the absorbances of each form in three channels, for each of its parts. @internal */

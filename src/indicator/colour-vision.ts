@@ -10,12 +10,13 @@ import {
   parseHex,
 } from 'culori/fn';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 
 /** Normal colour vision, and its three kinds of deficiency at their full: no long-, middle- or short-wave cones. */
 export type Vision = 'normal' | 'protanopia' | 'deuteranopia' | 'tritanopia';
 
 /** Every kind of colour vision that is told apart. */
-export const visions = ['normal', 'protanopia', 'deuteranopia', 'tritanopia'] as const;
+export const visions = /*#__PURE__*/ frozen(['normal', 'protanopia', 'deuteranopia', 'tritanopia'] as const);
 
 /** How far apart two colours are for each kind of vision, CIEDE2000. */
 export type SeenDifference = Readonly<Record<Vision, number>>;

@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults, type Limits } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Curve } from '../titration/curve.js';
 import { titrationLimits } from '../titration/limits.js';
@@ -58,5 +59,5 @@ export function flaskColours(
   faults.done();
 
   const colours = pH.map((one) => colourOf(dye, one, drops));
-  return { mL, pH, hex: colours.map(({ hex }) => hex), name: colours.map(({ name }) => name) };
+  return frozen({ mL, pH, hex: colours.map(({ hex }) => hex), name: colours.map(({ name }) => name) });
 }

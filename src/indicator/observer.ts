@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import type { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { integral } from '../solver/integral.js';
 import { colourlessForm, type Indicator, indicatorLimits } from '../substance/indicator.js';
 import { answerOf } from './answer-of.js';
@@ -24,7 +25,7 @@ export interface Calls {
 }
 
 /** From 0.001 to 3 in pH to either side. */
-export const observerLimits = { within: [0.001, 3] } as const;
+export const observerLimits = /*#__PURE__*/ frozen({ within: [0.001, 3] } as const);
 
 /**
  * Where an end point is called by the indicator alone.

@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import { titrationLimits } from '../titration/limits.js';
 import type { Titration } from '../titration/titration.js';
@@ -60,13 +61,15 @@ export function overshoot(
   faults.done();
 
   const { at, endpoint } = judged(read.titration, dye.indicator, read, 1e-7);
-  if (endpoint === null) return [];
-  return Array.from({ length: drops + 1 }, (_, drop) => {
-    const mL = Math.min(endpoint.mL + drop * read.dropSize, titrationLimits.mL);
-    const pH = drop === 0 ? endpoint.pH : read.titration.pHAt(mL);
-    return { drop, mL, pH, colour: colourOf(dye, pH, read.indicatorDrops), error: errorOf(mL, at.mL) };
-  });
+  if (endpoint === null) return frozen([]);
+  return frozen(
+    Array.from({ length: drops + 1 }, (_, drop) => {
+      const mL = Math.min(endpoint.mL + drop * read.dropSize, titrationLimits.mL);
+      const pH = drop === 0 ? endpoint.pH : read.titration.pHAt(mL);
+      return { drop, mL, pH, colour: colourOf(dye, pH, read.indicatorDrops), error: errorOf(mL, at.mL) };
+    }),
+  );
 }
 
 /** Drops past the call. */
-export const overshootDefaults = { drops: 5 } as const;
+export const overshootDefaults = /*#__PURE__*/ frozen({ drops: 5 } as const);

@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { bestCallAt } from './best-call.js';
@@ -41,7 +42,7 @@ export interface SightRanking extends RankingNotes {
  * What `rankBySight` takes for granted: the just noticeable difference of M. Mahy, L. Van Eycken, A. Oosterlinck, Color Res.
  * Appl. 19, 105–121 (1994), from memory. It was found in CIE L*a*b*, with colours side by side.
  */
-export const sightDefaults = { vision: 'normal', noticeable: 2.3 } as const;
+export const sightDefaults = /*#__PURE__*/ frozen({ vision: 'normal', noticeable: 2.3 } as const);
 
 /**
  * Indicators in order of what they are worth to one observer, the best first: the score of `scoreIndicator` times how

@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { bestCallAt } from './best-call.js';
@@ -44,7 +45,7 @@ export function rankIndicators(
 
   const points = read.points.map((at) => bestCallAt(at, read));
   const ranking = ranked(chosen, read);
-  return { ranking, points, leftOut, notes: notesFor(points, read) };
+  return frozen({ ranking, points, leftOut, notes: notesFor(points, read) });
 }
 
 /**
@@ -82,7 +83,7 @@ export function chooseIndicators(
     ...bestCallAt(at, read),
     ranking: ranking.filter((one) => one.at === at),
   }));
-  return { points, leftOut, notes: notesFor(points, read) };
+  return frozen({ points, leftOut, notes: notesFor(points, read) });
 }
 
 type Read = ReturnType<typeof readScoreOptions>;

@@ -1,6 +1,7 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { cautionsOf } from '../safety/cautions-of.js';
 import { aliquot } from '../solution/aliquot.js';
 import { mix } from '../solution/mix.js';
@@ -93,9 +94,9 @@ export function referenceTubes(indicator: Indicator, recipe: TubeRecipe): Refere
     safelyBeyond: margin >= tubeMargin,
   });
   const [low, high] = [pHOfTube(acid), pHOfTube(base)];
-  return {
+  return frozen({
     acid: tube(low, dye.indicator.transition.from - low),
     base: tube(high, high - dye.indicator.transition.to),
     cautions: cautionsOf([dye.indicator, acid, base]),
-  };
+  });
 }

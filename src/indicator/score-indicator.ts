@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
@@ -58,7 +59,7 @@ export function scoreIndicator(
   const checked = readIndicator(indicator, 'indicator', faults);
   readPoints(read, faults);
   faults.done();
-  return scoreOf(read.titration, checked, read);
+  return frozen(scoreOf(read.titration, checked, read));
 }
 
 /** The score for the point that the indicator serves best, with what the Davies equation makes of it. @internal */

@@ -1,4 +1,5 @@
 import type { Faults, Unread } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/equivalence-points.js';
@@ -25,7 +26,7 @@ export interface ScoreOptions {
 }
 
 /** What is taken for granted of drops: common practice, with the drop of a burette between 0.02 and 0.07 mL. */
-export const indicatorDefaults = { dropSize: 0.05, indicatorDrops: 2 } as const;
+export const indicatorDefaults = /*#__PURE__*/ frozen({ dropSize: 0.05, indicatorDrops: 2 } as const);
 
 /** Options that have been read, but for the indicator they go with. @internal */
 export interface ReadOptions {

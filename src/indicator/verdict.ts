@@ -1,10 +1,17 @@
+import { frozen } from '../frozen.js';
+
 /** What a score is worth, in words. */
 export type Verdict = 'well suited' | 'suitable' | 'with care' | 'unsuitable';
 
 /**
  * The least score of each verdict. They are ours: 1/(1 + x²) for a typical call x tolerances off, with x = ½, 1 and 3.
  */
-export const verdictScores = { 'well suited': 0.8, suitable: 0.5, 'with care': 0.1, unsuitable: 0 } as const;
+export const verdictScores = /*#__PURE__*/ frozen({
+  'well suited': 0.8,
+  suitable: 0.5,
+  'with care': 0.1,
+  unsuitable: 0,
+} as const);
 
 /** @internal */
 export function verdictOf(score: number): Verdict {

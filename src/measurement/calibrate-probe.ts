@@ -1,5 +1,6 @@
 import { gasConstant, zeroCelsius } from '../equilibrium/temperature/kelvin.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 import type { Estimate } from './estimate.js';
@@ -43,7 +44,7 @@ export interface ProbeCalibration {
 }
 
 /** When a calibration is doubted. */
-export const probeDefaults = {
+export const probeDefaults = /*#__PURE__*/ frozen({
   /** % of the Nernst slope. */
   slope: { from: 95, to: 105 },
   /** mV at pH 7. */
@@ -62,7 +63,7 @@ export const probeDefaults = {
     kind: 'commonPractice',
     note: 'limits of teaching laboratories; the uncertainty of a standard is half of the expanded 0.01 of the IUPAC recommendations of 2002, from memory',
   },
-} as const;
+} as const);
 
 /** mV per pH of an ideal probe: ln 10·R·T/F, with F as fixed in the SI of 2019. @internal */
 export const nernstSlope = (celsius: number): number =>

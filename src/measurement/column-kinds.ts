@@ -1,8 +1,10 @@
+import { frozen } from '../frozen.js';
+
 /** What a column of readings holds. */
 export type ColumnKind = 'mL' | 'pH' | 'seconds' | 'skip';
 
 /** The order of columns without headings. @internal */
-export const usualOrder: readonly ColumnKind[] = ['mL', 'pH', 'seconds'];
+export const usualOrder: readonly ColumnKind[] = /*#__PURE__*/ frozen(['mL', 'pH', 'seconds']);
 
 const words: readonly (readonly [ColumnKind, RegExp])[] = [
   ['pH', /\bph\b/i],

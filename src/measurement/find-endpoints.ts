@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
 import { readGiven } from './read-given.js';
@@ -39,7 +40,7 @@ export interface EndpointOptions {
 /**
  * A probe read to 0.01 and a 50 mL burette read to half of its smallest division. Common practice.
  */
-export const endpointDefaults: ReadingUncertainty = { pH: 0.01, mL: 0.02 };
+export const endpointDefaults: ReadingUncertainty = /*#__PURE__*/ frozen({ pH: 0.01, mL: 0.02 });
 
 /** One end point. */
 export interface Endpoint {

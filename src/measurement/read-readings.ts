@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
 import { exactDecimal, exactly } from './exact-decimal.js';
 import { type Line, linesOf } from './lines-of.js';
@@ -37,7 +38,7 @@ export interface ReadingColumns {
 }
 
 /** The longest text, in characters, and most rows of columns. */
-export const readingLimits = { characters: 2e6, rows: 1e5 };
+export const readingLimits = /*#__PURE__*/ frozen({ characters: 2e6, rows: 1e5 });
 
 /**
  * Readings of a titration from what was typed, exported as CSV or pasted out of a spreadsheet, as running totals.

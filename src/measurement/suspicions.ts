@@ -1,4 +1,5 @@
 import type { Decimal } from 'decimal.js';
+import { frozen } from '../frozen.js';
 import type { ReadingFinding } from './reading-report.js';
 
 /** A line that holds numbers, as typed. @internal */
@@ -10,7 +11,7 @@ export interface Row {
 }
 
 /** Limits of a pH that a probe can show. Common practice: scales of meters end between. @internal */
-export const plausiblePH = { from: -2, to: 16 };
+export const plausiblePH = /*#__PURE__*/ frozen({ from: -2, to: 16 });
 
 /** Two steps are of one length within this share: 1.00 and 1.05 mL are, 1.0 and 1.1 mL are not. Common practice. */
 const sameStep = 0.05;

@@ -1,4 +1,5 @@
 import { Faults, isList } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { cautionsInSolution } from './cautions-in-solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { gasesOf } from './gases-from.js';
@@ -43,5 +44,5 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
   const { bottles, liquids, mixtures } = joined(read);
   const own = [...bottles.flatMap(cautionsOfBottle), ...liquids.flatMap(cautionsInSolution)];
   const gases = worstOfEach(mixtures.flatMap(gasesOf));
-  return [...new Set([...own, ...gases.map(({ caution }) => caution)]), lastCaution];
+  return frozen([...new Set([...own, ...gases.map(({ caution }) => caution)]), lastCaution]);
 }

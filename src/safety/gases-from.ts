@@ -5,6 +5,7 @@ import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
@@ -56,7 +57,7 @@ export function gasesFrom(solution: Solution): readonly GasSetFree[] {
   const faults = new Faults('gasesFrom');
   const read = readSolution(solution, 'solution', faults);
   faults.done();
-  return gasesOf(read);
+  return frozen(gasesOf(read));
 }
 
 /** Of a solution that has been read. @internal */

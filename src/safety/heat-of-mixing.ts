@@ -1,5 +1,6 @@
 import { heatOfNeutralisation, heatsOfDilution, heatsOfSolution } from '../catalogue/heats.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
+import { frozen } from '../frozen.js';
 import type { Content, Solution } from '../solution/solution.js';
 import { sum } from '../solver/sum.js';
 import type { Source } from '../source.js';
@@ -31,7 +32,7 @@ export interface Mixed {
  *
  * Source: common practice.
  */
-export const heatLimits = { told: 5, cooled: 10, refused: 40 } as const;
+export const heatLimits = /*#__PURE__*/ frozen({ told: 5, cooled: 10, refused: 40 } as const);
 
 /** J to warm a mL by a kelvin: of 1 mol/L salt solutions 3.9 to 4.0 J/(g K), of water 4.18. */
 const heatCapacity = 4;

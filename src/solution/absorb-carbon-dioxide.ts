@@ -1,5 +1,6 @@
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';
@@ -39,5 +40,5 @@ export function absorbCarbonDioxide(solution: Solution, options: { readonly shar
     faults,
   );
   faults.done();
-  return { mL: read.mL, contents: merged(contents) };
+  return frozen({ mL: read.mL, contents: merged(contents) });
 }

@@ -1,4 +1,5 @@
 import { Faults, plainly } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSolution } from './read-solution.js';
 import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
 
@@ -28,7 +29,7 @@ export function addWater(solution: PouredSolution, water: { readonly mL: number 
       added,
     );
   faults.done();
-  return { mL: before + added, contents };
+  return frozen({ mL: before + added, contents });
 }
 
 /**
@@ -53,5 +54,5 @@ export function makeUpTo(solution: PouredSolution, mark: { readonly mL: number }
     to: solutionLimits.mL,
   });
   faults.done();
-  return { mL, contents };
+  return frozen({ mL, contents });
 }

@@ -1,4 +1,5 @@
 import { at, Faults, type Unread } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Reagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicts.js';
 import { merged } from './merged.js';
@@ -37,7 +38,7 @@ export interface SolutionRecipe {
 }
 
 /** What `makeSolution` takes for granted. */
-export const solutionDefaults = { mL: 1000, purity: 1 } as const;
+export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as const);
 
 /**
  * Makes a solution of a final volume from weighed solids, amounts or concentrations.
@@ -64,7 +65,7 @@ export function makeSolution(recipe: SolutionRecipe): Solution {
   const faults = new Faults('makeSolution');
   const solution = readSolutionRecipe(recipe, '', faults);
   faults.done();
-  return solution;
+  return frozen(solution);
 }
 
 /** Reads a recipe from a caller's value, noting every fault, and makes the solution. @internal */

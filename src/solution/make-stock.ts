@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { solutionDefaults } from './make-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
@@ -50,5 +51,5 @@ export function makeStock(stock: {
       massPercent,
     );
   faults.done();
-  return { mL, contents: [{ reagent, mmol }] };
+  return frozen({ mL, contents: [{ reagent, mmol }] });
 }

@@ -1,4 +1,5 @@
 import { Faults, plainly } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
 import { readSolutions } from './read-solution.js';
@@ -33,7 +34,7 @@ export function mix(...solutions: readonly PouredSolution[]): Solution {
       mixture.mL,
     );
   faults.done();
-  return mixture;
+  return frozen(mixture);
 }
 
 /** The mixture of solutions that have been read. @internal */

@@ -1,7 +1,8 @@
 import type { Faults, Unread } from '../errors.js';
+import { frozen } from '../frozen.js';
 
 /** What an ingredient may hold. @internal */
-export const ingredientKeys = ['reagent', 'grams', 'purity', 'mmol', 'molar'] as const;
+export const ingredientKeys = /*#__PURE__*/ frozen(['reagent', 'grams', 'purity', 'mmol', 'molar'] as const);
 
 /** By which one quantity an ingredient is measured; undefined, with a fault noted, where it is none or several. @internal */
 export function readMeasure(

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 import type { Reagent } from '../substance/reagent.js';
 
@@ -40,4 +41,4 @@ export interface StockSolution extends Solution {
 export type PouredSolution = Solution & { readonly mL: number & { readonly [assumed]?: never } };
 
 /** Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid holds. */
-export const solutionLimits = { leastML: 1e-9, mL: 1e9, molar: 60 } as const;
+export const solutionLimits = /*#__PURE__*/ frozen({ leastML: 1e-9, mL: 1e9, molar: 60 } as const);

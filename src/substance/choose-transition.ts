@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Work } from '../works.js';
 import type { Indicator } from './indicator.js';
 import { readIndicator } from './read-indicator.js';
@@ -38,17 +39,17 @@ export function chooseTransition(indicator: Indicator, choice: { readonly work: 
     );
   }
   faults.done();
-  if (chosen === undefined || chosen === current) return before;
+  if (chosen === undefined || chosen === current) return frozen(before);
 
   const { from, to, source } = chosen;
   const { titrationExponent, ...rest } = before;
   const keep = titrationExponent && titrationExponent.pH >= from && titrationExponent.pH <= to;
-  return {
+  return frozen({
     ...rest,
     ...(keep ? { titrationExponent } : {}),
     ...(before.pKIn === undefined ? {} : { pKInSource: before.pKInSource ?? before.source }),
     transition: { from, to },
     source,
     alternatives: { ...before.alternatives, transitions: known.filter((one) => one !== chosen) },
-  };
+  });
 }

@@ -1,4 +1,5 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Indicator } from './indicator.js';
 import { readIndicator } from './read-indicator.js';
 
@@ -27,5 +28,5 @@ export function defineIndicator(indicator: Indicator): Indicator {
   const faults = new Faults('defineIndicator');
   const checked = readIndicator(indicator, '', faults);
   faults.done();
-  return checked;
+  return frozen(checked);
 }

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
 
 /** A range of pH over which an indicator changes, as a work prints it. */
@@ -73,7 +74,12 @@ export interface Indicator {
 }
 
 /** Limits of an indicator: pH of its range and pKIn, the depth of its colours, the parts of a mixture. */
-export const indicatorLimits = { pH: [-2, 16], nm: [200, 900], absorbance: 10, parts: 10 } as const;
+export const indicatorLimits = /*#__PURE__*/ frozen({
+  pH: [-2, 16],
+  nm: [200, 900],
+  absorbance: 10,
+  parts: 10,
+} as const);
 
 /** The word for a form without colour. */
 export const colourless = 'colourless';

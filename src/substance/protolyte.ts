@@ -1,4 +1,5 @@
 import { at, Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { noteLength, readSource, type Source } from '../source.js';
 import { readSparinglySoluble, type SparinglySoluble } from './sparingly-soluble.js';
 
@@ -70,7 +71,7 @@ export interface Protolyte<Formula extends string = string> {
 }
 
 /** Limits of what a protolyte can be; the solver's scaling rests on them (equilibrium/family.ts). */
-export const protolyteLimits = { pKa: [-10, 20], steps: 16, charge: 20 } as const;
+export const protolyteLimits = /*#__PURE__*/ frozen({ pKa: [-10, 20], steps: 16, charge: 20 } as const);
 
 /**
  * Defines a protolyte: one acid with all its conjugate bases.
@@ -106,7 +107,7 @@ export function defineProtolyte<const Formula extends string>(
   const read = readProtolyte(protolyte, '', faults) as Protolyte<Formula>;
   faults.done();
   const notes = [...new Set([...(read.notes ?? []), ...notesOnOrder(read)])];
-  return notes.length > 0 ? { ...read, notes } : read;
+  return frozen(notes.length > 0 ? { ...read, notes } : read);
 }
 
 const keys = {

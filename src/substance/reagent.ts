@@ -1,4 +1,5 @@
 import { at, Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSource, type Source } from '../source.js';
 import { type Hazard, readHazard } from './hazard.js';
 import { readMolarMass } from './molar-mass.js';
@@ -57,7 +58,7 @@ export function defineReagent(reagent: Reagent): Reagent {
   const faults = new Faults('defineReagent');
   const checked = readReagent(reagent, '', faults);
   faults.done();
-  return checked;
+  return frozen(checked);
 }
 
 const keys = ['id', 'name', 'formula', 'molarMass', 'protolytes', 'ions', 'hazard', 'source'];

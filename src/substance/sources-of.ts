@@ -1,5 +1,6 @@
 import { atomicWeightsSource } from '../catalogue/atomic-weights.js';
 import { at, Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { readSource, type Source } from '../source.js';
 import { works } from '../works.js';
 import { readMolarMass } from './molar-mass.js';
@@ -79,7 +80,7 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
     for (const next of inside.reverse()) left.push(next);
   }
   faults.done();
-  return [...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation }));
+  return frozen([...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation })));
 }
 
 /** What no number rests on: other values, and solids that are only warned of. */

@@ -1,5 +1,6 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { leastBetween } from '../solver/least-between.js';
 import { readBoilOutUnder } from './boil-out.js';
 import type { Curve } from './curve.js';
@@ -66,17 +67,21 @@ export function compareModels(
   const own = titrationOf(read);
   const upTo = wanted ?? usualEnd(own.equivalencePoints, read.analyte);
   const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
-  return others.map(titrationOf).map((other) => {
-    const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort((a, b) => a - b);
-    const curve = other.curve({ volumes: both });
-    const differences = own.pHs(both).map((pH, k) => (curve.pH[k] as number) - pH);
-    return {
-      conditions: other.setup.conditions ?? {},
-      titration: other,
-      curve,
-      largest: largestOf((mL) => other.pHAt(mL) - own.pHAt(mL), both, differences),
-    };
-  });
+  return frozen(
+    others.map(titrationOf).map((other) => {
+      const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort(
+        (a, b) => a - b,
+      );
+      const curve = other.curve({ volumes: both });
+      const differences = own.pHs(both).map((pH, k) => (curve.pH[k] as number) - pH);
+      return {
+        conditions: other.setup.conditions ?? {},
+        titration: other,
+        curve,
+        largest: largestOf((mL) => other.pHAt(mL) - own.pHAt(mL), both, differences),
+      };
+    }),
+  );
 }
 
 /** Where |f| is greatest: at the best of the volumes, at which it is known, or between that and its neighbours. */

@@ -1,6 +1,7 @@
 import { readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { partOf } from '../solution/aliquot.js';
 import { readConflicts } from '../solution/conflicts.js';
 import { mixtureOf } from '../solution/mix.js';
@@ -104,7 +105,7 @@ export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterCompa
   const { analyte } = read;
   const good = titrationOf({ ...read, analyte: { ...analyte, mL: analyte.mL + mL } });
   const given = titrationOf({ ...read, analyte: mixtureOf([analyte, partOf(water, mL)]), titrant });
-  return {
+  return frozen({
     good,
     given,
     equivalencePoints: reactionsOf(good, given).map((reaction) => ({
@@ -115,7 +116,7 @@ export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterCompa
       pH,
       ...shiftOf(good.volumeAt(pH), given.volumeAt(pH)),
     })),
-  };
+  });
 }
 
 const reactionsOf = (...titrations: readonly Titration[]): string[] => [

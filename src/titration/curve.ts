@@ -1,5 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults, plainly } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { titrationLimits } from './limits.js';
 
 /** One point of a titration curve. */
@@ -50,7 +51,7 @@ export function rows(curve: Curve): CurvePoint[] {
     if (sound && column.length !== mL.length)
       faults.add('conflict', key, `a column of ${mL.length}, as many as there are volumes`, column);
   faults.done();
-  return mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number }));
+  return frozen(mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number })));
 }
 
 /** Reads additions from a caller's value, noting every fault. @internal */

@@ -1,10 +1,11 @@
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import type { Course } from './course.js';
 import { readVolume } from './curve.js';
 import { titrationLimits } from './limits.js';
 
 /** What `titrate` takes for granted: `within`, mL, to either side of a jump (a drop of a burette). */
-export const titrationDefaults = { within: 0.05 } as const;
+export const titrationDefaults = /*#__PURE__*/ frozen({ within: 0.05 } as const);
 
 /** pH `within` mL after a volume less pH as much before it, both as a caller gave them. @internal */
 export function jumpAt(course: Course, mL: number, options?: { readonly within?: number }): number {

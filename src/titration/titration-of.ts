@@ -5,6 +5,7 @@ import { noteOnSolid, type Precipitate, precipitatesOf } from '../equilibrium/pr
 import type { PH } from '../equilibrium/quantities.js';
 import { type Setting, settingOf } from '../equilibrium/setting.js';
 import { Faults } from '../errors.js';
+import { frozen } from '../frozen.js';
 import { partOf } from '../solution/aliquot.js';
 import { mixtureOf } from '../solution/mix.js';
 import { totalsOf } from '../solution/totals.js';
@@ -28,25 +29,25 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
   const course = joined(legs);
   const points = once(() => {
     const ofLegs = legs.map(pointsOf);
-    return {
+    return frozen({
       equivalence: ofLegs.flatMap(({ equivalence }) => equivalence),
       halfEquivalence: ofLegs.flatMap(({ halfEquivalence }) => halfEquivalence),
       inflections: ofLegs.flatMap(({ inflections }) => inflections),
-    };
+    });
   });
   const equilibriumAt = (mL: number): Equilibrium => {
     const mixed = mL > 0 ? mixtureOf([analyte, partOf(titrant, mL)]) : analyte;
-    return equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed), mixed);
+    return frozen(equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed), mixed));
   };
-  return {
-    setup: { analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) },
-    constants: constantsInUse(setting),
+  return Object.freeze<Titration>({
+    setup: frozen({ analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) }),
+    constants: frozen(constantsInUse(setting)),
     pHAt: (mL) => course.pHAt(read('pHAt', mL)),
     slopeAt: (mL) => course.pointAt(read('slopeAt', mL)).slope,
     jumpAt: (mL, options) => jumpAt(course, mL, options),
     equilibriumAt: (mL) => equilibriumAt(read('equilibriumAt', mL)),
     volumeAt: (pH) => volumesAt(course, pH, 'volumeAt')[0],
-    volumesAt: (pH) => volumesAt(course, pH, 'volumesAt'),
+    volumesAt: (pH) => frozen(volumesAt(course, pH, 'volumesAt')),
     get equivalencePoints() {
       return points().equivalence;
     },
@@ -67,7 +68,7 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
         .flatMap(({ bufferCapacity }) => notesOnCapacity(bufferCapacity));
       const empty = equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : [];
       const ofStrongest = strongest.notes.filter((note) => !ofOne.includes(note));
-      return [
+      return frozen([
         ...new Set([
           ...empty,
           ...ofStrongest,
@@ -75,11 +76,11 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
           ...notesOnSolids(volumes, states),
           ...notesOnGas(setting),
         ]),
-      ];
+      ]);
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
-    curve: (additions) => curveOf(course, readAdditions(additions)),
-  };
+    curve: (additions) => frozen(curveOf(course, readAdditions(additions))),
+  });
 }
 
 /** Of every solid that may fall out at one of the volumes, a note on where it is most in excess. */

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Indicator } from '../../substance/indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
@@ -14,7 +15,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl yellow (dimethyl yellow), red to yellow. */
-export const methylYellow: Indicator = {
+export const methylYellow: Indicator = /*#__PURE__*/ frozen({
   id: 'methylYellow',
   name: 'methyl yellow (dimethyl yellow)',
   transition: { from: 2.9, to: 4 },
@@ -47,10 +48,10 @@ export const methylYellow: Indicator = {
     reason: 'it may cause cancer, and other indicators take its place',
     source: { kind: 'commonPractice', note: 'teaching laboratories do not use it any more' },
   },
-};
+});
 
 /** Congo red, blue-violet to red. */
-export const congoRed: Indicator = {
+export const congoRed: Indicator = /*#__PURE__*/ frozen({
   id: 'congoRed',
   name: 'Congo red',
   transition: { from: 3, to: 5 },
@@ -80,10 +81,10 @@ export const congoRed: Indicator = {
     reason: 'it may cause cancer and harm the unborn child, and other indicators take its place',
     source: { kind: 'commonPractice', note: 'teaching laboratories do not use it any more' },
   },
-};
+});
 
 /** Methyl orange, red to yellow-orange. */
-export const methylOrange: Indicator = {
+export const methylOrange: Indicator = /*#__PURE__*/ frozen({
   id: 'methylOrange',
   name: 'methyl orange',
   transition: { from: 3.1, to: 4.4 },
@@ -140,10 +141,10 @@ export const methylOrange: Indicator = {
   },
   hazard: 'The solid is poisonous if swallowed: do not raise dust. See the safety data sheet.',
   notes: ['The end point of an acid with a carbonate is taken at about pH 4.', 'pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Methyl red, red to yellow. */
-export const methylRed: Indicator = {
+export const methylRed: Indicator = /*#__PURE__*/ frozen({
   id: 'methylRed',
   name: 'methyl red',
   transition: { from: 4.4, to: 6.2 },
@@ -173,10 +174,10 @@ export const methylRed: Indicator = {
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});
 
 /** Alizarin yellow R, yellow to orange-red. */
-export const alizarinYellowR: Indicator = {
+export const alizarinYellowR: Indicator = /*#__PURE__*/ frozen({
   id: 'alizarinYellowR',
   name: 'alizarin yellow R',
   transition: { from: 10.1, to: 12 },
@@ -208,10 +209,10 @@ export const alizarinYellowR: Indicator = {
   notes: [
     'Alizarin yellow GG, its relative, goes from colourless to yellow between pH 10.0 and 12.0 (Thai Pharmacopoeia).',
   ],
-};
+});
 
 /** Tropaeolin O, yellow to orange. */
-export const tropaeolinO: Indicator = {
+export const tropaeolinO: Indicator = /*#__PURE__*/ frozen({
   id: 'tropaeolinO',
   name: 'tropaeolin O',
   transition: { from: 11.1, to: 12.7 },
@@ -232,4 +233,4 @@ export const tropaeolinO: Indicator = {
   alternatives: {
     transitions: [{ from: 11, to: 13, source: crc }],
   },
-};
+});

@@ -1,10 +1,11 @@
+import { frozen } from '../../frozen.js';
 import type { Indicator } from '../../substance/indicator.js';
 import { methylRed } from './azo-dyes.js';
 import { wikipedia2007 } from './handbooks.js';
 import { bromocresolGreen } from './sulfonephthaleins.js';
 
 /** Methyl red + bromocresol green (mixed), red to green. */
-export const methylRedBromocresolGreen: Indicator = {
+export const methylRedBromocresolGreen: Indicator = /*#__PURE__*/ frozen({
   id: 'methylRedBromocresolGreen',
   name: 'methyl red + bromocresol green (mixed)',
   transition: { from: 4.5, to: 5.2 },
@@ -36,4 +37,4 @@ export const methylRedBromocresolGreen: Indicator = {
   notes: [
     'At its change point it is called grey, since the colours of its parts are nearly complementary there; predicted colours pass through a dull olive.',
   ],
-};
+});

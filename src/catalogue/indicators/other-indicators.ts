@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Indicator } from '../../substance/indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
@@ -14,7 +15,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl violet, yellow to blue-violet. */
-export const methylViolet: Indicator = {
+export const methylViolet: Indicator = /*#__PURE__*/ frozen({
   id: 'methylViolet',
   name: 'methyl violet',
   transition: { from: 0, to: 1.6 },
@@ -47,10 +48,10 @@ export const methylViolet: Indicator = {
   },
   hazard:
     'Harmful if swallowed, can damage the eyes badly, and suspected of causing cancer; it stains. See the safety data sheet.',
-};
+});
 
 /** Litmus (azolitmin), red to blue. */
-export const litmus: Indicator = {
+export const litmus: Indicator = /*#__PURE__*/ frozen({
   id: 'litmus',
   name: 'litmus (azolitmin)',
   transition: { from: 4.5, to: 8.3 },
@@ -78,10 +79,10 @@ export const litmus: Indicator = {
     source: { kind: 'commonPractice', note: 'litmus tells acid from base and is not used for end points' },
   },
   notes: ['Changes too broadly for the end point of a titration.', 'pKIn: mixture; nominal.'],
-};
+});
 
 /** Neutral red, red to yellow. */
-export const neutralRed: Indicator = {
+export const neutralRed: Indicator = /*#__PURE__*/ frozen({
   id: 'neutralRed',
   name: 'neutral red',
   transition: { from: 6.8, to: 8 },
@@ -107,10 +108,10 @@ export const neutralRed: Indicator = {
     pKIns: [{ pKIn: 6.8, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});
 
 /** Nitramine (2,4,6-trinitrophenylmethylnitramine), colourless to orange-brown. */
-export const nitramine: Indicator = {
+export const nitramine: Indicator = /*#__PURE__*/ frozen({
   id: 'nitramine',
   name: 'nitramine (2,4,6-trinitrophenylmethylnitramine)',
   transition: { from: 10.8, to: 13 },
@@ -128,10 +129,10 @@ export const nitramine: Indicator = {
     reason: 'the solid is an explosive, and poisonous; it is listed for history',
     source: { kind: 'commonPractice', note: 'laboratories do not keep tetryl as an indicator any more' },
   },
-};
+});
 
 /** Indigo carmine, blue to yellow. */
-export const indigoCarmine: Indicator = {
+export const indigoCarmine: Indicator = /*#__PURE__*/ frozen({
   id: 'indigoCarmine',
   name: 'indigo carmine',
   transition: { from: 11.4, to: 13 },
@@ -150,4 +151,4 @@ export const indigoCarmine: Indicator = {
     transitions: [{ from: 11.4, to: 13, source: juniorOlympiad }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Indicator } from '../../substance/indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
@@ -13,7 +14,7 @@ import {
 } from './handbooks.js';
 
 /** Phenolphthalein, colourless to pink. */
-export const phenolphthalein: Indicator = {
+export const phenolphthalein: Indicator = /*#__PURE__*/ frozen({
   id: 'phenolphthalein',
   name: 'phenolphthalein',
   transition: { from: 8.2, to: 10 },
@@ -60,10 +61,10 @@ export const phenolphthalein: Indicator = {
     'The pH at which pink is first seen moves with the logarithm of the amount added. The colour fades above pH 12.',
     'pKIn: effective; two steps 8.9 and 9.4 reported.',
   ],
-};
+});
 
 /** O-cresolphthalein, colourless to red. */
-export const oCresolphthalein: Indicator = {
+export const oCresolphthalein: Indicator = /*#__PURE__*/ frozen({
   id: 'oCresolphthalein',
   name: 'o-cresolphthalein',
   transition: { from: 8.2, to: 9.8 },
@@ -86,10 +87,10 @@ export const oCresolphthalein: Indicator = {
     transitions: [{ from: 8.2, to: 9.8, source: crc }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});
 
 /** Thymolphthalein, colourless to blue. */
-export const thymolphthalein: Indicator = {
+export const thymolphthalein: Indicator = /*#__PURE__*/ frozen({
   id: 'thymolphthalein',
   name: 'thymolphthalein',
   transition: { from: 9.3, to: 10.5 },
@@ -117,4 +118,4 @@ export const thymolphthalein: Indicator = {
     pKIns: [{ pKIn: 9.7, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Indicator } from '../../substance/indicator.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
@@ -16,7 +17,7 @@ import {
 } from './handbooks.js';
 
 /** Cresol red (first change), red to yellow. */
-export const cresolRedAcid: Indicator = {
+export const cresolRedAcid: Indicator = /*#__PURE__*/ frozen({
   id: 'cresolRedAcid',
   name: 'cresol red (first change)',
   transition: { from: 0.2, to: 1.8 },
@@ -35,10 +36,10 @@ export const cresolRedAcid: Indicator = {
   alternatives: {
     transitions: [{ from: 0.2, to: 1.8, source: kolthoff }],
   },
-};
+});
 
 /** Thymol blue (first change), red to yellow. */
-export const thymolBlueAcid: Indicator = {
+export const thymolBlueAcid: Indicator = /*#__PURE__*/ frozen({
   id: 'thymolBlueAcid',
   name: 'thymol blue (first change)',
   transition: { from: 1.2, to: 2.8 },
@@ -64,10 +65,10 @@ export const thymolBlueAcid: Indicator = {
     pKIns: [{ pKIn: 1.6, source: juniorOlympiad }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Bromophenol blue, yellow to blue-violet. */
-export const bromophenolBlue: Indicator = {
+export const bromophenolBlue: Indicator = /*#__PURE__*/ frozen({
   id: 'bromophenolBlue',
   name: 'bromophenol blue',
   transition: { from: 3, to: 4.6 },
@@ -94,10 +95,10 @@ export const bromophenolBlue: Indicator = {
     pKIns: [{ pKIn: 4.1, source: kolthoff, note: 'zero ionic strength' }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Bromocresol green, yellow to blue. */
-export const bromocresolGreen: Indicator = {
+export const bromocresolGreen: Indicator = /*#__PURE__*/ frozen({
   id: 'bromocresolGreen',
   name: 'bromocresol green',
   transition: { from: 3.8, to: 5.4 },
@@ -137,10 +138,10 @@ export const bromocresolGreen: Indicator = {
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Chlorophenol red, yellow to red. */
-export const chlorophenolRed: Indicator = {
+export const chlorophenolRed: Indicator = /*#__PURE__*/ frozen({
   id: 'chlorophenolRed',
   name: 'chlorophenol red',
   transition: { from: 4.8, to: 6.4 },
@@ -169,10 +170,10 @@ export const chlorophenolRed: Indicator = {
       { pKIn: 6.25, source: kolthoff, note: 'zero ionic strength' },
     ],
   },
-};
+});
 
 /** Bromocresol purple, yellow to purple. */
-export const bromocresolPurple: Indicator = {
+export const bromocresolPurple: Indicator = /*#__PURE__*/ frozen({
   id: 'bromocresolPurple',
   name: 'bromocresol purple',
   transition: { from: 5.2, to: 6.8 },
@@ -200,10 +201,10 @@ export const bromocresolPurple: Indicator = {
     pKIns: [{ pKIn: 6.4, source: kolthoff, note: 'zero ionic strength' }],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Bromothymol blue, yellow to blue. */
-export const bromothymolBlue: Indicator = {
+export const bromothymolBlue: Indicator = /*#__PURE__*/ frozen({
   id: 'bromothymolBlue',
   name: 'bromothymol blue',
   transition: { from: 6, to: 7.6 },
@@ -244,10 +245,10 @@ export const bromothymolBlue: Indicator = {
     ],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-};
+});
 
 /** Phenol red, yellow to red. */
-export const phenolRed: Indicator = {
+export const phenolRed: Indicator = /*#__PURE__*/ frozen({
   id: 'phenolRed',
   name: 'phenol red',
   transition: { from: 6.6, to: 8 },
@@ -281,10 +282,10 @@ export const phenolRed: Indicator = {
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** Cresol red (second change), yellow to purple-red. */
-export const cresolRed: Indicator = {
+export const cresolRed: Indicator = /*#__PURE__*/ frozen({
   id: 'cresolRed',
   name: 'cresol red (second change)',
   transition: { from: 7.2, to: 8.8 },
@@ -314,10 +315,10 @@ export const cresolRed: Indicator = {
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});
 
 /** M-cresol purple (second change), yellow to purple. */
-export const mCresolPurple: Indicator = {
+export const mCresolPurple: Indicator = /*#__PURE__*/ frozen({
   id: 'mCresolPurple',
   name: 'm-cresol purple (second change)',
   transition: { from: 7.6, to: 9.2 },
@@ -339,10 +340,10 @@ export const mCresolPurple: Indicator = {
     transitions: [{ from: 7.4, to: 9, source: juniorOlympiad }],
     pKIns: [{ pKIn: 8.3, source: juniorOlympiad }],
   },
-};
+});
 
 /** Thymol blue (second change), yellow to blue. */
-export const thymolBlue: Indicator = {
+export const thymolBlue: Indicator = /*#__PURE__*/ frozen({
   id: 'thymolBlue',
   name: 'thymol blue (second change)',
   transition: { from: 8, to: 9.6 },
@@ -373,4 +374,4 @@ export const thymolBlue: Indicator = {
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
-};
+});

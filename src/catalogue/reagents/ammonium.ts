@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { ammonium } from '../acids/amines.js';
 import { acetic } from '../acids/carboxylic.js';
@@ -6,7 +7,7 @@ import { chloride, nitrate } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Ammonia, NH3. Dissolved in water. */
-export const ammonia: Reagent = {
+export const ammonia: Reagent = /*#__PURE__*/ frozen({
   id: 'ammonia',
   name: 'ammonia',
   formula: 'NH3',
@@ -18,10 +19,10 @@ export const ammonia: Reagent = {
     words: 'Very toxic to water life. Open the concentrated solution in a fume cupboard.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Ammonium chloride, NH4Cl. */
-export const ammoniumChloride: Reagent = {
+export const ammoniumChloride: Reagent = /*#__PURE__*/ frozen({
   id: 'ammoniumChloride',
   name: 'ammonium chloride',
   formula: 'NH4Cl',
@@ -29,10 +30,10 @@ export const ammoniumChloride: Reagent = {
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [{ ion: chloride, count: 1 }],
   hazard: 'Harmful if swallowed, and irritates the eyes. For solutions, see the safety data sheet.',
-};
+});
 
 /** Ammonium sulfate, (NH4)2SO4. */
-export const ammoniumSulfate: Reagent = {
+export const ammoniumSulfate: Reagent = /*#__PURE__*/ frozen({
   id: 'ammoniumSulfate',
   name: 'ammonium sulfate',
   formula: '(NH4)2SO4',
@@ -42,10 +43,10 @@ export const ammoniumSulfate: Reagent = {
     { protolyte: sulfuric, count: 1 },
   ],
   ions: [],
-};
+});
 
 /** Ammonium nitrate, NH4NO3. */
-export const ammoniumNitrate: Reagent = {
+export const ammoniumNitrate: Reagent = /*#__PURE__*/ frozen({
   id: 'ammoniumNitrate',
   name: 'ammonium nitrate',
   formula: 'NH4NO3',
@@ -54,10 +55,10 @@ export const ammoniumNitrate: Reagent = {
   ions: [{ ion: nitrate, count: 1 }],
   hazard:
     'An oxidiser that can explode when heated or mixed with anything that burns; irritates the eyes. Local rules may limit who can buy or store it. For solutions, see the safety data sheet.',
-};
+});
 
 /** Ammonium acetate, CH3COONH4. */
-export const ammoniumAcetate: Reagent = {
+export const ammoniumAcetate: Reagent = /*#__PURE__*/ frozen({
   id: 'ammoniumAcetate',
   name: 'ammonium acetate',
   formula: 'CH3COONH4',
@@ -67,4 +68,4 @@ export const ammoniumAcetate: Reagent = {
     { protolyte: acetic, count: 1 },
   ],
   ions: [],
-};
+});

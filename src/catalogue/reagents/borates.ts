@@ -1,10 +1,11 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { boric } from '../acids/inorganic.js';
 import { sodium } from '../ions.js';
 import { boronLimit } from './concentration-limits.js';
 
 /** Boric acid, H3BO3. */
-export const boricAcid: Reagent = {
+export const boricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'boricAcid',
   name: 'boric acid',
   formula: 'H3BO3',
@@ -16,10 +17,10 @@ export const boricAcid: Reagent = {
     words: 'Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
-};
+});
 
 /** Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives equal amounts of boric acid and borate. */
-export const borax: Reagent = {
+export const borax: Reagent = /*#__PURE__*/ frozen({
   id: 'borax',
   name: 'borax (disodium tetraborate decahydrate)',
   formula: 'Na2B4O7·10H2O',
@@ -31,10 +32,10 @@ export const borax: Reagent = {
     words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
-};
+});
 
 /** Disodium tetraborate, Na2B4O7. Anhydrous borax. */
-export const disodiumTetraborate: Reagent = {
+export const disodiumTetraborate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumTetraborate',
   name: 'disodium tetraborate',
   formula: 'Na2B4O7',
@@ -46,4 +47,4 @@ export const disodiumTetraborate: Reagent = {
     words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { imidazolium } from '../acids/amines.js';
 import * as aminoAcids from '../acids/amino-acids.js';
@@ -8,7 +9,7 @@ import { chloride, sodium } from '../ions.js';
 // Biological buffers, as the free acid or base that is sold.
 
 /** Tris, (HOCH2)3CNH2. THAM, trometamol; a primary standard for acids. */
-export const tris: Reagent = {
+export const tris: Reagent = /*#__PURE__*/ frozen({
   id: 'tris',
   name: 'Tris',
   formula: '(HOCH2)3CNH2',
@@ -16,10 +17,10 @@ export const tris: Reagent = {
   protolytes: [{ protolyte: buffers.tris, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** Tris hydrochloride, (HOCH2)3CNH2·HCl. */
-export const trisHydrochloride: Reagent = {
+export const trisHydrochloride: Reagent = /*#__PURE__*/ frozen({
   id: 'trisHydrochloride',
   name: 'Tris hydrochloride',
   formula: '(HOCH2)3CNH2·HCl',
@@ -27,10 +28,10 @@ export const trisHydrochloride: Reagent = {
   protolytes: [{ protolyte: buffers.tris, count: 1 }],
   ions: [{ ion: chloride, count: 1 }],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** Imidazole, C3H4N2. */
-export const imidazole: Reagent = {
+export const imidazole: Reagent = /*#__PURE__*/ frozen({
   id: 'imidazole',
   name: 'imidazole',
   formula: 'C3H4N2',
@@ -39,20 +40,20 @@ export const imidazole: Reagent = {
   ions: [],
   hazard:
     'Corrosive, harmful if swallowed, and may harm the unborn child. For solutions, see the safety data sheet.',
-};
+});
 
 /** Glycine, H2NCH2COOH. */
-export const glycine: Reagent = {
+export const glycine: Reagent = /*#__PURE__*/ frozen({
   id: 'glycine',
   name: 'glycine',
   formula: 'H2NCH2COOH',
   molarMass: 75.067,
   protolytes: [{ protolyte: aminoAcids.glycine, count: 1 }],
   ions: [],
-};
+});
 
 /** Glycine hydrochloride, H2NCH2COOH·HCl. */
-export const glycineHydrochloride: Reagent = {
+export const glycineHydrochloride: Reagent = /*#__PURE__*/ frozen({
   id: 'glycineHydrochloride',
   name: 'glycine hydrochloride',
   formula: 'H2NCH2COOH·HCl',
@@ -60,10 +61,10 @@ export const glycineHydrochloride: Reagent = {
   protolytes: [{ protolyte: aminoAcids.glycine, count: 1 }],
   ions: [{ ion: chloride, count: 1 }],
   hazard: 'Acid: irritates the eyes. For solutions, see the safety data sheet.',
-};
+});
 
 /** Bis-Tris, (HOCH2)3CN(CH2CH2OH)2. */
-export const bisTris: Reagent = {
+export const bisTris: Reagent = /*#__PURE__*/ frozen({
   id: 'bisTris',
   name: 'Bis-Tris',
   formula: '(HOCH2)3CN(CH2CH2OH)2',
@@ -71,10 +72,10 @@ export const bisTris: Reagent = {
   protolytes: [{ protolyte: buffers.bisTris, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** MES, C6H13NO4S. */
-export const mes: Reagent = {
+export const mes: Reagent = /*#__PURE__*/ frozen({
   id: 'mes',
   name: 'MES',
   formula: 'C6H13NO4S',
@@ -82,10 +83,10 @@ export const mes: Reagent = {
   protolytes: [{ protolyte: buffers.mes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** MES monohydrate, C6H13NO4S·H2O. */
-export const mesMonohydrate: Reagent = {
+export const mesMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'mesMonohydrate',
   name: 'MES monohydrate',
   formula: 'C6H13NO4S·H2O',
@@ -93,10 +94,10 @@ export const mesMonohydrate: Reagent = {
   protolytes: [{ protolyte: buffers.mes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** ADA, C6H10N2O5. */
-export const ada: Reagent = {
+export const ada: Reagent = /*#__PURE__*/ frozen({
   id: 'ada',
   name: 'ADA',
   formula: 'C6H10N2O5',
@@ -104,10 +105,10 @@ export const ada: Reagent = {
   protolytes: [{ protolyte: buffers.ada, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** ACES, C4H10N2O4S. */
-export const aces: Reagent = {
+export const aces: Reagent = /*#__PURE__*/ frozen({
   id: 'aces',
   name: 'ACES',
   formula: 'C4H10N2O4S',
@@ -115,10 +116,10 @@ export const aces: Reagent = {
   protolytes: [{ protolyte: buffers.aces, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** PIPES, C8H18N2O6S2. */
-export const pipes: Reagent = {
+export const pipes: Reagent = /*#__PURE__*/ frozen({
   id: 'pipes',
   name: 'PIPES',
   formula: 'C8H18N2O6S2',
@@ -126,10 +127,10 @@ export const pipes: Reagent = {
   protolytes: [{ protolyte: buffers.pipes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** MOPSO, C7H15NO5S. */
-export const mopso: Reagent = {
+export const mopso: Reagent = /*#__PURE__*/ frozen({
   id: 'mopso',
   name: 'MOPSO',
   formula: 'C7H15NO5S',
@@ -137,10 +138,10 @@ export const mopso: Reagent = {
   protolytes: [{ protolyte: buffers.mopso, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** BES, C6H15NO5S. */
-export const bes: Reagent = {
+export const bes: Reagent = /*#__PURE__*/ frozen({
   id: 'bes',
   name: 'BES',
   formula: 'C6H15NO5S',
@@ -148,10 +149,10 @@ export const bes: Reagent = {
   protolytes: [{ protolyte: buffers.bes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** MOPS, C7H15NO4S. */
-export const mops: Reagent = {
+export const mops: Reagent = /*#__PURE__*/ frozen({
   id: 'mops',
   name: 'MOPS',
   formula: 'C7H15NO4S',
@@ -159,10 +160,10 @@ export const mops: Reagent = {
   protolytes: [{ protolyte: buffers.mops, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** TES, C6H15NO6S. */
-export const tes: Reagent = {
+export const tes: Reagent = /*#__PURE__*/ frozen({
   id: 'tes',
   name: 'TES',
   formula: 'C6H15NO6S',
@@ -170,10 +171,10 @@ export const tes: Reagent = {
   protolytes: [{ protolyte: buffers.tes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** HEPES, C8H18N2O4S. */
-export const hepes: Reagent = {
+export const hepes: Reagent = /*#__PURE__*/ frozen({
   id: 'hepes',
   name: 'HEPES',
   formula: 'C8H18N2O4S',
@@ -181,10 +182,10 @@ export const hepes: Reagent = {
   protolytes: [{ protolyte: buffers.hepes, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** EPPS, C9H20N2O4S. */
-export const epps: Reagent = {
+export const epps: Reagent = /*#__PURE__*/ frozen({
   id: 'epps',
   name: 'EPPS',
   formula: 'C9H20N2O4S',
@@ -192,10 +193,10 @@ export const epps: Reagent = {
   protolytes: [{ protolyte: buffers.epps, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** Tricine, C6H13NO5. */
-export const tricine: Reagent = {
+export const tricine: Reagent = /*#__PURE__*/ frozen({
   id: 'tricine',
   name: 'Tricine',
   formula: 'C6H13NO5',
@@ -203,10 +204,10 @@ export const tricine: Reagent = {
   protolytes: [{ protolyte: buffers.tricine, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** Bicine, C6H13NO4. */
-export const bicine: Reagent = {
+export const bicine: Reagent = /*#__PURE__*/ frozen({
   id: 'bicine',
   name: 'Bicine',
   formula: 'C6H13NO4',
@@ -214,10 +215,10 @@ export const bicine: Reagent = {
   protolytes: [{ protolyte: buffers.bicine, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** TAPS, C7H17NO6S. */
-export const taps: Reagent = {
+export const taps: Reagent = /*#__PURE__*/ frozen({
   id: 'taps',
   name: 'TAPS',
   formula: 'C7H17NO6S',
@@ -225,10 +226,10 @@ export const taps: Reagent = {
   protolytes: [{ protolyte: buffers.taps, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** CHES, C8H17NO3S. */
-export const ches: Reagent = {
+export const ches: Reagent = /*#__PURE__*/ frozen({
   id: 'ches',
   name: 'CHES',
   formula: 'C8H17NO3S',
@@ -236,10 +237,10 @@ export const ches: Reagent = {
   protolytes: [{ protolyte: buffers.ches, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** CAPS, C9H19NO3S. */
-export const caps: Reagent = {
+export const caps: Reagent = /*#__PURE__*/ frozen({
   id: 'caps',
   name: 'CAPS',
   formula: 'C9H19NO3S',
@@ -247,10 +248,10 @@ export const caps: Reagent = {
   protolytes: [{ protolyte: buffers.caps, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
-};
+});
 
 /** Disodium EDTA dihydrate, Na2C10H14N2O8·2H2O. */
-export const disodiumEdtaDihydrate: Reagent = {
+export const disodiumEdtaDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumEdtaDihydrate',
   name: 'disodium EDTA dihydrate',
   formula: 'Na2C10H14N2O8·2H2O',
@@ -258,4 +259,4 @@ export const disodiumEdtaDihydrate: Reagent = {
   protolytes: [{ protolyte: edta, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
   hazard: 'Harmful if breathed in as dust. For solutions, see the safety data sheet.',
-};
+});

@@ -1,9 +1,10 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { carbonic } from '../acids/inorganic.js';
 import { potassium, sodium } from '../ions.js';
 
 /** Sodium carbonate, Na2CO3. Anhydrous (soda ash); a primary standard for acids when dried. */
-export const sodiumCarbonate: Reagent = {
+export const sodiumCarbonate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumCarbonate',
   name: 'sodium carbonate',
   formula: 'Na2CO3',
@@ -12,10 +13,10 @@ export const sodiumCarbonate: Reagent = {
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium carbonate monohydrate, Na2CO3·H2O. */
-export const sodiumCarbonateMonohydrate: Reagent = {
+export const sodiumCarbonateMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumCarbonateMonohydrate',
   name: 'sodium carbonate monohydrate',
   formula: 'Na2CO3·H2O',
@@ -24,10 +25,10 @@ export const sodiumCarbonateMonohydrate: Reagent = {
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium carbonate decahydrate, Na2CO3·10H2O. Washing soda; loses water in dry air. */
-export const sodiumCarbonateDecahydrate: Reagent = {
+export const sodiumCarbonateDecahydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumCarbonateDecahydrate',
   name: 'sodium carbonate decahydrate',
   formula: 'Na2CO3·10H2O',
@@ -36,10 +37,10 @@ export const sodiumCarbonateDecahydrate: Reagent = {
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium hydrogen carbonate, NaHCO3. */
-export const sodiumHydrogenCarbonate: Reagent = {
+export const sodiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumHydrogenCarbonate',
   name: 'sodium hydrogen carbonate',
   formula: 'NaHCO3',
@@ -47,10 +48,10 @@ export const sodiumHydrogenCarbonate: Reagent = {
   protolytes: [{ protolyte: carbonic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
   hazard: 'Foams with acid: add acid in portions, in a vessel with room to spare.',
-};
+});
 
 /** Potassium carbonate, K2CO3. */
-export const potassiumCarbonate: Reagent = {
+export const potassiumCarbonate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumCarbonate',
   name: 'potassium carbonate',
   formula: 'K2CO3',
@@ -59,10 +60,10 @@ export const potassiumCarbonate: Reagent = {
   ions: [{ ion: potassium, count: 2 }],
   hazard:
     'Irritates skin, eyes and airways; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
-};
+});
 
 /** Potassium carbonate sesquihydrate, K2CO3·1.5H2O. */
-export const potassiumCarbonateSesquihydrate: Reagent = {
+export const potassiumCarbonateSesquihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumCarbonateSesquihydrate',
   name: 'potassium carbonate sesquihydrate',
   formula: 'K2CO3·1.5H2O',
@@ -71,10 +72,10 @@ export const potassiumCarbonateSesquihydrate: Reagent = {
   ions: [{ ion: potassium, count: 2 }],
   hazard:
     'Irritates skin, eyes and airways; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
-};
+});
 
 /** Potassium hydrogen carbonate, KHCO3. */
-export const potassiumHydrogenCarbonate: Reagent = {
+export const potassiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumHydrogenCarbonate',
   name: 'potassium hydrogen carbonate',
   formula: 'KHCO3',
@@ -82,10 +83,10 @@ export const potassiumHydrogenCarbonate: Reagent = {
   protolytes: [{ protolyte: carbonic, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
   hazard: 'Foams with acid: add acid in portions, in a vessel with room to spare.',
-};
+});
 
 /** Carbon dioxide, CO2. Dissolved in water. */
-export const carbonDioxide: Reagent = {
+export const carbonDioxide: Reagent = /*#__PURE__*/ frozen({
   id: 'carbonDioxide',
   name: 'carbon dioxide',
   formula: 'CO2',
@@ -94,4 +95,4 @@ export const carbonDioxide: Reagent = {
   ions: [],
   hazard:
     'Gas and dry ice push out the air: use them only where it is well ventilated, and never close dry ice in. Dry ice burns the skin.',
-};
+});

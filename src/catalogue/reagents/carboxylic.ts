@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { acetic, benzoic, formic, lactic } from '../acids/carboxylic.js';
 import { ascorbic } from '../acids/other-organic.js';
@@ -5,7 +6,7 @@ import { potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Formic acid, HCOOH. */
-export const formicAcid: Reagent = {
+export const formicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'formicAcid',
   name: 'formic acid',
   formula: 'HCOOH',
@@ -22,20 +23,20 @@ export const formicAcid: Reagent = {
       'The vapour of the concentrated acid is toxic and flammable: open it in a fume cupboard. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Sodium formate, HCOONa. */
-export const sodiumFormate: Reagent = {
+export const sodiumFormate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumFormate',
   name: 'sodium formate',
   formula: 'HCOONa',
   molarMass: 68.0068,
   protolytes: [{ protolyte: formic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});
 
 /** Acetic acid, CH3COOH. */
-export const aceticAcid: Reagent = {
+export const aceticAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'aceticAcid',
   name: 'acetic acid',
   formula: 'CH3COOH',
@@ -52,40 +53,40 @@ export const aceticAcid: Reagent = {
       'The concentrated acid is flammable and its vapour stings: open it in a fume cupboard. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Sodium acetate, CH3COONa. */
-export const sodiumAcetate: Reagent = {
+export const sodiumAcetate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumAcetate',
   name: 'sodium acetate',
   formula: 'CH3COONa',
   molarMass: 82.0338,
   protolytes: [{ protolyte: acetic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});
 
 /** Sodium acetate trihydrate, CH3COONa·3H2O. */
-export const sodiumAcetateTrihydrate: Reagent = {
+export const sodiumAcetateTrihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumAcetateTrihydrate',
   name: 'sodium acetate trihydrate',
   formula: 'CH3COONa·3H2O',
   molarMass: 136.0788,
   protolytes: [{ protolyte: acetic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});
 
 /** Potassium acetate, CH3COOK. */
-export const potassiumAcetate: Reagent = {
+export const potassiumAcetate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumAcetate',
   name: 'potassium acetate',
   formula: 'CH3COOK',
   molarMass: 98.1423,
   protolytes: [{ protolyte: acetic, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
-};
+});
 
 /** Lactic acid, CH3CH(OH)COOH. */
-export const lacticAcid: Reagent = {
+export const lacticAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'lacticAcid',
   name: 'lactic acid',
   formula: 'CH3CH(OH)COOH',
@@ -94,20 +95,20 @@ export const lacticAcid: Reagent = {
   ions: [],
   hazard:
     'The concentrated acid irritates the skin and can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium lactate, CH3CH(OH)COONa. */
-export const sodiumLactate: Reagent = {
+export const sodiumLactate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumLactate',
   name: 'sodium lactate',
   formula: 'CH3CH(OH)COONa',
   molarMass: 112.0598,
   protolytes: [{ protolyte: lactic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});
 
 /** Benzoic acid, C6H5COOH. A primary standard for bases. */
-export const benzoicAcid: Reagent = {
+export const benzoicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'benzoicAcid',
   name: 'benzoic acid',
   formula: 'C6H5COOH',
@@ -116,10 +117,10 @@ export const benzoicAcid: Reagent = {
   ions: [],
   hazard:
     'Irritates the skin and can damage the eyes badly; the dust harms the lungs if breathed in again and again. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium benzoate, C6H5COONa. */
-export const sodiumBenzoate: Reagent = {
+export const sodiumBenzoate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumBenzoate',
   name: 'sodium benzoate',
   formula: 'C6H5COONa',
@@ -127,24 +128,24 @@ export const sodiumBenzoate: Reagent = {
   protolytes: [{ protolyte: benzoic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
   hazard: 'Irritates the eyes. For solutions, see the safety data sheet.',
-};
+});
 
 /** Ascorbic acid, C6H8O6. Vitamin C; oxidises in air, the faster the higher the pH. */
-export const ascorbicAcid: Reagent = {
+export const ascorbicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'ascorbicAcid',
   name: 'ascorbic acid',
   formula: 'C6H8O6',
   molarMass: 176.124,
   protolytes: [{ protolyte: ascorbic, count: 1 }],
   ions: [],
-};
+});
 
 /** Sodium ascorbate, NaC6H7O6. */
-export const sodiumAscorbate: Reagent = {
+export const sodiumAscorbate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumAscorbate',
   name: 'sodium ascorbate',
   formula: 'NaC6H7O6',
   molarMass: 198.1058,
   protolytes: [{ protolyte: ascorbic, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});

@@ -1,9 +1,10 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { citric, malic, oxalic, phthalic, succinic, tartaric } from '../acids/polycarboxylic.js';
 import { potassium, sodium } from '../ions.js';
 
 /** Oxalic acid, H2C2O4. */
-export const oxalicAcid: Reagent = {
+export const oxalicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'oxalicAcid',
   name: 'oxalic acid',
   formula: 'H2C2O4',
@@ -12,10 +13,10 @@ export const oxalicAcid: Reagent = {
   ions: [],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are, and can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Oxalic acid dihydrate, H2C2O4·2H2O. A primary standard for bases. */
-export const oxalicAcidDihydrate: Reagent = {
+export const oxalicAcidDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'oxalicAcidDihydrate',
   name: 'oxalic acid dihydrate',
   formula: 'H2C2O4·2H2O',
@@ -24,10 +25,10 @@ export const oxalicAcidDihydrate: Reagent = {
   ions: [],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are, and can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium oxalate, Na2C2O4. A primary standard. */
-export const sodiumOxalate: Reagent = {
+export const sodiumOxalate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumOxalate',
   name: 'sodium oxalate',
   formula: 'Na2C2O4',
@@ -36,10 +37,10 @@ export const sodiumOxalate: Reagent = {
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are; it harms the kidneys. For solutions, see the safety data sheet.',
-};
+});
 
 /** Dipotassium oxalate monohydrate, K2C2O4·H2O. */
-export const dipotassiumOxalateMonohydrate: Reagent = {
+export const dipotassiumOxalateMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'dipotassiumOxalateMonohydrate',
   name: 'dipotassium oxalate monohydrate',
   formula: 'K2C2O4·H2O',
@@ -48,10 +49,10 @@ export const dipotassiumOxalateMonohydrate: Reagent = {
   ions: [{ ion: potassium, count: 2 }],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are; it harms the kidneys. For solutions, see the safety data sheet.',
-};
+});
 
 /** Potassium tetroxalate dihydrate, KH3(C2O4)2·2H2O. A primary standard for bases, and a pH standard. */
-export const potassiumTetroxalateDihydrate: Reagent = {
+export const potassiumTetroxalateDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumTetroxalateDihydrate',
   name: 'potassium tetroxalate dihydrate',
   formula: 'KH3(C2O4)2·2H2O',
@@ -60,10 +61,10 @@ export const potassiumTetroxalateDihydrate: Reagent = {
   ions: [{ ion: potassium, count: 1 }],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are, and can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Succinic acid, H2C4H4O4. */
-export const succinicAcid: Reagent = {
+export const succinicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'succinicAcid',
   name: 'succinic acid',
   formula: 'H2C4H4O4',
@@ -71,30 +72,30 @@ export const succinicAcid: Reagent = {
   protolytes: [{ protolyte: succinic, count: 1 }],
   ions: [],
   hazard: 'Can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Disodium succinate, Na2C4H4O4. */
-export const disodiumSuccinate: Reagent = {
+export const disodiumSuccinate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumSuccinate',
   name: 'disodium succinate',
   formula: 'Na2C4H4O4',
   molarMass: 162.0515,
   protolytes: [{ protolyte: succinic, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Disodium succinate hexahydrate, Na2C4H4O4·6H2O. */
-export const disodiumSuccinateHexahydrate: Reagent = {
+export const disodiumSuccinateHexahydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumSuccinateHexahydrate',
   name: 'disodium succinate hexahydrate',
   formula: 'Na2C4H4O4·6H2O',
   molarMass: 270.1415,
   protolytes: [{ protolyte: succinic, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Malic acid, H2C4H4O5. */
-export const malicAcid: Reagent = {
+export const malicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'malicAcid',
   name: 'malic acid',
   formula: 'H2C4H4O5',
@@ -102,20 +103,20 @@ export const malicAcid: Reagent = {
   protolytes: [{ protolyte: malic, count: 1 }],
   ions: [],
   hazard: 'Irritates the eyes. For solutions, see the safety data sheet.',
-};
+});
 
 /** Disodium malate, Na2C4H4O5. */
-export const disodiumMalate: Reagent = {
+export const disodiumMalate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumMalate',
   name: 'disodium malate',
   formula: 'Na2C4H4O5',
   molarMass: 178.0505,
   protolytes: [{ protolyte: malic, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Tartaric acid, H2C4H4O6. */
-export const tartaricAcid: Reagent = {
+export const tartaricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'tartaricAcid',
   name: 'tartaric acid',
   formula: 'H2C4H4O6',
@@ -123,30 +124,32 @@ export const tartaricAcid: Reagent = {
   protolytes: [{ protolyte: tartaric, count: 1 }],
   ions: [],
   hazard: 'Can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Potassium hydrogen tartrate, KHC4H4O6. Cream of tartar; a primary standard for bases, and a pH standard as its saturated solution. */
-export const potassiumHydrogenTartrate: Reagent = {
+export const potassiumHydrogenTartrate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumHydrogenTartrate',
   name: 'potassium hydrogen tartrate',
   formula: 'KHC4H4O6',
   molarMass: 188.1763,
   protolytes: [{ protolyte: tartaric, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
-};
+});
 
 /** Disodium tartrate dihydrate, Na2C4H4O6·2H2O. */
-export const disodiumTartrateDihydrate: Reagent = {
+export const disodiumTartrateDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'disodiumTartrateDihydrate',
   name: 'disodium tartrate dihydrate',
   formula: 'Na2C4H4O6·2H2O',
   molarMass: 230.0795,
   protolytes: [{ protolyte: tartaric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Potassium sodium tartrate tetrahydrate, KNaC4H4O6·4H2O. Rochelle salt. */
-export const potassiumSodiumTartrateTetrahydrate: Reagent = {
+export const potassiumSodiumTartrateTetrahydrate: Reagent & {
+  readonly id: 'potassiumSodiumTartrateTetrahydrate';
+} = /*#__PURE__*/ frozen({
   id: 'potassiumSodiumTartrateTetrahydrate',
   name: 'potassium sodium tartrate tetrahydrate',
   formula: 'KNaC4H4O6·4H2O',
@@ -156,20 +159,20 @@ export const potassiumSodiumTartrateTetrahydrate: Reagent = {
     { ion: potassium, count: 1 },
     { ion: sodium, count: 1 },
   ],
-};
+});
 
 /** Potassium hydrogen phthalate, KHC8H4O4. KHP; the usual primary standard for bases, and a pH standard. */
-export const potassiumHydrogenPhthalate: Reagent = {
+export const potassiumHydrogenPhthalate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumHydrogenPhthalate',
   name: 'potassium hydrogen phthalate',
   formula: 'KHC8H4O4',
   molarMass: 204.2223,
   protolytes: [{ protolyte: phthalic, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
-};
+});
 
 /** Citric acid, H3C6H5O7. */
-export const citricAcid: Reagent = {
+export const citricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'citricAcid',
   name: 'citric acid',
   formula: 'H3C6H5O7',
@@ -177,10 +180,10 @@ export const citricAcid: Reagent = {
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [],
   hazard: 'Irritates the eyes and, as dust, the airways. For solutions, see the safety data sheet.',
-};
+});
 
 /** Citric acid monohydrate, H3C6H5O7·H2O. */
-export const citricAcidMonohydrate: Reagent = {
+export const citricAcidMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'citricAcidMonohydrate',
   name: 'citric acid monohydrate',
   formula: 'H3C6H5O7·H2O',
@@ -188,64 +191,66 @@ export const citricAcidMonohydrate: Reagent = {
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [],
   hazard: 'Irritates the eyes and, as dust, the airways. For solutions, see the safety data sheet.',
-};
+});
 
 /** Sodium dihydrogen citrate, NaH2C6H5O7. */
-export const sodiumDihydrogenCitrate: Reagent = {
+export const sodiumDihydrogenCitrate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumDihydrogenCitrate',
   name: 'sodium dihydrogen citrate',
   formula: 'NaH2C6H5O7',
   molarMass: 214.1048,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
-};
+});
 
 /** Disodium hydrogen citrate sesquihydrate, Na2HC6H5O7·1.5H2O. */
-export const disodiumHydrogenCitrateSesquihydrate: Reagent = {
+export const disodiumHydrogenCitrateSesquihydrate: Reagent & {
+  readonly id: 'disodiumHydrogenCitrateSesquihydrate';
+} = /*#__PURE__*/ frozen({
   id: 'disodiumHydrogenCitrateSesquihydrate',
   name: 'disodium hydrogen citrate sesquihydrate',
   formula: 'Na2HC6H5O7·1.5H2O',
   molarMass: 263.109,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Trisodium citrate, Na3C6H5O7. */
-export const trisodiumCitrate: Reagent = {
+export const trisodiumCitrate: Reagent = /*#__PURE__*/ frozen({
   id: 'trisodiumCitrate',
   name: 'trisodium citrate',
   formula: 'Na3C6H5O7',
   molarMass: 258.0683,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: sodium, count: 3 }],
-};
+});
 
 /** Trisodium citrate dihydrate, Na3C6H5O7·2H2O. */
-export const trisodiumCitrateDihydrate: Reagent = {
+export const trisodiumCitrateDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'trisodiumCitrateDihydrate',
   name: 'trisodium citrate dihydrate',
   formula: 'Na3C6H5O7·2H2O',
   molarMass: 294.0983,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: sodium, count: 3 }],
-};
+});
 
 /** Potassium dihydrogen citrate, KH2C6H5O7. */
-export const potassiumDihydrogenCitrate: Reagent = {
+export const potassiumDihydrogenCitrate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumDihydrogenCitrate',
   name: 'potassium dihydrogen citrate',
   formula: 'KH2C6H5O7',
   molarMass: 230.2133,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
-};
+});
 
 /** Tripotassium citrate monohydrate, K3C6H5O7·H2O. */
-export const tripotassiumCitrateMonohydrate: Reagent = {
+export const tripotassiumCitrateMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'tripotassiumCitrateMonohydrate',
   name: 'tripotassium citrate monohydrate',
   formula: 'K3C6H5O7·H2O',
   molarMass: 324.4089,
   protolytes: [{ protolyte: citric, count: 1 }],
   ions: [{ ion: potassium, count: 3 }],
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { sulfuric } from '../acids/inorganic.js';
 import { calcium, chloride, potassium, sodium } from '../ions.js';
@@ -5,7 +6,7 @@ import { calcium, chloride, potassium, sodium } from '../ions.js';
 // Salts that set the ionic strength.
 
 /** Sodium chloride, NaCl. */
-export const sodiumChloride: Reagent = {
+export const sodiumChloride: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumChloride',
   name: 'sodium chloride',
   formula: 'NaCl',
@@ -15,10 +16,10 @@ export const sodiumChloride: Reagent = {
     { ion: sodium, count: 1 },
     { ion: chloride, count: 1 },
   ],
-};
+});
 
 /** Potassium chloride, KCl. */
-export const potassiumChloride: Reagent = {
+export const potassiumChloride: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumChloride',
   name: 'potassium chloride',
   formula: 'KCl',
@@ -28,30 +29,30 @@ export const potassiumChloride: Reagent = {
     { ion: potassium, count: 1 },
     { ion: chloride, count: 1 },
   ],
-};
+});
 
 /** Sodium sulfate, Na2SO4. Its sulfate takes up protons below about pH 4. */
-export const sodiumSulfate: Reagent = {
+export const sodiumSulfate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumSulfate',
   name: 'sodium sulfate',
   formula: 'Na2SO4',
   molarMass: 142.0355,
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Sodium sulfate decahydrate, Na2SO4·10H2O. Glauber's salt. */
-export const sodiumSulfateDecahydrate: Reagent = {
+export const sodiumSulfateDecahydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumSulfateDecahydrate',
   name: 'sodium sulfate decahydrate',
   formula: 'Na2SO4·10H2O',
   molarMass: 322.1855,
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [{ ion: sodium, count: 2 }],
-};
+});
 
 /** Calcium chloride, CaCl2. */
-export const calciumChloride: Reagent = {
+export const calciumChloride: Reagent = /*#__PURE__*/ frozen({
   id: 'calciumChloride',
   name: 'calcium chloride',
   formula: 'CaCl2',
@@ -62,10 +63,10 @@ export const calciumChloride: Reagent = {
     { ion: chloride, count: 2 },
   ],
   hazard: 'Irritates the eyes; gets hot as it dissolves. For solutions, see the safety data sheet.',
-};
+});
 
 /** Calcium chloride dihydrate, CaCl2·2H2O. */
-export const calciumChlorideDihydrate: Reagent = {
+export const calciumChlorideDihydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'calciumChlorideDihydrate',
   name: 'calcium chloride dihydrate',
   formula: 'CaCl2·2H2O',
@@ -76,4 +77,4 @@ export const calciumChlorideDihydrate: Reagent = {
     { ion: chloride, count: 2 },
   ],
   hazard: 'Irritates the eyes. For solutions, see the safety data sheet.',
-};
+});

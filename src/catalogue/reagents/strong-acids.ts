@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { iodic, sulfuric } from '../acids/inorganic.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
@@ -7,7 +8,7 @@ import { concentrationLimits } from './concentration-limits.js';
 // water (P. Flowers et al., Chemistry 2e, OpenStax, sections 14.1 and 14.3).
 
 /** Hydrochloric acid, HCl. */
-export const hydrochloricAcid: Reagent = {
+export const hydrochloricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'hydrochloricAcid',
   name: 'hydrochloric acid',
   formula: 'HCl',
@@ -23,10 +24,10 @@ export const hydrochloricAcid: Reagent = {
       'The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Hydrobromic acid, HBr. */
-export const hydrobromicAcid: Reagent = {
+export const hydrobromicAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'hydrobromicAcid',
   name: 'hydrobromic acid',
   formula: 'HBr',
@@ -42,10 +43,10 @@ export const hydrobromicAcid: Reagent = {
       'The concentrated acid fumes: open it in a fume cupboard. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Nitric acid, HNO3. */
-export const nitricAcid: Reagent = {
+export const nitricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'nitricAcid',
   name: 'nitric acid',
   formula: 'HNO3',
@@ -62,10 +63,10 @@ export const nitricAcid: Reagent = {
       'Gives toxic brown gases with metals and organic matter: keep it from both, and open the concentrated acid in a fume cupboard. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Perchloric acid, HClO4. */
-export const perchloricAcid: Reagent = {
+export const perchloricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'perchloricAcid',
   name: 'perchloric acid',
   formula: 'HClO4',
@@ -82,10 +83,10 @@ export const perchloricAcid: Reagent = {
       'The concentrated acid can explode with organic matter or when heated: keep it cold and dilute. Pour acid into water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Sulfuric acid, H2SO4. Its first proton is always lost; the second is that of `acids.sulfuric`. */
-export const sulfuricAcid: Reagent = {
+export const sulfuricAcid: Reagent = /*#__PURE__*/ frozen({
   id: 'sulfuricAcid',
   name: 'sulfuric acid',
   formula: 'H2SO4',
@@ -101,10 +102,10 @@ export const sulfuricAcid: Reagent = {
       'The concentrated acid heats up violently with water: pour it slowly into cold water, never water into acid.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Sodium hydrogen sulfate, NaHSO4. */
-export const sodiumHydrogenSulfate: Reagent = {
+export const sodiumHydrogenSulfate: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumHydrogenSulfate',
   name: 'sodium hydrogen sulfate',
   formula: 'NaHSO4',
@@ -112,10 +113,10 @@ export const sodiumHydrogenSulfate: Reagent = {
   protolytes: [{ protolyte: sulfuric, count: 1 }],
   ions: [{ ion: sodium, count: 1 }],
   hazard: 'Strongly acid: can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Potassium hydrogen diiodate, KH(IO3)2. A primary standard for bases. */
-export const potassiumHydrogenDiiodate: Reagent = {
+export const potassiumHydrogenDiiodate: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumHydrogenDiiodate',
   name: 'potassium hydrogen diiodate',
   formula: 'KH(IO3)2',
@@ -124,4 +125,4 @@ export const potassiumHydrogenDiiodate: Reagent = {
   ions: [{ ion: potassium, count: 1 }],
   hazard:
     'An oxidiser, and acid: harms skin and eyes. Keep it from anything that burns; see the safety data sheet.',
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { barium, calcium, lithium, potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
@@ -6,7 +7,7 @@ import { concentrationLimits } from './concentration-limits.js';
 // water (P. Flowers et al., Chemistry 2e, OpenStax, chapter 14; for lithium hydroxide from memory).
 
 /** Sodium hydroxide, NaOH. Takes up carbon dioxide from the air. */
-export const sodiumHydroxide: Reagent = {
+export const sodiumHydroxide: Reagent = /*#__PURE__*/ frozen({
   id: 'sodiumHydroxide',
   name: 'sodium hydroxide',
   formula: 'NaOH',
@@ -23,10 +24,10 @@ export const sodiumHydroxide: Reagent = {
       'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Potassium hydroxide, KOH. Takes up carbon dioxide from the air. */
-export const potassiumHydroxide: Reagent = {
+export const potassiumHydroxide: Reagent = /*#__PURE__*/ frozen({
   id: 'potassiumHydroxide',
   name: 'potassium hydroxide',
   formula: 'KOH',
@@ -43,10 +44,10 @@ export const potassiumHydroxide: Reagent = {
       'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
     source: concentrationLimits,
   },
-};
+});
 
 /** Lithium hydroxide, LiOH. */
-export const lithiumHydroxide: Reagent = {
+export const lithiumHydroxide: Reagent = /*#__PURE__*/ frozen({
   id: 'lithiumHydroxide',
   name: 'lithium hydroxide',
   formula: 'LiOH',
@@ -55,10 +56,10 @@ export const lithiumHydroxide: Reagent = {
   ions: [{ ion: lithium, count: 1 }],
   hazard:
     'Corrosive, a danger to the eyes above all, and harmful if swallowed. For solutions, see the safety data sheet.',
-};
+});
 
 /** Lithium hydroxide monohydrate, LiOH·H2O. */
-export const lithiumHydroxideMonohydrate: Reagent = {
+export const lithiumHydroxideMonohydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'lithiumHydroxideMonohydrate',
   name: 'lithium hydroxide monohydrate',
   formula: 'LiOH·H2O',
@@ -67,10 +68,10 @@ export const lithiumHydroxideMonohydrate: Reagent = {
   ions: [{ ion: lithium, count: 1 }],
   hazard:
     'Corrosive, a danger to the eyes above all, and harmful if swallowed. For solutions, see the safety data sheet.',
-};
+});
 
 /** Calcium hydroxide, Ca(OH)2. Sparingly soluble, about 0.02 mol/L at 25 °C (Lange's Handbook of Chemistry, 15th ed., table 8.15). */
-export const calciumHydroxide: Reagent = {
+export const calciumHydroxide: Reagent = /*#__PURE__*/ frozen({
   id: 'calciumHydroxide',
   name: 'calcium hydroxide',
   formula: 'Ca(OH)2',
@@ -79,10 +80,10 @@ export const calciumHydroxide: Reagent = {
   ions: [{ ion: calcium, count: 1 }],
   hazard:
     'Irritates skin and airways and can damage the eyes badly. For solutions, see the safety data sheet.',
-};
+});
 
 /** Barium hydroxide, Ba(OH)2. */
-export const bariumHydroxide: Reagent = {
+export const bariumHydroxide: Reagent = /*#__PURE__*/ frozen({
   id: 'bariumHydroxide',
   name: 'barium hydroxide',
   formula: 'Ba(OH)2',
@@ -91,10 +92,10 @@ export const bariumHydroxide: Reagent = {
   ions: [{ ion: barium, count: 1 }],
   hazard:
     'Corrosive, and poisonous if swallowed or breathed in as dust, as soluble barium salts are. Collect the waste. For solutions, see the safety data sheet.',
-};
+});
 
 /** Barium hydroxide octahydrate, Ba(OH)2·8H2O. */
-export const bariumHydroxideOctahydrate: Reagent = {
+export const bariumHydroxideOctahydrate: Reagent = /*#__PURE__*/ frozen({
   id: 'bariumHydroxideOctahydrate',
   name: 'barium hydroxide octahydrate',
   formula: 'Ba(OH)2·8H2O',
@@ -103,4 +104,4 @@ export const bariumHydroxideOctahydrate: Reagent = {
   ions: [{ ion: barium, count: 1 }],
   hazard:
     'Corrosive, and poisonous if swallowed or breathed in as dust, as soluble barium salts are. Collect the waste. For solutions, see the safety data sheet.',
-};
+});

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Source } from '../../source.js';
 import { kiellandSizes, kiellandSource } from './kielland-sizes.js';
 
@@ -32,45 +33,45 @@ export interface ActivityLaw {
 export const sizeOtherwise = 4.5;
 
 /** No interaction at all: γ = 1. */
-export const idealLaw: ActivityLaw = {
+export const idealLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'ideal',
   A25: 0,
   source: { kind: 'commonPractice', note: 'an ideal solution: the limit of infinite dilution' },
-};
+});
 
 /** The limiting law of Debye and Hückel, log10 γ = −A·z²·√I. For I below 0.005 mol/L. */
-export const debyeHuckelLimitingLaw: ActivityLaw = {
+export const debyeHuckelLimitingLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Debye–Hückel limiting law',
   upTo: 0.005,
   source: { kind: 'published', work: 'debye-huckel-1923', where: 'the limiting law' },
-};
+});
 
 /** The extended law of Debye and Hückel with Kielland's sizes of ions. For I up to 0.1 mol/L. */
-export const debyeHuckelExtendedLaw: ActivityLaw = {
+export const debyeHuckelExtendedLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Debye–Hückel extended law',
   sizes: kiellandSizes,
   upTo: 0.1,
   source: kiellandSource,
-};
+});
 
 /** Güntelberg's law, log10 γ = −A·z²·√I/(1 + √I): one ion size for all. For I below 0.1 mol/L. */
-export const guntelbergLaw: ActivityLaw = {
+export const guntelbergLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Güntelberg',
   b: 1,
   upTo: 0.1,
   source: { kind: 'published', work: 'guntelberg-1926', where: 'the equation for mean coefficients' },
-};
+});
 
 /** The convention of Bates and Guggenheim for chloride, log10 γ = −A·z²·√I/(1 + 1.5·√I), for every ion. For I up to 0.1 mol/L. */
-export const batesGuggenheimLaw: ActivityLaw = {
+export const batesGuggenheimLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Bates–Guggenheim',
   b: 1.5,
   upTo: 0.1,
   source: { kind: 'published', work: 'bates-guggenheim-1960', where: 'the convention for chloride' },
-};
+});
 
 /** The Davies equation of 1962, log10 γ = −A·z²·(√I/(1 + √I) − 0.3·I), A = 0.509 at 25 °C. For I up to 0.5 mol/L. */
-export const daviesLaw: ActivityLaw = {
+export const daviesLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Davies (0.3 I)',
   A25: 0.509,
   b: 1,
@@ -81,4 +82,4 @@ export const daviesLaw: ActivityLaw = {
     work: 'davies-1962',
     note: 'coefficient 0.3, A = 0.509 at 25 °C, up to 0.5 mol/L',
   },
-};
+});

@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 import { type ActivityModel, largestLog10Gamma } from './activity-model.js';
 
 /** Activity coefficients of every kind of ion in a system, at one ionic strength and temperature. */
@@ -27,7 +28,7 @@ export interface Kind {
  * How far coefficients are carried: up to an ionic strength of 100 mol/L, which no solution reaches, and for H+ and OH- while
  * |log10 γ| is at most 5, since beyond that water itself would come apart, or not at all.
  */
-export const activityLimits = { ionicStrength: 100, log10GammaOfWater: 5 } as const;
+export const activityLimits = /*#__PURE__*/ frozen({ ionicStrength: 100, log10GammaOfWater: 5 } as const);
 
 /**
  * Coefficients of these kinds, with a ceiling: an ionic strength of 100 mol/L, lowered by tenths as often as needed, at which

@@ -1,4 +1,5 @@
 import { at, Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 import { waterSources } from '../temperature/water-sources.js';
 import { type ActivityLaw, debyeHuckelExtendedLaw, sizeOtherwise } from './activity-law.js';
 import type { ActivityModel } from './activity-model.js';
@@ -47,7 +48,7 @@ function extendedOf(law: ActivityLaw): ActivityModel {
   const parametersAt = remembered();
   const sizeOf = (formula: string | undefined) =>
     formula === undefined ? otherwise : (sizeByFormula.get(formula) ?? otherwise);
-  return {
+  return frozen({
     name,
     log10Gamma(charge, ionicStrength, celsius, formula) {
       const { A, B } = parametersAt(celsius);
@@ -71,7 +72,7 @@ function extendedOf(law: ActivityLaw): ActivityModel {
     source,
     law,
     restsOn: [waterSources.density, waterSources.permittivity],
-  };
+  });
 }
 
 /**

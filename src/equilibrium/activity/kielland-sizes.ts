@@ -1,14 +1,15 @@
+import { frozen } from '../../frozen.js';
 import type { Source } from '../../source.js';
 
 /** Of `kiellandSizes`. */
-export const kiellandSource: Source = {
+export const kiellandSource: Source = /*#__PURE__*/ frozen({
   kind: 'fromMemory',
   work: 'kielland-1937',
   note: 'table I; which sizes occur was checked in R. A. Freeze, J. A. Cherry, Groundwater (1979), Appendix IV',
-};
+});
 
 /** Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use; 4.5 where he has 4 to 4.5. */
-export const kiellandSizes: Readonly<Record<string, number>> = {
+export const kiellandSizes: Readonly<Record<string, number>> = /*#__PURE__*/ frozen({
   'H+': 9,
   'Mg(2+)': 8,
   'Li+': 6,
@@ -61,4 +62,4 @@ export const kiellandSizes: Readonly<Record<string, number>> = {
   'NO2-': 3,
   'NO3-': 3,
   'NH4+': 2.5,
-};
+});

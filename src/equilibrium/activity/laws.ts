@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 import { type DebyeHuckelParameters, parametersAt } from '../temperature/debye-huckel-at.js';
 import { waterSources } from '../temperature/water-sources.js';
 import {
@@ -15,7 +16,7 @@ import type { ActivityModel } from './activity-model.js';
 export function lawOf(law: ActivityLaw): ActivityModel {
   const { name, A25, b = 0, c = 0, upTo, source } = law;
   const A = A25 === undefined ? debyeHuckelA : (celsius: number) => A25 * (debyeHuckelA(celsius) / at25());
-  return {
+  return frozen({
     name,
     log10Gamma(charge, ionicStrength, celsius) {
       const root = Math.sqrt(ionicStrength);
@@ -37,7 +38,7 @@ export function lawOf(law: ActivityLaw): ActivityModel {
     source,
     law,
     restsOn: [waterSources.density, waterSources.permittivity],
-  };
+  });
 }
 
 /** The parameters at the temperature asked for last: a curve asks for one temperature over and over. @internal */
@@ -64,7 +65,7 @@ const at25 = /*#__PURE__*/ (() => {
 })();
 
 /** No interaction at all: γ = 1, activities are concentrations. What textbooks assume. */
-export const ideal: ActivityModel = {
+export const ideal: ActivityModel = /*#__PURE__*/ frozen({
   name: idealLaw.name,
   log10Gamma: () => 0,
   dLog10Gamma: () => 0,
@@ -72,7 +73,7 @@ export const ideal: ActivityModel = {
   squareLaw: true,
   source: idealLaw.source,
   law: idealLaw,
-};
+});
 
 /** Whether a law is the ideal one, whichever copy of the package it comes from. @internal */
 export const isIdealLaw = ({ law }: ActivityModel): boolean => law?.A25 === 0;

@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 import { doubles, type Functions } from '../../solver/arithmetic.js';
 import { zeroCelsius } from './kelvin.js';
 import { readCelsius } from './read-celsius.js';
@@ -41,7 +42,7 @@ export function debyeHuckelAt(celsius: number): DebyeHuckelParameters {
   const faults = new Faults('debyeHuckelAt');
   const t = readCelsius(celsius, 'celsius', faults);
   faults.done();
-  return parametersAt(t);
+  return frozen(parametersAt(t));
 }
 
 /** The same at a temperature that has been read, in any kind of number. @internal */

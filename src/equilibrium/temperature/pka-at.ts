@@ -1,4 +1,5 @@
 import { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 import { doubles, type Functions } from '../../solver/arithmetic.js';
 import { type Protolyte, readProtolyte, type Step, type TemperatureFit } from '../../substance/protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';
@@ -37,7 +38,7 @@ export function pKaAt(protolyte: Protolyte, celsius: number): number[] {
   const { steps } = readProtolyte(protolyte, 'protolyte', faults);
   const t = readCelsius(celsius, 'celsius', faults);
   faults.done();
-  return steps.map((step) => stepAt(step, t));
+  return frozen(steps.map((step) => stepAt(step, t)));
 }
 
 /** pKa of a step at a temperature that has been read. @internal */

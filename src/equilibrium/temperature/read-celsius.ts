@@ -1,7 +1,8 @@
 import type { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
 
 /** Water is liquid at atmospheric pressure from 0 to 100 °C. */
-export const celsiusLimits = [0, 100] as const;
+export const celsiusLimits = /*#__PURE__*/ frozen([0, 100] as const);
 
 /** Reads a temperature from a caller's value. @internal */
 export function readCelsius(value: unknown, path: string, faults: Faults): number {

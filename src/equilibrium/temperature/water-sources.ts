@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import type { Source } from '../../source.js';
 
 /** Where the density and the permittivity of water come from, on which A and B of the Debye–Hückel laws rest. */
@@ -5,7 +6,7 @@ export const waterSources: {
   readonly name: string;
   readonly density: Source;
   readonly permittivity: Source;
-} = {
+} = /*#__PURE__*/ frozen({
   name: 'water',
   density: {
     kind: 'published',
@@ -19,4 +20,4 @@ export const waterSources: {
     work: 'malmberg-maryott-1956',
     note: 'the coefficients; 78.30 at 25 °C stands in the abstract',
   },
-};
+});
