@@ -13,21 +13,26 @@ export interface Line {
 
 /**
  * The lines of a text, each in cells: apart by tabs, by semicolons, by blanks between numbers or by commas, whichever most
- * lines speak for. Each line is parsed by itself, so that an open quotation mark spoils one line and no more.
+ * lines speak for. A line with a quotation mark is parsed by itself, so that an open one spoils one line and no more.
  *
  * @internal
  */
 export function linesOf(text: string): readonly Line[] {
   const texts = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   const delimiter = delimiterOf(texts.filter((each) => each.trim() !== ''));
+  const separated = texts.map((each) =>
+    delimiter === ' ' ? each.trim().replace(/[\s\u00A0]+/g, '\t') : each,
+  );
+  const parse = (lines: string) =>
+    papa.parse(lines, { delimiter: delimiter === ' ' ? '\t' : delimiter, newline: '\n' });
+  const isPlain = (line: string) => line.trim() !== '' && !line.includes('"');
+  const plain = separated.filter(isPlain);
+  const rows = plain.length > 0 ? parse(plain.join('\n')).data : [];
+  let next = 0;
   return texts.map((each, k) => {
-    const line = { line: k + 1, text: each };
+    const [line, own] = [{ line: k + 1, text: each }, separated[k] as string];
     if (each.trim() === '') return { ...line, cells: [], fault: '' };
-    const separated = delimiter === ' ' ? each.trim().replace(/[\s\u00A0]+/g, '\t') : each;
-    const { data, errors } = papa.parse(separated, {
-      delimiter: delimiter === ' ' ? '\t' : delimiter,
-      newline: '\n',
-    });
+    const { data, errors } = isPlain(own) ? { data: [rows[next++] ?? []], errors: [] } : parse(own);
     const cells = (data[0] ?? []).map((cell) => cell.trim());
     return { ...line, cells, fault: errors[0]?.message ?? '' };
   });

@@ -183,7 +183,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
       headingLine,
       'The headings name no volume or no pH: the columns were taken as volume, pH, seconds.',
     );
-  const width = Math.max(0, ...read.filter(({ row }) => row).map(({ width }) => width));
+  const width = read.reduce((most, each) => (each.row ? Math.max(most, each.width) : most), 0);
   if (kinds.slice(0, width).includes('skip') && !how.columns)
     say(
       'unused-columns',
@@ -283,7 +283,8 @@ function repaired(rows: readonly Row[], how: How): { kept: readonly Row[]; chang
   }
   const copies = how.volumes === 'increments' ? [] : repeatedRows(kept);
   if (copies.length > 0) {
-    kept = kept.filter((row) => !copies.includes(row));
+    const dropped = new Set(copies);
+    kept = kept.filter((row) => !dropped.has(row));
     changes.push(`Dropped as copies of the line before: ${lineWords(copies.map(({ line }) => line))}.`);
   }
   return { kept, changes };

@@ -50,11 +50,12 @@ export const repeatedRows = (rows: readonly Row[]): readonly Row[] =>
 /** What looks wrong in the order of running totals or burette readings. @internal */
 export function orderFindings(rows: readonly Row[]): readonly ReadingFinding[] {
   const same = repeatedRows(rows);
+  const copies = new Set(same);
   const before = (k: number) => rows[k - 1] as Row;
   const falling = rows.filter(
     ({ mL, seconds }, k) => k > 0 && (mL.lt(before(k).mL) || seconds?.lt(before(k).seconds ?? seconds)),
   );
-  const anew = rows.filter((row, k) => k > 0 && row.mL.eq(before(k).mL) && !same.includes(row));
+  const anew = rows.filter((row, k) => k > 0 && row.mL.eq(before(k).mL) && !copies.has(row));
   const found: [ReadingFinding['code'], readonly Row[], string][] = [
     [
       'falling',
