@@ -15,7 +15,7 @@ describe('the catalogue of reagents', () => {
     for (const [key, { id }] of catalogue) expect(id).toBe(key);
     expect(new Set(catalogue.map(([, { name }]) => name)).size).toBe(catalogue.length);
     expect(new Set(catalogue.map(([, { formula }]) => formula)).size).toBe(catalogue.length);
-    expect(catalogue.length).toBe(108);
+    expect(catalogue.length).toBe(109);
   });
 
   test.each(catalogue)(

@@ -212,7 +212,8 @@ const surface: Record<string, readonly string[]> = {
     glycolic hepes histidine hydrazinium hydrocyanic hydrofluoric hydrogenPeroxide hydrogenSulfide
     hydroxylammonium hypochlorous imidazolium iodic lactic lysine maleic malic malonic mes methylammonium
     mops mopso nitrous oxalic phenol phosphoric phthalic pipes propanoic pyridinium salicylic silicic
-    succinic sulfuric sulfurous taps tartaric tes tricine triethanolammonium trimethylammonium tris
+    succinic sulfamic
+    sulfuric sulfurous taps tartaric tes tricine triethanolammonium trimethylammonium tris
   `),
   reagents: list(`
     aces aceticAcid ada ammonia ammoniumAcetate ammoniumChloride ammoniumNitrate ammoniumSulfate
@@ -233,7 +234,8 @@ const surface: Record<string, readonly string[]> = {
     sodiumCarbonateMonohydrate sodiumChloride sodiumDihydrogenCitrate sodiumDihydrogenPhosphate
     sodiumDihydrogenPhosphateDihydrate sodiumDihydrogenPhosphateMonohydrate sodiumFormate
     sodiumHydrogenCarbonate sodiumHydrogenSulfate sodiumHydroxide sodiumLactate sodiumOxalate
-    sodiumSulfate sodiumSulfateDecahydrate succinicAcid sulfuricAcid taps tartaricAcid tes tricine
+    sodiumSulfate sodiumSulfateDecahydrate succinicAcid sulfamicAcid
+    sulfuricAcid taps tartaricAcid tes tricine
     tripotassiumCitrateMonohydrate tripotassiumPhosphate tris trisHydrochloride trisodiumCitrate
     trisodiumCitrateDihydrate trisodiumPhosphate trisodiumPhosphateDodecahydrate
   `),

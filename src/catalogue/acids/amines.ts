@@ -50,6 +50,18 @@ export const methylammonium = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 10.66,
+      source: {
+        kind: 'published',
+        work: 'organic-text',
+        where: 'exercise 46E',
+        checked: 'reproduced at studyquestionhub.com',
+      },
+    },
+  ],
 });
 
 /** Dimethylammonium and dimethylamine. */
@@ -170,6 +182,28 @@ export const hydrazinium = /*#__PURE__*/ catalogued({
         work: 'sydney-data-sheet',
         where: 'ionisation constants of acids at 298 K',
       },
+    },
+    {
+      step: 1,
+      pKa: -1.06,
+      source: {
+        kind: 'published',
+        work: 'hydrazine-page',
+        where: 'base constants 8.5e-7 and 8.9e-16',
+        checked: 'read there',
+      },
+      note: 'from the base constant, with pKw 13.995',
+    },
+    {
+      step: 2,
+      pKa: 7.92,
+      source: {
+        kind: 'published',
+        work: 'hydrazine-page',
+        where: 'base constants 8.5e-7 and 8.9e-16',
+        checked: 'read there',
+      },
+      note: 'from the base constant, with pKw 13.995',
     },
   ],
   hazard: 'Toxic, may cause cancer, sensitises the skin; explosive with oxidisers.',
@@ -401,6 +435,11 @@ export const triethanolammonium = /*#__PURE__*/ catalogued({
       dH: 33.6,
       dCp: 50,
       source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'Bates and Allen, J. Res. Natl. Bur. Stand. 64A, 343 (1960), abstract: dH 33.450, dCp 52',
+      },
     },
   ],
 });

@@ -160,6 +160,39 @@ export const histidine = /*#__PURE__*/ catalogued({
         checked: 'amino-acid table of Keene State College (CRC-type values)',
       },
     },
+    {
+      step: 1,
+      pKa: 1.82,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'scribd.com document 327935375',
+      },
+      note: 'ionic strength not stated',
+    },
+    {
+      step: 2,
+      pKa: 6,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'scribd.com document 327935375',
+      },
+      note: 'ionic strength not stated',
+    },
+    {
+      step: 3,
+      pKa: 9.17,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'scribd.com document 327935375',
+      },
+      note: 'ionic strength not stated',
+    },
   ],
 });
 
@@ -247,6 +280,39 @@ export const glutamicAcid = /*#__PURE__*/ catalogued({
         where: 'L-glutamic acid',
         checked: 'IUPAC Digitized pKa Dataset',
       },
+    },
+    {
+      step: 1,
+      pKa: 2.19,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'page at buffalobrewingstl.com',
+      },
+      note: 'ionic strength not stated',
+    },
+    {
+      step: 2,
+      pKa: 4.25,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'page at buffalobrewingstl.com',
+      },
+      note: 'ionic strength not stated',
+    },
+    {
+      step: 3,
+      pKa: 9.67,
+      source: {
+        kind: 'published',
+        work: 'biochemistry-tables',
+        where: 'tables of pK',
+        checked: 'page at buffalobrewingstl.com',
+      },
+      note: 'ionic strength not stated',
     },
   ],
   notes: [

@@ -46,7 +46,17 @@ export const bisTris = /*#__PURE__*/ catalogued({
       pKa: 6.484,
       dH: 28.4,
       dCp: 27,
-      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'value at 25 °C',
+        checked: 'Roy et al., J. Biophys. Chem. 5, 118 (2014), abstract: 6.4828 ± 0.0005',
+      },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'Roy et al., J. Biophys. Chem. 5, 118 (2014), abstract: dH 28.273, dCp 36',
+      },
     },
   ],
 });
@@ -191,7 +201,11 @@ export const mopso = /*#__PURE__*/ catalogued({
         checked:
           'Sigma buffer reference table 6.90; the equation in the abstract of Roy et al. 1997 gives 6.877',
       },
-      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'the equation in the abstract of J. Chem. Thermodyn. 29, 1323 (1997) gives dH 25.88, dCp 59',
+      },
     },
   ],
   notes: [
@@ -438,6 +452,19 @@ export const taps = /*#__PURE__*/ catalogued({
         work: 'goldberg-2002',
         note: 'Sigma buffer reference table gives 8.40 at I about 0.1',
       },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'dH 40.1 by calorimetry, Thermochim. Acta 475, 22 (2008); 41.23 and dCp -52 by the equation in J. Chem. Thermodyn. 38, 413 (2006), both abstracts',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 8.502,
+      source: { kind: 'published', work: 'roy-2006-taps', where: 'abstract, ± 0.0007', checked: 'abstract' },
+      note: 'cells without liquid junction',
     },
   ],
   notes: [
@@ -491,9 +518,15 @@ export const caps = /*#__PURE__*/ catalogued({
       dH: 48.1,
       dCp: 57,
       source: {
+        kind: 'published',
+        work: 'goldberg-2002',
+        where: 'value at 25 °C',
+        checked: 'the equation in the abstract of J. Chem. Thermodyn. 29, 749 (1997) gives 10.499',
+      },
+      thermalSource: {
         kind: 'fromMemory',
         work: 'goldberg-2002',
-        note: 'Sigma buffer reference table gives 10.40 at I about 0.1',
+        note: 'the equation in the abstract of J. Chem. Thermodyn. 29, 749 (1997) gives dH 48.20, dCp 94',
       },
     },
   ],

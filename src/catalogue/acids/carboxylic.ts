@@ -182,7 +182,13 @@ export const glycolic = /*#__PURE__*/ catalogued({
   steps: [
     {
       pKa: 3.831,
-      source: { kind: 'fromMemory', work: 'martell-smith-1974', note: 'not checked against the page' },
+      source: {
+        kind: 'published',
+        work: 'martell-smith-1974',
+        where: 'value at 25 °C',
+        checked:
+          'Wikipedia, Glycolic acid, prints 3.83; Kilpatrick and Eanes 1953, first page, Ka 1.51e-4 and 1.45e-4, so 3.821 and 3.839',
+      },
     },
   ],
 });

@@ -353,6 +353,18 @@ export const silicic = /*#__PURE__*/ catalogued({
       source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
       note: 'CRC value at 30 °C; not consistent with zero ionic strength data',
     },
+    {
+      step: 1,
+      pKa: 9.84,
+      source: { kind: 'published', work: 'sjoberg-1983', where: 'abstract', checked: 'abstract' },
+      note: 'extrapolated to pure water',
+    },
+    {
+      step: 2,
+      pKa: 13.43,
+      source: { kind: 'published', work: 'sjoberg-1983', where: 'abstract', checked: 'abstract' },
+      note: 'extrapolated to pure water',
+    },
   ],
   notes: ['Polymerises above about 2 mmol/L.'],
 });
@@ -369,19 +381,37 @@ export const arsenic = /*#__PURE__*/ catalogued({
   ],
   steps: [
     {
-      pKa: 2.31,
+      pKa: 2.25,
       dH: -7.8,
-      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'CRC gives 2.26' },
+      source: {
+        kind: 'published',
+        work: 'raposo-2002',
+        where: 'abstract, at zero ionic strength, ± 0.01',
+        checked: 'abstract',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
     },
     {
-      pKa: 7.05,
+      pKa: 7.06,
       dH: 1.7,
-      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'Martell & Smith give 6.96' },
+      source: {
+        kind: 'published',
+        work: 'raposo-2002',
+        where: 'abstract, at zero ionic strength, ± 0.01',
+        checked: 'abstract',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
     },
     {
-      pKa: 11.9,
+      pKa: 11.58,
       dH: 15.9,
-      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'Martell & Smith give 11.50' },
+      source: {
+        kind: 'published',
+        work: 'raposo-2002',
+        where: 'abstract, at zero ionic strength, ± 0.01',
+        checked: 'abstract',
+      },
+      thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
     },
   ],
   alternatives: [
@@ -441,6 +471,24 @@ export const arsenic = /*#__PURE__*/ catalogued({
         where: 'arsenic acid',
         checked: 'LibreTexts table E5',
       },
+    },
+    {
+      step: 1,
+      pKa: 2.31,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      note: 'in use before 2.25',
+    },
+    {
+      step: 2,
+      pKa: 7.05,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      note: 'in use before 7.06',
+    },
+    {
+      step: 3,
+      pKa: 11.9,
+      source: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
+      note: 'in use before 11.58; every other evaluation is lower',
     },
   ],
   notes: ['Sources disagree by up to 0.6 in the third step.'],
@@ -759,4 +807,38 @@ export const hydrogenPeroxide = /*#__PURE__*/ catalogued({
       },
     },
   ],
+});
+
+/** Sulfamic acid (amidosulfuric) and the sulfamates. */
+export const sulfamic = /*#__PURE__*/ catalogued({
+  id: 'sulfamic',
+  name: 'sulfamic acid',
+  species: [
+    { formula: 'H3NSO3', charge: 0 },
+    { formula: 'H2NSO3-', charge: -1 },
+  ],
+  steps: [
+    {
+      pKa: 0.99,
+      source: {
+        kind: 'fromMemory',
+        work: 'king-1952',
+        note: 'not checked against the page; Wikipedia prints 1.0',
+      },
+    },
+  ],
+  alternatives: [
+    {
+      step: 1,
+      pKa: 0.996,
+      source: {
+        kind: 'published',
+        work: 'wikipedia-sulfamic-acid',
+        where: 'older copy, Ka = 1.01e-1',
+        checked: 'the-uncensored-wiki.com',
+      },
+    },
+  ],
+  notes: ['Its solutions turn slowly to hydrogen sulfate and ammonium.'],
+  hazard: 'Irritates skin and eyes.',
 });

@@ -32,6 +32,11 @@ export const oxalic = /*#__PURE__*/ catalogued({
         work: 'goldberg-2002',
         note: 'IUPAC Digitized pKa Dataset: 1.252 (reliable), CRC 1.25',
       },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'Kettler, Palmer and Wesolowski 1991, abstract: dH -4.1 ± 1.1, dCp -168 ± 41',
+      },
     },
     {
       pKa: 4.266,
@@ -41,6 +46,11 @@ export const oxalic = /*#__PURE__*/ catalogued({
         kind: 'fromMemory',
         work: 'goldberg-2002',
         note: 'reproduces pH(S) 1.679 of the tetroxalate standard to 0.005 together with step 1',
+      },
+      thermalSource: {
+        kind: 'fromMemory',
+        work: 'goldberg-2002',
+        note: 'Kettler, Palmer and Wesolowski 1991, abstract: dH -6.8 ± 0.5, dCp -261 ± 12; the same dCp for both steps is to be checked',
       },
     },
   ],
@@ -55,6 +65,26 @@ export const oxalic = /*#__PURE__*/ catalogued({
         checked: 'LibreTexts table E1',
       },
       note: 'mixed constant at I = 0.1 according to IUPAC Digitized pKa Dataset',
+    },
+    {
+      step: 1,
+      pKa: 1.277,
+      source: {
+        kind: 'published',
+        work: 'kettler-1991',
+        where: 'abstract, ± 0.010',
+        checked: 'abstract, digitalcommons.unl.edu/geosciencefacpub/195',
+      },
+    },
+    {
+      step: 2,
+      pKa: 4.275,
+      source: {
+        kind: 'published',
+        work: 'kettler-1991',
+        where: 'abstract, ± 0.006',
+        checked: 'abstract, digitalcommons.unl.edu/geosciencefacpub/195',
+      },
     },
   ],
   notes: [
@@ -230,6 +260,28 @@ export const tartaric = /*#__PURE__*/ catalogued({
       },
     },
   ],
+  alternatives: [
+    {
+      step: 2,
+      pKa: 4.36,
+      source: {
+        kind: 'published',
+        work: 'tartrate-dalton-1994',
+        where: 'abstract, log β1, ± 0.02',
+        checked: 'abstract',
+      },
+    },
+    {
+      step: 1,
+      pKa: 3,
+      source: {
+        kind: 'published',
+        work: 'tartrate-dalton-1994',
+        where: 'abstract, log β2 7.36 less log β1 4.36',
+        checked: 'abstract',
+      },
+    },
+  ],
 });
 
 /** Maleic acid (cis-butenedioic) and the maleates. */
@@ -260,6 +312,17 @@ export const maleic = /*#__PURE__*/ catalogued({
       step: 2,
       pKa: 6.23,
       source: { kind: 'fromMemory', work: 'crc-handbook', note: 'not checked against the page' },
+    },
+    {
+      step: 1,
+      pKa: 2.038,
+      source: {
+        kind: 'published',
+        work: 'maleic-bits',
+        where: 'abstract, ± 0.008',
+        checked: 'BITS Pilani repository, item 18980',
+      },
+      note: 'for an ion size of 5 Å; its authors call it higher than the accepted value',
     },
   ],
   notes: ['Goldberg et al. give the dCp values as approximate.'],

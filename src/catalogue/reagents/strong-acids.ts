@@ -1,6 +1,6 @@
 import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
-import { iodic, sulfuric } from '../acids/inorganic.js';
+import { iodic, sulfamic, sulfuric } from '../acids/inorganic.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
@@ -125,4 +125,15 @@ export const potassiumHydrogenDiiodate: Reagent = /*#__PURE__*/ frozen({
   ions: [{ ion: potassium, count: 1 }],
   hazard:
     'An oxidiser, and acid: harms skin and eyes. Keep it from anything that burns; see the safety data sheet.',
+});
+
+/** Sulfamic acid, H3NSO3. A primary standard for bases. */
+export const sulfamicAcid: Reagent = /*#__PURE__*/ frozen({
+  id: 'sulfamicAcid',
+  name: 'sulfamic acid',
+  formula: 'H3NSO3',
+  molarMass: 97.088,
+  protolytes: [{ protolyte: sulfamic, count: 1 }],
+  ions: [],
+  hazard: 'Irritates skin and eyes, and harms life in water. See the safety data sheet.',
 });
