@@ -10,6 +10,10 @@ export function frozen<T>(value: T): T {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value) || ArrayBuffer.isView(value))
     return value;
   Object.freeze(value);
+  if (Array.isArray(value)) {
+    for (const item of value) if (typeof item === 'object') frozen(item); // the keys of a long column would be made as texts
+    return value;
+  }
   for (const key in value) {
     const inside = value[key];
     if (typeof inside === 'object') frozen(inside);

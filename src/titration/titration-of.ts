@@ -39,6 +39,24 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
     const mixed = mL > 0 ? mixtureOf([analyte, partOf(titrant, mL)]) : analyte;
     return frozen(equilibriumOf(setting, course.columnAt(mL), totalsOf(mixed), mixed));
   };
+  const notes = once(() => {
+    const { equivalence, halfEquivalence } = points();
+    const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
+    const states = volumes.map(equilibriumAt);
+    const strongest = states.reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
+    const ofOne = precipitatesOf(strongest).map((solid) => noteOnSolid(solid));
+    const halfWay = halfEquivalence.map(({ mL }) => equilibriumAt(mL));
+    const buffered = [...states.slice(0, 1), ...halfWay].map(({ bufferCapacity }) => bufferCapacity);
+    return frozen([
+      ...new Set([
+        ...(equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : []),
+        ...strongest.notes.filter((note) => !ofOne.includes(note)),
+        ...notesOnCapacity(...buffered),
+        ...notesOnSolids(volumes, states),
+        ...notesOnGas(setting),
+      ]),
+    ]);
+  });
   return Object.freeze<Titration>({
     setup: frozen({ analyte, titrant, conditions: settled.conditions, ...(boilOut ? { boilOut } : {}) }),
     constants: frozen(constantsInUse(setting)),
@@ -58,25 +76,7 @@ export function titrationOf({ analyte, titrant, settled, boilOut }: ReadSetup): 
       return points().inflections;
     },
     get notes() {
-      const { equivalence, halfEquivalence } = points();
-      const volumes = [0, ...equivalence.map(({ mL }) => mL), usualEnd(equivalence, analyte)];
-      const states = volumes.map(equilibriumAt);
-      const strongest = states.reduce((most, one) => (one.ionicStrength > most.ionicStrength ? one : most));
-      const ofOne = precipitatesOf(strongest).map((solid) => noteOnSolid(solid));
-      const onCapacity = [0, ...halfEquivalence.map(({ mL }) => mL)]
-        .map(equilibriumAt)
-        .flatMap(({ bufferCapacity }) => notesOnCapacity(bufferCapacity));
-      const empty = equivalence.length === 0 ? [whyNoPoint(course, settled.pKw / 2)] : [];
-      const ofStrongest = strongest.notes.filter((note) => !ofOne.includes(note));
-      return frozen([
-        ...new Set([
-          ...empty,
-          ...ofStrongest,
-          ...onCapacity,
-          ...notesOnSolids(volumes, states),
-          ...notesOnGas(setting),
-        ]),
-      ]);
+      return notes();
     },
     pHs: (volumes, out) => pHs(course, volumes, out),
     curve: (additions) => frozen(curveOf(course, readAdditions(additions))),

@@ -76,7 +76,6 @@ describe('the result of', () => {
     sourcesOf: () => main.sourcesOf(titration),
     cautionsOf: () => main.cautionsOf(titration),
     gasesFrom: () => main.gasesFrom(sample),
-    pHsOf: () => main.pHOf(sample),
     debyeHuckelAt: () => main.debyeHuckelAt(25),
     debyeHuckelExtendedOf: () => main.debyeHuckelExtendedOf({ sizes: { 'H+': 9 } }),
     daviesOf: () => main.daviesOf({ linear: 0.2 }),

@@ -1,4 +1,5 @@
 import type { Protolyte, Step } from '../../substance/protolyte.js';
+import { referenceCelsius } from '../temperature/pka-at.js';
 import type { ActivityModel } from './activity-model.js';
 
 /**
@@ -26,14 +27,11 @@ export function atZeroStrength(protolyte: Protolyte, law: ActivityModel): Protol
 /** Whether a constant holds in a salt medium. @internal */
 export const isOfMedium = ({ ionicStrength = 0 }: Step): boolean => ionicStrength > 0;
 
-/** 25 °C: where the constants of the catalogue were measured. */
-const celsius = 25;
-
 /** pK′ − pK°, by (1) or (2). */
 function shiftOf({ species, steps }: Protolyte, k: number, law: ActivityModel): number {
   const { ionicStrength = 0, convention = 'concentration' } = steps[k] ?? {};
   const log10Gamma = (charge: number, formula: string) =>
-    law.log10Gamma(charge, ionicStrength, celsius, formula);
+    law.log10Gamma(charge, ionicStrength, referenceCelsius, formula);
   const [acid, base] = [species[k], species[k + 1]].map((form) =>
     form ? log10Gamma(form.charge, form.formula) : 0,
   ) as [number, number];
