@@ -1,9 +1,9 @@
 import { readConditions } from '../src/equilibrium/conditions.js';
-import { settingOf } from '../src/equilibrium/setting.js';
+import { systemOf } from '../src/equilibrium/system.js';
 import { Faults } from '../src/errors.js';
 import type { TitrationSetup } from '../src/index.js';
-import { engineOf } from '../src/titration/engine.js';
-import { writePHs } from '../src/titration/p-hs.js';
+import { mixtureModelOf } from '../src/titration/model/mixture-model.js';
+import { writePHs } from '../src/titration/sampling/ph-at-volumes.js';
 import { counted } from '../tests/counted.js';
 
 /** Evaluations of the charge balance a point, counted inside the library: exact, where times are not. */
@@ -11,8 +11,8 @@ export function evaluationsPerPoint(
   { analyte, titrant, conditions }: TitrationSetup,
   volumes: Float64Array,
 ): number {
-  const settled = readConditions(conditions, 'conditions', new Faults('evaluationsPerPoint'));
-  const { setting, evaluations } = counted(settingOf([analyte, titrant], settled));
-  writePHs(engineOf(setting), volumes, new Float64Array(volumes.length));
+  const inUse = readConditions(conditions, 'conditions', new Faults('evaluationsPerPoint'));
+  const { system, evaluations } = counted(systemOf([analyte, titrant], inUse));
+  writePHs(mixtureModelOf(system), volumes, new Float64Array(volumes.length));
   return evaluations() / volumes.length;
 }

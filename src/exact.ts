@@ -6,12 +6,16 @@
 // biome-ignore-all assist/source/organizeImports: grouped by the question that each group answers
 
 // What is in the beaker, to the last digit?
-export type { Exactly } from './exact/exactly.js';
-export { type ExactIngredient, type ExactRecipe, makeSolution } from './exact/make-solution.js';
-export type { ExactSolution } from './exact/solution.js';
-export { mix } from './exact/mix.js';
-export { aliquot } from './exact/aliquot.js';
-export { addWater, makeUpTo } from './exact/dilute.js';
+export type { Exactly } from './exact/numbers/exactly.js';
+export {
+  type ExactIngredient,
+  type ExactRecipe,
+  exactMakeSolution as makeSolution,
+} from './exact/verbs/exact-make-solution.js';
+export type { ExactSolution } from './exact/model/exact-solution.js';
+export { exactMix as mix } from './exact/verbs/exact-mix.js';
+export { exactAliquot as aliquot } from './exact/verbs/exact-aliquot.js';
+export { exactAddWater as addWater, exactMakeUpTo as makeUpTo } from './exact/verbs/exact-dilute.js';
 
 // What is its pH, and how do I know?
 export {
@@ -20,8 +24,8 @@ export {
   type ExactConditions,
   exactDefaults,
   exactLimits,
-} from './exact/conditions.js';
-export { type ExactPH, exactPH } from './exact/exact-ph.js';
+} from './exact/model/exact-conditions.js';
+export { type ExactPH, exactPH } from './exact/verbs/exact-ph.js';
 
 // How do activities fall behind concentrations? Laws as plain data, to be worked out to any digit
 export {
@@ -35,17 +39,21 @@ export {
 } from './equilibrium/activity/activity-law.js';
 
 // Which species are there, and what will the titration look like?
-export { type ExactEquilibrium, type ExactSpecies, exactEquilibrium } from './exact/exact-equilibrium.js';
+export {
+  type ExactEquilibrium,
+  type ExactSpecies,
+  exactEquilibrium,
+} from './exact/verbs/exact-equilibrium.js';
 export {
   type ExactEquivalencePoint,
   type ExactTitration,
   type ExactTitrationSetup,
   exactTitration,
-} from './exact/exact-titration.js';
-export type { ExactVolume } from './exact/volume-at.js';
+} from './exact/verbs/exact-titration.js';
+export type { ExactVolume } from './exact/model/exact-volume.js';
 
 // How far off are the doubles?
-export { type Comparison, compareWithExact } from './exact/compare-with-exact.js';
+export { type Comparison, compareWithExact } from './exact/verbs/compare-with-exact.js';
 
 // What was wrong with what I gave, or cannot be proven?
 export { NotProvenError } from './exact/not-proven-error.js';

@@ -60,7 +60,7 @@ export {
 export { type Equilibrium, equilibrate, type SpeciesAt } from './equilibrium/equilibrate.js';
 export type { ConstantInUse } from './equilibrium/constants-in-use.js';
 export { pHOf } from './equilibrium/ph-of.js';
-export { columnLimits, pHsOf, type SolutionColumns } from './equilibrium/phs-of.js';
+export { columnLimits, pHsOf, type SolutionColumns } from './equilibrium/ph-of-many.js';
 export { molarOf } from './equilibrium/molar-of.js';
 export type { PcH, PH, Quantity } from './equilibrium/quantities.js';
 
@@ -93,10 +93,10 @@ export { waterSources } from './equilibrium/temperature/water-sources.js';
 // What will the titration look like?
 export { titrate } from './titration/titrate.js';
 export type { Titration, TitrationSetup } from './titration/titration.js';
-export { titrationDefaults } from './titration/jump-at.js';
-export { type Additions, type Curve, type CurvePoint, rows } from './titration/curve.js';
-export type { EquivalencePoint } from './titration/equivalence-points.js';
-export type { InflectionPoint } from './titration/inflection-points.js';
+export { titrationDefaults } from './titration/sampling/jump-at.js';
+export { type Additions, type Curve, type CurvePoint, rows } from './titration/sampling/curve.js';
+export type { EquivalencePoint } from './titration/points/equivalence-points.js';
+export type { InflectionPoint } from './titration/points/inflection-points.js';
 export { compareModels, type ModelComparison } from './titration/compare-models.js';
 export {
   compareWater,
@@ -104,8 +104,8 @@ export {
   type WaterComparison,
   type WaterInUse,
 } from './titration/compare-water.js';
-export type { BoilOut } from './titration/boil-out.js';
-export { titrationLimits } from './titration/limits.js';
+export type { BoilOut } from './titration/model/boil-out.js';
+export { titrationLimits } from './titration/titration-limits.js';
 
 // Which indicator?
 export * as indicators from './indicators.js';
@@ -183,7 +183,7 @@ export type {
   BufferRequest,
   ImpossibleBuffer,
 } from './buffer/recipe.js';
-export { bufferDefaults, bufferLimits } from './buffer/defaults.js';
+export { bufferDefaults, bufferLimits } from './buffer/buffer-defaults.js';
 export type { LiquidPart, PouredPart, Recipe, RecipePart, WeighedPart } from './recipe/recipe.js';
 export { type HeatOfMixing, heatLimits } from './safety/heat-of-mixing.js';
 export type { SparinglySoluble } from './substance/sparingly-soluble.js';
@@ -191,5 +191,5 @@ export type { SparinglySoluble } from './substance/sparingly-soluble.js';
 // Where does it come from, and what was wrong with what I gave?
 export { type SourceUse, sourcesOf } from './substance/sources-of.js';
 export type { CommonPractice, FromMemory, PublishedSource, Source } from './source.js';
-export { type Work, works } from './works.js';
+export { type Work, works } from './bibliography.js';
 export { InputError, type Issue, type IssueCode } from './errors.js';

@@ -1,8 +1,8 @@
+import type { Work } from './bibliography.js';
 import { at, type Faults } from './errors.js';
-import type { Work } from './works.js';
 
 /**
- * Where a datum comes from. The datum says only where in a work it stands; `works.ts` holds each work once.
+ * Where a datum comes from. The datum says only where in a work it stands; `bibliography.ts` holds each work once.
  */
 export type Source = PublishedSource | CommonPractice | FromMemory;
 

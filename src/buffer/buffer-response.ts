@@ -5,9 +5,9 @@ import { frozen } from '../frozen.js';
 import { aliquot } from '../solution/aliquot.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
-import { readVolumes } from '../titration/curve.js';
+import { readVolumes } from '../titration/sampling/curve.js';
 import { titrate } from '../titration/titrate.js';
-import { bufferDefaults, bufferLimits } from './defaults.js';
+import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 import { givenConditions } from './given-conditions.js';
 
 /** What is added to a buffer, and beside what it is shown. */

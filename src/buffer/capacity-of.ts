@@ -32,7 +32,7 @@ import { givenConditions } from './given-conditions.js';
 export function capacityOf(solution: Solution, conditions?: Conditions): number {
   const faults = new Faults('capacityOf');
   const read = readSolution(solution, 'solution', faults);
-  const settled = givenConditions(conditions, 'conditions', faults);
+  const given = givenConditions(conditions, 'conditions', faults);
   faults.done();
-  return equilibrate(read, settled).bufferCapacity;
+  return equilibrate(read, given).bufferCapacity;
 }

@@ -7,8 +7,8 @@ import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { leastBetween } from '../solver/least-between.js';
 import { rootBetween } from '../solver/root-between.js';
-import { equalAdditions } from '../titration/curve.js';
-import { bufferDefaults, bufferLimits } from './defaults.js';
+import { equalAdditions } from '../titration/sampling/curve.js';
+import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 import { eitherStrong, strongSearch } from './strong-search.js';
 
 /** Over which pH, and what counts as useful. */
@@ -77,11 +77,11 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
   const { every = 0.1, usefulShare = bufferDefaults.usefulShare } = unread;
   const step = faults.number(every, 'every', 'a step in pH', { from: 0.01, to: 1 });
   const share = faults.number(usefulShare, 'usefulShare', 'a share', { above: 0, to: 1 });
-  const settled = readConditions(unread.conditions, 'conditions', faults);
-  readGas([read], settled, 'conditions', faults);
+  const inUse = readConditions(unread.conditions, 'conditions', faults);
+  readGas([read], inUse, 'conditions', faults);
   faults.done();
 
-  const search = strongSearch(read, settled);
+  const search = strongSearch(read, inUse);
   const capacityAt = (pH: PH): number | undefined => {
     const { found, capacity } = search(pH);
     return found ? capacity : undefined;

@@ -1,4 +1,4 @@
-import { readGas, type Settled } from '../equilibrium/conditions.js';
+import { type ConditionsInUse, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { stepAt } from '../equilibrium/temperature/pka-at.js';
 import { pKaSlopeAt } from '../equilibrium/temperature/pka-slope-at.js';
@@ -60,16 +60,16 @@ export interface BufferRanking {
  */
 export function chooseBuffer(choice: BufferChoice): BufferRanking {
   const faults = new Faults('chooseBuffer');
-  const { pH, molar, rankBy, settled, among, leftOut } = readBufferChoice(choice, faults);
+  const { pH, molar, rankBy, inUse, among, leftOut } = readBufferChoice(choice, faults);
   faults.done();
   const solutions = among.map((protolyte) => bareSolution(protolyte, molar));
-  readGas(solutions, settled, 'conditions', faults);
+  readGas(solutions, inUse, 'conditions', faults);
   faults.done();
 
   const order = ['usefulness', rankBy, 'capacity', 'temperature', 'distance'] as const;
   const ranking = among
     .map((protolyte, k) =>
-      candidateOf(protolyte, pH, strongSearch(solutions[k] as Solution, settled)(pH), settled),
+      candidateOf(protolyte, pH, strongSearch(solutions[k] as Solution, inUse)(pH), inUse),
     )
     .sort((one, other) => {
       const [decisive = 0] = order.map((by) => cost[by](one) - cost[by](other)).filter((gap) => gap !== 0);
@@ -106,7 +106,7 @@ function candidateOf(
   protolyte: Protolyte,
   pH: PH,
   { found, capacity }: StrongPoint,
-  { celsius }: Settled,
+  { celsius }: ConditionsInUse,
 ): BufferCandidate {
   const pKas = protolyte.steps.map((step) => stepAt(step, celsius));
   const nearest = pKas.reduce(

@@ -1,5 +1,5 @@
 import type { Solution } from '../solution/solution.js';
-import { plus } from './plus.js';
+import { plus } from './add-solutions.js';
 import type { MeasuredIngredient } from './read-ingredient.js';
 
 /** So many units of an ingredient: mmol of a reagent, mL of a stock. */

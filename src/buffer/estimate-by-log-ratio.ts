@@ -1,7 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibrate, type SpeciesAt } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { stepsInOrder } from '../equilibrium/steps.js';
+import { stepsInOrder } from '../equilibrium/steps-in-order.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { readSolution } from '../solution/read-solution.js';
@@ -79,10 +79,10 @@ export interface Amount {
 export function estimateByLogRatio(solution: Solution, conditions?: Conditions): LogRatioEstimate {
   const faults = new Faults('estimateByLogRatio');
   const read = readSolution(solution, 'solution', faults);
-  const settled = givenConditions(conditions, 'conditions', faults);
+  const given = givenConditions(conditions, 'conditions', faults);
   faults.done();
 
-  const equilibrium = equilibrate(read, settled);
+  const equilibrium = equilibrate(read, given);
   const { pH: exact } = equilibrium;
   const pair = pairOf(read);
   if (pair === undefined)

@@ -2,7 +2,7 @@ import { pHOf } from '../equilibrium/ph-of.js';
 import type { Solution } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
 import type { AmountsWanted } from './amounts-wanted.js';
-import { bufferLimits } from './defaults.js';
+import { bufferLimits } from './buffer-defaults.js';
 import { compose, type Dose, poured, rounding } from './dose.js';
 import { firstCrossing, offTarget } from './first-crossing.js';
 import { outOfReach, tooDilute } from './no-amounts.js';

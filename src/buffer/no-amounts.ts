@@ -1,7 +1,7 @@
 import type { Precipitate } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { AmountsWanted } from './amounts-wanted.js';
-import { bufferLimits } from './defaults.js';
+import { bufferLimits } from './buffer-defaults.js';
 import { isNeutralSalt } from './ion-charge.js';
 import type { ImpossibleBuffer } from './recipe.js';
 

@@ -1,9 +1,9 @@
-import { type Conditions, readConditions, type Settled } from '../equilibrium/conditions.js';
+import { type Conditions, type ConditionsInUse, readConditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { Faults } from '../errors.js';
 import type { LeftOut } from '../substance/left-out.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
-import { bufferDefaults, bufferLimits } from './defaults.js';
+import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 
 /** Which pH, and which protolytes come into question. */
 export interface BufferChoice {
@@ -24,7 +24,7 @@ interface ReadBufferChoice {
   readonly pH: PH;
   readonly molar: number;
   readonly rankBy: NonNullable<BufferChoice['rankBy']>;
-  readonly settled: Settled;
+  readonly inUse: ConditionsInUse;
   /** Without those that are left out. */
   readonly among: readonly Protolyte[];
   readonly leftOut: readonly LeftOut[];
@@ -44,12 +44,12 @@ export function readBufferChoice(value: unknown, faults: Faults): ReadBufferChoi
   const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', limits);
   if (rankBy !== 'capacity' && rankBy !== 'temperature' && rankBy !== 'distance')
     faults.add('wrong-type', 'rankBy', "'capacity', 'temperature' or 'distance'", rankBy);
-  const settled = readConditions(unread.conditions, 'conditions', faults);
+  const inUse = readConditions(unread.conditions, 'conditions', faults);
   return {
     pH,
     molar: concentration,
     rankBy: rankBy as ReadBufferChoice['rankBy'],
-    settled,
+    inUse,
     ...parted(offered, include, faults),
   };
 }

@@ -3,7 +3,7 @@ import { strengthsOnSale, usualPurity } from '../recipe/as-bought.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Content, Solution } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
-import { bufferLimits } from './defaults.js';
+import { bufferLimits } from './buffer-defaults.js';
 
 /** An ingredient by the unit in which it is measured out: one mmol of a reagent, or one mL of a stock. */
 export interface MeasuredIngredient {

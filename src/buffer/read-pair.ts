@@ -2,12 +2,12 @@ import { ammonia } from '../catalogue/reagents/ammonium.js';
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import type { Faults, Unread } from '../errors.js';
 import { asBought } from '../recipe/as-bought.js';
-import { readConflicts } from '../solution/conflicts.js';
+import { readConflicts } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';
 import { readProtolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';
-import { bufferLimits } from './defaults.js';
+import { bufferLimits } from './buffer-defaults.js';
 import { type MeasuredIngredient, readIngredient } from './read-ingredient.js';
 
 type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;

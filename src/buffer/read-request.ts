@@ -3,7 +3,7 @@ import type { Faults } from '../errors.js';
 import { solutionLimits } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';
-import { bufferDefaults, bufferLimits } from './defaults.js';
+import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 import { givenConditions } from './given-conditions.js';
 import { isNeutralSalt } from './ion-charge.js';
 import { ionicStrengthOf } from './ionic-strength-of.js';

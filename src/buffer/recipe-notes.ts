@@ -2,7 +2,7 @@ import { carbonic } from '../catalogue/acids/inorganic.js';
 import { henryAt } from '../equilibrium/carbon-dioxide.js';
 import { type Conditions, conditionDefaults } from '../equilibrium/conditions.js';
 import type { Equilibrium } from '../equilibrium/equilibrate.js';
-import { bufferDefaults } from './defaults.js';
+import { bufferDefaults } from './buffer-defaults.js';
 
 /**
  * What a finished buffer gives to think about.

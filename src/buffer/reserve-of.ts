@@ -8,8 +8,8 @@ import { frozen } from '../frozen.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { titrate } from '../titration/titrate.js';
+import { bufferDefaults } from './buffer-defaults.js';
 import { readDropSize } from './buffer-response.js';
-import { bufferDefaults } from './defaults.js';
 import { givenConditions } from './given-conditions.js';
 
 /** What is added, and what counts as a change. */

@@ -5,8 +5,8 @@ import { frozen } from '../frozen.js';
 import { readSolutions } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';
-import { bufferLimits } from './defaults.js';
-import { plus } from './plus.js';
+import { plus } from './add-solutions.js';
+import { bufferLimits } from './buffer-defaults.js';
 import { eitherStrong, strongSearch } from './strong-search.js';
 
 /** The strong acid or base that brings a solution to a pH. */
@@ -57,11 +57,11 @@ export function strongAdditionTo(solution: Solution, pH: PH, conditions?: Condit
   ];
   const [from, to] = bufferLimits.pH;
   const target = faults.number(pH, 'pH', 'a pH', { from, to });
-  const settled = readConditions(conditions, 'conditions', faults);
-  readGas([read], settled, 'conditions', faults);
+  const inUse = readConditions(conditions, 'conditions', faults);
+  readGas([read], inUse, 'conditions', faults);
   faults.done();
 
-  const { found, reagent, mmol, pH: reached } = strongSearch(read, settled)(target);
+  const { found, reagent, mmol, pH: reached } = strongSearch(read, inUse)(target);
   if (!found)
     return {
       status: 'out-of-reach',

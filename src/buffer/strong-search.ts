@@ -1,10 +1,15 @@
 import { hydrochloricAcid } from '../catalogue/reagents/strong-acids.js';
 import { sodiumHydroxide } from '../catalogue/reagents/strong-bases.js';
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
-import type { Settled } from '../equilibrium/conditions.js';
-import { afterEscape, type Point, pointOf, systemOf } from '../equilibrium/point.js';
+import type { ConditionsInUse } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { settingOf } from '../equilibrium/setting.js';
+import {
+  afterEscape,
+  realSystemOrNull,
+  type SolvedSolution,
+  solveSolution,
+} from '../equilibrium/solve-solution.js';
+import { systemOf } from '../equilibrium/system.js';
 import { frozen } from '../frozen.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import { rootBetween } from '../solver/root-between.js';
@@ -30,9 +35,9 @@ export interface StrongPoint {
  * @param solution - one that has been read, with {@link eitherStrong}
  * @internal
  */
-export function strongSearch(solution: Solution, settled: Settled): (target: PH) => StrongPoint {
-  const acid = additionsOf(hydrochloricAcid, solution, settled);
-  const base = additionsOf(sodiumHydroxide, solution, settled);
+export function strongSearch(solution: Solution, inUse: ConditionsInUse): (target: PH) => StrongPoint {
+  const acid = additionsOf(hydrochloricAcid, solution, inUse);
+  const base = additionsOf(sodiumHydroxide, solution, inUse);
   const own = pHAt(acid.pointAt(0));
   return (target) => {
     const { reagent, most, pointAt } = target < own ? acid : base;
@@ -41,8 +46,8 @@ export function strongSearch(solution: Solution, settled: Settled): (target: PH)
     const root = bracket && rootBetween(off, ...bracket);
     const found = root?.status === 'found';
     const mmol = found ? root.x : most;
-    const point = pointAt(mmol);
-    return { reagent, mmol, found, pH: pHAt(point), capacity: point.capacity };
+    const solved = pointAt(mmol);
+    return { reagent, mmol, found, pH: pHAt(solved), capacity: solved.capacity };
   };
 }
 
@@ -62,16 +67,16 @@ interface StrongAdditions {
   readonly reagent: Reagent;
   /** mmol; with what is there already, as much as a solution may hold. */
   readonly most: number;
-  readonly pointAt: (mmol: number) => Point;
+  readonly pointAt: (mmol: number) => SolvedSolution;
 }
 
 /** One strong acid or base, in any amount, in the same volume. */
-function additionsOf(reagent: Reagent, solution: Solution, settled: Settled): StrongAdditions {
+function additionsOf(reagent: Reagent, solution: Solution, inUse: ConditionsInUse): StrongAdditions {
   const oneMmol = { mL: 1, contents: [{ reagent, mmol: 1 }] };
-  const setting = settingOf([solution, oneMmol], settled);
-  const [column, more] = setting.columns as [IonColumn, IonColumn];
-  const system = systemOf(setting);
-  const openSystem = setting.escape && systemOf(setting.escape.open);
+  const system = systemOf([solution, oneMmol], inUse);
+  const [column, more] = system.columns as [IonColumn, IonColumn];
+  const real = realSystemOrNull(system);
+  const openSystem = system.escape && realSystemOrNull(system.escape.open);
   const columnWith = (mmol: number): IonColumn => ({
     ...column,
     charge: column.charge + mmol * more.charge,
@@ -81,8 +86,8 @@ function additionsOf(reagent: Reagent, solution: Solution, settled: Settled): St
   return {
     reagent,
     most: Math.max(solutionLimits.molar * solution.mL - there, 0),
-    pointAt: (mmol) => pointOf(setting, afterEscape(setting, columnWith(mmol), openSystem), system),
+    pointAt: (mmol) => solveSolution(system, afterEscape(system, columnWith(mmol), openSystem), real),
   };
 }
 
-const pHAt = ({ activity }: Point): PH => -Math.log10(activity);
+const pHAt = ({ activity }: SolvedSolution): PH => -Math.log10(activity);

@@ -1,5 +1,5 @@
 import { type Family, prevailing } from './family.js';
-import { type StepAt, stepsInOrder } from './steps.js';
+import { type StepAt, stepsInOrder } from './steps-in-order.js';
 
 /**
  * Amounts that enter a charge balance, in any one unit of amount and its volume: mol and L, or mmol and mL.

@@ -1,6 +1,6 @@
 import { at, type Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
-import { constantsOf } from '../solution/conflicts.js';
+import { constantsAsText } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';
 import type { ActivityModel } from './activity/activity-model.js';
 import { ideal } from './activity/laws.js';
@@ -24,9 +24,9 @@ export interface Conditions {
 }
 
 /** Conditions that have been read, with every default filled in. */
-export interface Settled {
-  /** What was given, and the temperature. A pKw left out stays out: with another temperature in its place, it moves along. */
-  readonly conditions: Conditions;
+export interface ConditionsInUse {
+  /** What was given, and the temperature. A pKw that was left out stays out, so that it follows another temperature. */
+  readonly given: Conditions;
   readonly celsius: number;
   readonly pKw: number;
   readonly activity: ActivityModel;
@@ -42,7 +42,7 @@ export const conditionDefaults = /*#__PURE__*/ frozen({ celsius: 25, activity: i
 const keys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
 
 /** Reads conditions from a caller's value, noting every fault. @internal */
-export function readConditions(value: unknown, path: string, faults: Faults): Settled {
+export function readConditions(value: unknown, path: string, faults: Faults): ConditionsInUse {
   const what = 'conditions { celsius, activity, carbonDioxide, pKw }';
   const unread = value === undefined ? {} : faults.object(value, path, what, keys);
   const celsius =
@@ -63,7 +63,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
       ? ownPKwAt(celsius)
       : faults.number(unread.pKw, `${path}.pKw`, 'a pKw', { from, to });
   return {
-    conditions: {
+    given: {
       celsius,
       ...(unread.activity === undefined ? {} : { activity }),
       ...(carbonDioxide ? { carbonDioxide } : {}),
@@ -77,7 +77,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Se
 }
 
 /** What is uncertain about conditions, whatever the solution. @internal */
-export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[] {
+export function notesOnConditions({ celsius, carbonDioxide }: ConditionsInUse): string[] {
   const [from, to] = henryFit.celsius;
   if (!carbonDioxide || carbonDioxide.pKH !== undefined || (celsius >= from && celsius <= to)) return [];
   return [`Carbon dioxide: ${celsius} °C is outside the range of Henry's constant, ${from} to ${to} °C.`];
@@ -86,7 +86,7 @@ export function notesOnConditions({ celsius, carbonDioxide }: Settled): string[]
 /** Notes a fault where the gas of conditions and a protolyte of the solutions share an id but not their constants. @internal */
 export function readGas(
   solutions: readonly { readonly contents: readonly Pick<Content, 'reagent'>[] }[],
-  { carbonDioxide }: Settled,
+  { carbonDioxide }: ConditionsInUse,
   path: string,
   faults: Faults,
 ): void {
@@ -95,7 +95,7 @@ export function readGas(
   const present = solutions
     .flatMap(({ contents }) => contents.flatMap(({ reagent }) => reagent.protolytes))
     .filter(({ protolyte }) => protolyte.id === gas.id);
-  if (present.some(({ protolyte }) => constantsOf(protolyte) !== constantsOf(gas)))
+  if (present.some(({ protolyte }) => constantsAsText(protolyte) !== constantsAsText(gas)))
     faults.add(
       'conflict',
       at(path, 'carbonDioxide.protolyte'),

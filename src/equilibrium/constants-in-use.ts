@@ -2,7 +2,7 @@ import { doubles } from '../solver/arithmetic.js';
 import type { Source } from '../source.js';
 import { henryAt, henryFit } from './carbon-dioxide.js';
 import { conditionDefaults } from './conditions.js';
-import type { Setting } from './setting.js';
+import type { System } from './system.js';
 import { stepAt } from './temperature/pka-at.js';
 import { ownPKwAt } from './temperature/pkw-at.js';
 import { waterAt25 } from './temperature/water-at-25.js';
@@ -17,8 +17,8 @@ export interface ConstantInUse {
 }
 
 /** Those that conditions call for. Another value that the caller gave in their place is the caller's own, and not listed. @internal */
-export function constantsInUse({ settled, gas }: Setting): ConstantInUse[] {
-  const { celsius, pKw, carbonDioxide } = settled;
+export function constantsInUse({ inUse, gas }: System): ConstantInUse[] {
+  const { celsius, pKw, carbonDioxide } = inUse;
   const own: ConstantInUse[] = [];
   if (pKw === ownPKwAt(celsius)) {
     own.push({ name: `${waterAt25.name}, pKw`, value: pKw, source: waterAt25.source });

@@ -9,11 +9,11 @@ import type { IonColumn } from './activity/real-system.js';
 import type { Conditions } from './conditions.js';
 import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
 import { type Family, fractionsOf } from './family.js';
-import { gasForms, pointOf } from './point.js';
 import { noteOnSolid, precipitatesOf } from './precipitates.js';
-import { prepared } from './prepared.js';
 import type { PcH, PH } from './quantities.js';
-import type { Setting } from './setting.js';
+import { readProblem } from './read-problem.js';
+import { gasForms, solveSolution } from './solve-solution.js';
+import type { System } from './system.js';
 
 /** One species at equilibrium. */
 export interface SpeciesAt {
@@ -77,31 +77,31 @@ export interface Equilibrium {
  * ```
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {
-  const { read, setting, column } = prepared('equilibrate', solution, conditions);
-  return frozen(equilibriumOf(setting, column, setting.totals[0] as Totals, read));
+  const { read, system, column } = readProblem('equilibrate', solution, conditions);
+  return frozen(equilibriumOf(system, column, system.totals[0] as Totals, read));
 }
 
 /**
- * The equilibrium of a column of a setting, with the protolytes and ions that its totals name.
+ * The equilibrium of a column of a system, with the protolytes and ions that its totals name.
  *
  * @param column - what is in the solution now, after any escape of CO2
  * @internal
  */
 export function equilibriumOf(
-  setting: Setting,
+  system: System,
   column: IonColumn,
   totals: Totals,
   solution: Solution,
 ): Equilibrium {
-  const point = pointOf(setting, column);
-  const { h, balance, system } = point;
-  const gammas = system?.coefficients.gamma;
+  const solved = solveSolution(system, column);
+  const { h, balance, real } = solved;
+  const gammas = real?.coefficients.gamma;
   const species: SpeciesAt[] = [
-    ion('H+', 1, h, gammas?.[system?.hydrogen ?? 0]),
-    ion('OH-', -1, balance.kw / h, gammas?.[system?.hydroxide ?? 0]),
+    ion('H+', 1, h, gammas?.[real?.hydrogen ?? 0]),
+    ion('OH-', -1, balance.kw / h, gammas?.[real?.hydroxide ?? 0]),
   ];
   const present = new Set(totals.protolytes.map(({ protolyte }) => protolyte.id));
-  for (const [index, protolyte] of setting.protolytes.entries()) {
+  for (const [index, protolyte] of system.protolytes.entries()) {
     if (!present.has(protolyte.id)) continue;
     const total = (column.amounts[index] as number) / column.volume;
     const fractions = fractionsOf(balance.families[index] as Family, h);
@@ -110,45 +110,43 @@ export function equilibriumOf(
         protolyte,
         fractions.map((fraction) => fraction * total),
         fractions,
-        (lost) => gammas?.[system?.kinds[index]?.[lost] ?? 0],
+        (lost) => gammas?.[real?.kinds[index]?.[lost] ?? 0],
       ),
     );
   }
-  if (setting.gas) {
-    const forms = gasForms(setting, point, h);
+  if (system.gas) {
+    const forms = gasForms(system, solved, h);
     const all = sum(forms);
     species.push(
       ...formsOf(
-        setting.gas.protolyte,
+        system.gas.protolyte,
         forms,
         forms.map((one) => (all > 0 ? one / all : 0)),
-        (lost) => gammas?.[system?.gasKinds[lost] ?? 0],
+        (lost) => gammas?.[real?.gasKinds[lost] ?? 0],
       ),
     );
   }
-  const held = Math.min(system?.coefficients.ionicStrength ?? 0, system?.coefficients.ceiling ?? 0);
+  const held = Math.min(real?.coefficients.ionicStrength ?? 0, real?.coefficients.ceiling ?? 0);
   for (const { ion: own, mmol } of totals.ions)
-    species.push(ion(own.formula, own.charge, mmol / column.volume, gammaOf(setting, held, own)));
+    species.push(ion(own.formula, own.charge, mmol / column.volume, gammaOf(system, held, own)));
 
   const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;
   return {
     solution,
-    conditions: { ...setting.settled.conditions, pKw: setting.settled.pKw },
-    pH: -Math.log10(point.activity),
+    conditions: { ...system.inUse.given, pKw: system.inUse.pKw },
+    pH: -Math.log10(solved.activity),
     pcH: -Math.log10(h),
     ionicStrength,
-    bufferCapacity: point.capacity,
+    bufferCapacity: solved.capacity,
     species,
     chargeImbalance: sum(species.map(({ charge, molar }) => charge * molar)),
-    constants: constantsInUse(setting),
+    constants: constantsInUse(system),
     notes: [
-      ...setting.notes,
-      ...notesOnStrength(setting.settled, ionicStrength, system?.coefficients.ceiling),
-      ...notesOnCapacity(point.capacity),
-      ...precipitatesOf({ solution, conditions: setting.settled.conditions, species }).map((one) =>
-        noteOnSolid(one),
-      ),
-      ...(point.isSolved
+      ...system.notes,
+      ...notesOnStrength(system.inUse, ionicStrength, real?.coefficients.ceiling),
+      ...notesOnCapacity(solved.capacity),
+      ...precipitatesOf({ solution, conditions: system.inUse.given, species }).map((one) => noteOnSolid(one)),
+      ...(solved.isSolved
         ? []
         : ['The search for this pH did not end at a root: do not use it, and report the input.']),
     ],
@@ -181,8 +179,8 @@ function formsOf(
 }
 
 /** Of a strong ion, which is no kind of its own in the charge balance. */
-function gammaOf({ settled }: Setting, ionicStrength: number, { formula, charge }: Ion): number {
+function gammaOf({ inUse }: System, ionicStrength: number, { formula, charge }: Ion): number {
   return ionicStrength > 0
-    ? 10 ** settled.activity.log10Gamma(charge, ionicStrength, settled.celsius, formula)
+    ? 10 ** inUse.activity.log10Gamma(charge, ionicStrength, inUse.celsius, formula)
     : 1;
 }

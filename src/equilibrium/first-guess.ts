@@ -1,6 +1,6 @@
 import type { Balance, Column } from './charge-balance.js';
 import type { Family } from './family.js';
-import type { StepAt } from './steps.js';
+import type { StepAt } from './steps-in-order.js';
 
 /**
  * A first estimate of h, from the order in which the protons leave.

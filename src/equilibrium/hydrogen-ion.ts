@@ -57,7 +57,7 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
     const ub = (u * bend) / slope;
     const step = (-u * (1 - ub / 2)) / (1 - ub + (u * u * twist) / (6 * slope));
     let next = h * Math.exp(step);
-    if (Math.abs(u) <= settledStep) {
+    if (Math.abs(u) <= lastStep) {
       h = next;
       out.ended = 'step';
       break;
@@ -83,7 +83,7 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
 const mostPasses = 200;
 
 /** A Newton step u in ln h beside which the root lies, so that one step of fourth order leaves less than rounding. */
-const settledStep = 1e-4;
+const lastStep = 1e-4;
 
 /**
  * The h between which the root lies: with S the net charge without water, V·h² + S·h − V·Kw = 0.

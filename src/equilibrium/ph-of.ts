@@ -1,8 +1,8 @@
 import type { Solution } from '../solution/solution.js';
 import type { Conditions } from './conditions.js';
-import { pointOf } from './point.js';
-import { prepared } from './prepared.js';
 import type { PH } from './quantities.js';
+import { readProblem } from './read-problem.js';
+import { solveSolution } from './solve-solution.js';
 
 /**
  * The pH of a solution: `equilibrate` without the species.
@@ -18,6 +18,6 @@ import type { PH } from './quantities.js';
  * ```
  */
 export function pHOf(solution: Solution, conditions?: Conditions): PH {
-  const { setting, column } = prepared('pHOf', solution, conditions);
-  return -Math.log10(pointOf(setting, column).activity);
+  const { system, column } = readProblem('pHOf', solution, conditions);
+  return -Math.log10(solveSolution(system, column).activity);
 }

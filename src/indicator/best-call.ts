@@ -1,6 +1,6 @@
 import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import { meritOf } from './merit.js';
 import { triangle } from './observer.js';
 import type { PointToFind } from './ranking.js';

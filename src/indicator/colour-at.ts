@@ -3,7 +3,7 @@ import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import type { Band, Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
-import { titrationLimits } from '../titration/limits.js';
+import { titrationLimits } from '../titration/titration-limits.js';
 import { bandsOfName } from './bands-of-name.js';
 import { type Channels, hexOf, transmitted } from './colour-channels.js';
 import { colourName } from './colour-name.js';

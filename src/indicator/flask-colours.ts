@@ -2,8 +2,8 @@ import type { PH } from '../equilibrium/quantities.js';
 import { Faults, type Limits } from '../errors.js';
 import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
-import type { Curve } from '../titration/curve.js';
-import { titrationLimits } from '../titration/limits.js';
+import type { Curve } from '../titration/sampling/curve.js';
+import { titrationLimits } from '../titration/titration-limits.js';
 import { colourOf, readDye } from './colour-at.js';
 import { readDrops } from './score-options.js';
 

@@ -1,6 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
 import type { Indicator, Transition } from '../substance/indicator.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import type { Verdict } from './verdict.js';
 
 /** The few facts of an indicator that a result repeats; the catalogue has the rest under its id. */

@@ -1,5 +1,5 @@
 import type { LeftOut } from '../substance/left-out.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import type { IndicatorScore } from './indicator-score.js';
 import type { ScoreOptions } from './score-options.js';
 

@@ -1,8 +1,8 @@
 import type { Faults, Unread } from '../errors.js';
-import type { CurvePoint } from '../titration/curve.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
-import type { InflectionPoint } from '../titration/inflection-points.js';
-import { titrationLimits } from '../titration/limits.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
+import type { InflectionPoint } from '../titration/points/inflection-points.js';
+import type { CurvePoint } from '../titration/sampling/curve.js';
+import { titrationLimits } from '../titration/titration-limits.js';
 
 /** Reads an equivalence point from a caller's value, noting every fault. @internal */
 export function readPoint(value: unknown, path: string, faults: Faults): EquivalencePoint {

@@ -1,10 +1,10 @@
 import type { Faults } from '../errors.js';
 import { noteLength } from '../source.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
-import { titrationLimits } from '../titration/limits.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
+import { noPoint } from '../titration/points/why-no-point.js';
 import { type ReadSetup, readSetup } from '../titration/read-setup.js';
 import type { Titration } from '../titration/titration.js';
-import { noPoint } from '../titration/why-no-point.js';
+import { titrationLimits } from '../titration/titration-limits.js';
 import { answerOf } from './answer-of.js';
 import { readPoint } from './read-point.js';
 

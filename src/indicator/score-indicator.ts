@@ -3,7 +3,7 @@ import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import type { Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import type { Titration } from '../titration/titration.js';
 import { crossingOf } from './crossing.js';
 import { factsOf, type IndicatorScore, type TitrationError } from './indicator-score.js';

@@ -2,7 +2,7 @@ import type { Faults, Unread } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
-import type { EquivalencePoint } from '../titration/equivalence-points.js';
+import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
 import { readPoint } from './read-point.js';
 import { type Asked, readTitration } from './read-titration.js';

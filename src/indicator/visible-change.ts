@@ -1,7 +1,7 @@
 import { Faults } from '../errors.js';
 import type { Indicator } from '../substance/indicator.js';
-import { titrationLimits } from '../titration/limits.js';
 import type { Titration } from '../titration/titration.js';
+import { titrationLimits } from '../titration/titration-limits.js';
 import { type Colour, colourOf, type Dye, readDye } from './colour-at.js';
 import { differencesSeen, type SeenDifference } from './colour-vision.js';
 import type { IndicatorScore } from './indicator-score.js';

@@ -1,7 +1,7 @@
 import { davies, isIdealLaw } from '../equilibrium/activity/laws.js';
 import { readConditions } from '../equilibrium/conditions.js';
 import { Faults } from '../errors.js';
-import { titrationOf } from '../titration/titration-of.js';
+import { makeTitration } from '../titration/make-titration.js';
 import type { Asked } from './read-titration.js';
 
 /** @internal */
@@ -27,21 +27,21 @@ export function withDavies(asked: Asked): () => RealAsked | null {
 }
 
 function daviesOf({ setup, pHAt, equivalencePoints }: Asked): RealAsked | null {
-  if (setup === null || !isIdealLaw(setup.settled.activity)) return null;
-  const own = titrationOf(setup);
+  if (setup === null || !isIdealLaw(setup.inUse.activity)) return null;
+  const own = makeTitration(setup);
   const [point] = equivalencePoints;
   const isOwn = [0, point?.mL ?? 0].every((mL) => own.pHAt(mL) === pHAt(mL));
   if (!isOwn) return null;
   const faults = new Faults('scoreIndicator');
-  const settled = readConditions({ ...setup.settled.conditions, activity: davies }, 'conditions', faults);
+  const inUse = readConditions({ ...setup.inUse.given, activity: davies }, 'conditions', faults);
   faults.done();
-  const { pHAt: at, slopeAt, volumesAt, equilibriumAt } = titrationOf({ ...setup, settled });
+  const { pHAt: at, slopeAt, volumesAt, equilibriumAt } = makeTitration({ ...setup, inUse });
   return {
     pHAt: at,
     slopeAt,
     volumesAt,
     equivalencePoints,
-    setup: { ...setup, settled },
+    setup: { ...setup, inUse },
     isInRangeAt: (mL) => equilibriumAt(mL).ionicStrength <= (davies.upTo ?? 0),
   };
 }

@@ -3,7 +3,7 @@ import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import { readConditions } from '../equilibrium/conditions.js';
 import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { settingOf } from '../equilibrium/setting.js';
+import { systemOf } from '../equilibrium/system.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { readSolution } from '../solution/read-solution.js';
@@ -63,9 +63,9 @@ export function gasesFrom(solution: Solution): readonly GasSetFree[] {
 /** Of a solution that has been read. @internal */
 export function gasesOf(solution: Solution): readonly GasSetFree[] {
   if (!solution.contents.some(({ mmol, reagent }) => mmol > 0 && reagent.protolytes.length > 0)) return [];
-  const setting = settingOf([solution], readConditions(undefined, 'conditions', new Faults('gasesFrom')));
-  const { columns, totals } = setting;
-  const equilibrium = equilibriumOf(setting, columns[0] as IonColumn, totals[0] as Totals, solution);
+  const system = systemOf([solution], readConditions(undefined, 'conditions', new Faults('gasesFrom')));
+  const { columns, totals } = system;
+  const equilibrium = equilibriumOf(system, columns[0] as IonColumn, totals[0] as Totals, solution);
   const ofForms = gases.flatMap((gas) => setFree(gas, molarOfAny(equilibrium, gas.dissolved), equilibrium));
   return [...ofForms, ...fromHypochlorite(equilibrium)];
 }

@@ -1,7 +1,7 @@
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
-import { readConflicts } from './conflicts.js';
+import { readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';
 import type { Solution } from './solution.js';

@@ -1,7 +1,7 @@
 import { at, Faults, type Unread } from '../errors.js';
 import { frozen } from '../frozen.js';
 import type { Reagent } from '../substance/reagent.js';
-import { type Given, readConflicts } from './conflicts.js';
+import { type Given, readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { ingredientKeys, readMeasure } from './read-measure.js';
 import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';

@@ -1,7 +1,7 @@
 import type { Faults } from '../errors.js';
 import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
-import { type Given, readConflicts } from './conflicts.js';
+import { type Given, readConflicts } from './conflicting-constants.js';
 import { type Solution, solutionLimits } from './solution.js';
 
 /** Reads a solution from a caller's value, noting every fault. @internal */

@@ -1,8 +1,8 @@
+import { works } from '../bibliography.js';
 import { atomicWeightsSource } from '../catalogue/atomic-weights.js';
 import { at, Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { readSource, type Source } from '../source.js';
-import { works } from '../works.js';
 import { readMolarMass } from './molar-mass.js';
 
 /** A source, and what was taken from it. */

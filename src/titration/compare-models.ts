@@ -2,13 +2,13 @@ import { type Conditions, readConditions, readGas } from '../equilibrium/conditi
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { leastBetween } from '../solver/least-between.js';
-import { readBoilOutUnder } from './boil-out.js';
-import type { Curve } from './curve.js';
-import { titrationLimits } from './limits.js';
+import { makeTitration } from './make-titration.js';
+import { readBoilOutUnder } from './model/boil-out.js';
 import { readSetup } from './read-setup.js';
+import type { Curve } from './sampling/curve.js';
+import { usualLastVolume } from './sampling/usual-last-volume.js';
 import type { Titration } from './titration.js';
-import { titrationOf } from './titration-of.js';
-import { usualEnd } from './usual-end.js';
+import { titrationLimits } from './titration-limits.js';
 
 /** The same titration under other conditions. */
 export interface ModelComparison {
@@ -52,10 +52,10 @@ export function compareModels(
   const read = readSetup(setup, 'titration.setup', faults);
   const others = faults.list(conditions, 'conditions', 'a list of conditions', 1, 100).map((one, k) => {
     const path = `conditions[${k}]`;
-    const settled = readConditions(one, path, faults);
-    readBoilOutUnder(settled, read.boilOut, path, faults);
-    readGas([read.analyte, read.titrant], settled, path, faults);
-    return { ...read, settled };
+    const inUse = readConditions(one, path, faults);
+    readBoilOutUnder(inUse, read.boilOut, path, faults);
+    readGas([read.analyte, read.titrant], inUse, path, faults);
+    return { ...read, inUse };
   });
   const unread = options === undefined ? {} : faults.object(options, 'options', 'options { upTo }', ['upTo']);
   const wanted =
@@ -64,11 +64,11 @@ export function compareModels(
       : faults.number(unread.upTo, 'options.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
   faults.done();
 
-  const own = titrationOf(read);
-  const upTo = wanted ?? usualEnd(own.equivalencePoints, read.analyte);
+  const own = makeTitration(read);
+  const upTo = wanted ?? usualLastVolume(own.equivalencePoints, read.analyte);
   const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
   return frozen(
-    others.map(titrationOf).map((other) => {
+    others.map(makeTitration).map((other) => {
       const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort(
         (a, b) => a - b,
       );

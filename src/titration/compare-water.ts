@@ -3,14 +3,14 @@ import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
 import { partOf } from '../solution/aliquot.js';
-import { readConflicts } from '../solution/conflicts.js';
+import { readConflicts } from '../solution/conflicting-constants.js';
 import { mixtureOf } from '../solution/mix.js';
 import { readSolution } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
-import { titrationLimits } from './limits.js';
+import { makeTitration } from './make-titration.js';
 import { readSetup } from './read-setup.js';
 import type { Titration, TitrationSetup } from './titration.js';
-import { titrationOf } from './titration-of.js';
+import { titrationLimits } from './titration-limits.js';
 
 /** How a volume moves from a titration with good water to one with the water and titrant given. */
 export interface Shift {
@@ -96,15 +96,15 @@ export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterCompa
       ),
       faults,
     );
-    readGas([read.analyte, water, titrant], read.settled, 'setup.conditions', faults);
+    readGas([read.analyte, water, titrant], read.inUse, 'setup.conditions', faults);
     if (read.analyte.mL + mL > most)
       faults.add('out-of-range', 'use.mL', `no more than ${most} mL with the analyte`, mL);
   }
   faults.done();
 
   const { analyte } = read;
-  const good = titrationOf({ ...read, analyte: { ...analyte, mL: analyte.mL + mL } });
-  const given = titrationOf({ ...read, analyte: mixtureOf([analyte, partOf(water, mL)]), titrant });
+  const good = makeTitration({ ...read, analyte: { ...analyte, mL: analyte.mL + mL } });
+  const given = makeTitration({ ...read, analyte: mixtureOf([analyte, partOf(water, mL)]), titrant });
   return frozen({
     good,
     given,

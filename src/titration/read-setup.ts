@@ -1,14 +1,14 @@
-import { readConditions, readGas, type Settled } from '../equilibrium/conditions.js';
+import { type ConditionsInUse, readConditions, readGas } from '../equilibrium/conditions.js';
 import { at, type Faults } from '../errors.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
-import { type BoilOut, readBoilOut, readBoilOutUnder } from './boil-out.js';
+import { type BoilOut, readBoilOut, readBoilOutUnder } from './model/boil-out.js';
 
 /** A setup that has been read. */
 export interface ReadSetup {
   readonly analyte: Solution;
   readonly titrant: Solution;
-  readonly settled: Settled;
+  readonly inUse: ConditionsInUse;
   readonly boilOut: Required<BoilOut> | null;
 }
 
@@ -27,9 +27,9 @@ export function readSetup(value: unknown, path: string, faults: Faults): ReadSet
     ],
     faults,
   ) as [Solution, Solution];
-  const settled = readConditions(unread.conditions, at(path, 'conditions'), faults);
+  const inUse = readConditions(unread.conditions, at(path, 'conditions'), faults);
   const boilOut = readBoilOut(unread.boilOut, at(path, 'boilOut'), faults);
-  readBoilOutUnder(settled, boilOut, at(path, 'boilOut'), faults);
-  readGas([analyte, titrant], settled, at(path, 'conditions'), faults);
-  return { analyte, titrant, settled, boilOut };
+  readBoilOutUnder(inUse, boilOut, at(path, 'boilOut'), faults);
+  readGas([analyte, titrant], inUse, at(path, 'conditions'), faults);
+  return { analyte, titrant, inUse, boilOut };
 }

@@ -1,7 +1,7 @@
 import { Faults } from '../errors.js';
+import { makeTitration } from './make-titration.js';
 import { readSetup } from './read-setup.js';
 import type { Titration, TitrationSetup } from './titration.js';
-import { titrationOf } from './titration-of.js';
 
 /**
  * Sets up a titration: the whole predicted curve of any mixture of acids, bases and their salts with any other.
@@ -30,5 +30,5 @@ export function titrate(setup: TitrationSetup): Titration {
   const faults = new Faults('titrate');
   const read = readSetup(setup, '', faults);
   faults.done();
-  return titrationOf(read);
+  return makeTitration(read);
 }

@@ -3,10 +3,10 @@ import type { ConstantInUse } from '../equilibrium/constants-in-use.js';
 import type { Equilibrium } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
-import type { BoilOut } from './boil-out.js';
-import type { Additions, Curve, CurvePoint } from './curve.js';
-import type { EquivalencePoint } from './equivalence-points.js';
-import type { InflectionPoint } from './inflection-points.js';
+import type { BoilOut } from './model/boil-out.js';
+import type { EquivalencePoint } from './points/equivalence-points.js';
+import type { InflectionPoint } from './points/inflection-points.js';
+import type { Additions, Curve, CurvePoint } from './sampling/curve.js';
 
 /** What is titrated with what. */
 export interface TitrationSetup {

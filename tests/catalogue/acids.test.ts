@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
+import { works } from '../../src/bibliography.js';
 import type { Source } from '../../src/source.js';
 import { printFormula } from '../../src/substance/print-formula.js';
 import type { Protolyte } from '../../src/substance/protolyte.js';
-import { works } from '../../src/works.js';
 import reference from '../reference/acids.json' with { type: 'json' };
 import { compositionIn } from '../substance/composition-in.js';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { works } from '../../src/bibliography.js';
 import type { Element } from '../../src/catalogue/atomic-weights.js';
 import * as reagents from '../../src/reagents.js';
 import { molarMassOf } from '../../src/substance/molar-mass.js';
 import type { Reagent } from '../../src/substance/reagent.js';
-import { works } from '../../src/works.js';
 import acidsReference from '../reference/acids.json' with { type: 'json' };
 import weightsReference from '../reference/atomic-weights.json' with { type: 'json' };
 import { compositionIn } from '../substance/composition-in.js';

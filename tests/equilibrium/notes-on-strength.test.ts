@@ -12,13 +12,13 @@ import {
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { notesOnStrength } from '../../src/equilibrium/activity/notes-on-strength.js';
-import type { Settled } from '../../src/equilibrium/conditions.js';
+import type { ConditionsInUse } from '../../src/equilibrium/conditions.js';
 
 const salt = (molar: number) => makeSolution({ contents: [{ reagent: reagents.potassiumChloride, molar }] });
 
 describe('the notes on ionic strength', () => {
   test('say nothing at the end of a law’s range, whatever the rounding of a sum', () => {
-    const read = { activity: davies } as Settled;
+    const read = { activity: davies } as ConditionsInUse;
     expect(notesOnStrength(read, 0.5 + 4e-14)).toEqual([]);
     expect(notesOnStrength(read, 0.5 + 1e-6)).toHaveLength(1);
     expect(equilibrate(salt(0.51), { activity: davies }).notes.join()).toMatch(/beyond its range, up to 0.5/);

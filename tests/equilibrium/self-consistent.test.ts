@@ -18,13 +18,13 @@ import {
   type Source,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
-import { emptyMoments, momentsAt } from '../../src/equilibrium/activity/moments.js';
+import { emptyIonMoments, ionMomentsAt } from '../../src/equilibrium/activity/ion-moments.js';
 import type { IonColumn } from '../../src/equilibrium/activity/real-system.js';
 import { takeConstants } from '../../src/equilibrium/activity/real-system.js';
 import { emptyState, selfConsistent } from '../../src/equilibrium/activity/self-consistent.js';
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
-import { realOf, settingOf } from '../../src/equilibrium/setting.js';
+import { realSystemOf, systemOf } from '../../src/equilibrium/system.js';
 import { Faults } from '../../src/errors.js';
 
 const source: Source = { kind: 'fromMemory', note: 'an input of a mathematical test' };
@@ -120,9 +120,9 @@ describe('pH and ionic strength together', () => {
   test('agree: the ionic strength of the species is the one at which the coefficients were taken', () => {
     fc.assert(
       fc.property(solution, fc.constantFrom(...models), (sample, activity) => {
-        const setting = settingOf([sample], readConditions({ activity }, '', new Faults('test')));
-        const system = realOf(setting);
-        const state = selfConsistent(system, setting.columns[0] as IonColumn, emptyState());
+        const system = systemOf([sample], readConditions({ activity }, '', new Faults('test')));
+        const real = realSystemOf(system);
+        const state = selfConsistent(real, system.columns[0] as IonColumn, emptyState());
         const own = state.moments.strength / sample.mL;
         // The rounding of the ionic strength, times what the charge balance makes of it: 1e3 roundings.
         expect(Math.abs(own - state.ionicStrength)).toBeLessThanOrEqual(1e-12 * own);
@@ -135,14 +135,14 @@ describe('pH and ionic strength together', () => {
     const real = models.filter(({ squareLaw }) => squareLaw);
     fc.assert(
       fc.property(solution, fc.constantFrom(...real), (sample, activity) => {
-        const setting = settingOf([sample], readConditions({ activity }, '', new Faults('test')));
-        const system = realOf(setting);
-        const column = setting.columns[0] as IonColumn;
-        const { ionicStrength } = selfConsistent(system, column, emptyState());
+        const system = systemOf([sample], readConditions({ activity }, '', new Faults('test')));
+        const real = realSystemOf(system);
+        const column = system.columns[0] as IonColumn;
+        const { ionicStrength } = selfConsistent(real, column, emptyState());
         for (let share = 0.05; share < 1; share += 0.05) {
-          takeConstants(system, share * ionicStrength);
-          const { h } = hydrogenIon(system.conditional, column, 0, emptyRoot());
-          const { strength } = momentsAt(system, column, h, emptyMoments());
+          takeConstants(real, share * ionicStrength);
+          const { h } = hydrogenIon(real.conditional, column, 0, emptyRoot());
+          const { strength } = ionMomentsAt(real, column, h, emptyIonMoments());
           expect(strength / column.volume).toBeGreaterThan(share * ionicStrength);
         }
       }),
@@ -173,20 +173,20 @@ describe('pH and ionic strength together', () => {
           { reagent: reagents.sodiumHydroxide, molar: 0.8 * q },
         ],
       });
-      const setting = settingOf(
+      const system = systemOf(
         [sample],
         readConditions({ activity: debyeHuckelLimiting }, '', new Faults('test')),
       );
-      const system = realOf(setting);
-      const column = setting.columns[0] as IonColumn;
+      const real = realSystemOf(system);
+      const column = system.columns[0] as IonColumn;
       const excess = (ionicStrength: number) => {
-        takeConstants(system, ionicStrength);
-        const { h } = hydrogenIon(system.conditional, column, 0, emptyRoot());
-        return momentsAt(system, column, h, emptyMoments()).strength / column.volume - ionicStrength;
+        takeConstants(real, ionicStrength);
+        const { h } = hydrogenIon(real.conditional, column, 0, emptyRoot());
+        return ionMomentsAt(real, column, h, emptyIonMoments()).strength / column.volume - ionicStrength;
       };
       const grid = Array.from({ length: 400 }, (_, k) => 10 ** (-7 + k / 50));
       const changes = grid.filter((I, k) => k > 0 && excess(I) > 0 !== excess(grid[k - 1] as number) > 0);
-      const { ionicStrength } = selfConsistent(system, column, emptyState());
+      const { ionicStrength } = selfConsistent(real, column, emptyState());
       expect(changes.length).toBe(3);
       expect(ionicStrength).toBeLessThanOrEqual(changes[0] as number);
     }

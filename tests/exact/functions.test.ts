@@ -9,9 +9,9 @@ import { parametersAt, parametersIn } from '../../src/equilibrium/temperature/de
 import { log10KAt } from '../../src/equilibrium/temperature/log10-k-at.js';
 import { movedPKa, stepAt } from '../../src/equilibrium/temperature/pka-at.js';
 import { ionProductAt, ionProductIn, releasedPKw } from '../../src/equilibrium/temperature/pkw-at.js';
-import { lawIn } from '../../src/exact/activity.js';
-import { decimals } from '../../src/exact/decimals.js';
-import { type Interval, intervals } from '../../src/exact/intervals.js';
+import { lawIn } from '../../src/exact/model/exact-activity.js';
+import { decimals } from '../../src/exact/numbers/decimals.js';
+import { type Interval, intervals } from '../../src/exact/numbers/intervals.js';
 import type { Step } from '../../src/substance/protolyte.js';
 import water from '../reference/water.json' with { type: 'json' };
 

@@ -26,9 +26,9 @@ import {
   mix,
 } from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
-import { exactly } from '../../src/exact/exactly.js';
-import { isLeast } from '../../src/exact/is-least.js';
-import { readProblem } from '../../src/exact/read-problem.js';
+import { isLeastStrength } from '../../src/exact/model/is-least-strength.js';
+import { readExactProblem } from '../../src/exact/model/read-exact-problem.js';
+import { exactly } from '../../src/exact/numbers/exactly.js';
 import { acidWith, strongIon } from '../make.js';
 import { systems } from '../property/systems.js';
 import { familyReagent } from '../reference/vectors.js';
@@ -180,14 +180,16 @@ describe('where there are three self-consistent states', () => {
 
   test('nothing is proven of a bracket up to any of the others', () => {
     const sample = makeSolution({ contents: [{ reagent, molar: 1 }] });
-    const { system, column } = readProblem('test', sample, given);
+    const { system, column } = readExactProblem('test', sample, given);
     for (const [upper, proven] of [
       ['0.00034', true],
       ['0.001', true],
       ['8', false],
       ['11', false],
     ] as const)
-      expect(isLeast(system, column, { lower: exactly(0), upper: exactly(Number(upper)) })).toBe(proven);
+      expect(isLeastStrength(system, column, { lower: exactly(0), upper: exactly(Number(upper)) })).toBe(
+        proven,
+      );
   });
 
   test('where the scan would take too long, it is left open', () => {
@@ -232,7 +234,7 @@ describe.each<[string, ExactConditions]>([
     const inDoubles = titrate({
       analyte: makeInDoubles({ mL: 20, contents: [{ reagent: sodiumCarbonate, molar: 0.05 }] }),
       titrant: makeInDoubles({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] }),
-      conditions: readProblem('test', soda, { ...conditions, digits: 20 }).conditions.settled.conditions,
+      conditions: readExactProblem('test', soda, { ...conditions, digits: 20 }).conditions.inUse.given,
     });
     const points = titration.equivalencePoints;
     expect(points.map(({ mL }) => Number(mL))).toEqual(inDoubles.equivalencePoints.map(({ mL }) => mL));

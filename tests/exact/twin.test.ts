@@ -4,10 +4,10 @@ import { compareWithExact, exactEquilibrium, exactPH, makeSolution } from 'proto
 import { describe, expect, test } from 'vitest';
 import { balanceOf, chargeAt as chargeInDoubles, emptyCharge } from '../../src/equilibrium/charge-balance.js';
 import { familyOf } from '../../src/equilibrium/family.js';
-import { formsAt, netOf } from '../../src/exact/charge-balance.js';
-import { decimals } from '../../src/exact/decimals.js';
-import { exactly } from '../../src/exact/exactly.js';
-import { momentsOf } from '../../src/exact/moments.js';
+import { formsAt, netOf } from '../../src/exact/model/exact-charge-balance.js';
+import { exactMomentsOf } from '../../src/exact/model/exact-moments.js';
+import { decimals } from '../../src/exact/numbers/decimals.js';
+import { exactly } from '../../src/exact/numbers/exactly.js';
 import { strongIon } from '../make.js';
 import { type System, systems } from '../property/systems.js';
 import { familyReagent } from '../reference/vectors.js';
@@ -64,7 +64,7 @@ describe('doubles and decimals agree', () => {
           families.map(() => 0),
         );
         const net = netOf(arithmetic, column, forms);
-        const { zz: slope } = momentsOf(arithmetic, forms, null);
+        const { zz: slope } = exactMomentsOf(arithmetic, forms, null);
         const size =
           h +
           10 ** -pKw / h +
@@ -82,7 +82,9 @@ describe('doubles and decimals agree', () => {
   test('on pH, to four conditioning limits', () => {
     fc.assert(
       fc.property(systems, (system) => {
-        const { inLimits } = compareWithExact(makeSolution({ contents: parts(system) }), { pKw: system.pKw });
+        const { inLimits } = compareWithExact(makeSolution({ contents: parts(system) }), {
+          pKw: system.pKw,
+        });
         expect(inLimits).toBeLessThanOrEqual(4);
       }),
       { numRuns: 150 },

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Column } from '../../src/equilibrium/charge-balance.js';
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
-import { settingOf } from '../../src/equilibrium/setting.js';
+import { systemOf } from '../../src/equilibrium/system.js';
 import { Faults } from '../../src/errors.js';
 import {
   type Acid,
@@ -175,7 +175,7 @@ describe('anything within the limits', () => {
     let runs = 0;
     fc.assert(
       fc.property(wildCompositions, (composition) => {
-        const { balance, columns } = settingOf(
+        const { balance, columns } = systemOf(
           [solutionOf(composition)],
           readConditions({ pKw }, 'conditions', new Faults('test')),
         );

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
+import { works } from '../../src/bibliography.js';
 import { atomicWeightsSource } from '../../src/catalogue/atomic-weights.js';
 import * as reagents from '../../src/reagents.js';
 import { defineReagent } from '../../src/substance/reagent.js';
 import { sourcesOf } from '../../src/substance/sources-of.js';
-import { works } from '../../src/works.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 test('of a protolyte: the source of each step, with the work spelled out, and of what else it says', () => {

@@ -21,10 +21,10 @@ import {
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { readConditions } from '../../src/equilibrium/conditions.js';
-import { settingOf } from '../../src/equilibrium/setting.js';
+import { systemOf } from '../../src/equilibrium/system.js';
 import { Faults } from '../../src/errors.js';
-import { engineOf } from '../../src/titration/engine.js';
-import { realCourse } from '../../src/titration/real-course.js';
+import { mixtureModelOf } from '../../src/titration/model/mixture-model.js';
+import { realModel } from '../../src/titration/model/real-model.js';
 import { casesOf, type TitrationInput, titrationOf } from '../reference/vectors.js';
 
 // Invented: 20 mL of a sodium carbonate solution with hydrochloric acid.
@@ -53,8 +53,8 @@ describe.each(casesOf<Case>('titrations.json'))(
   ({ input, V_max }) => {
     const plain = titrationOf(input);
     const { setup } = plain;
-    const settled = readConditions(setup.conditions, '', new Faults('test'));
-    const real = realCourse(engineOf(settingOf([setup.analyte, setup.titrant], settled)));
+    const inUse = readConditions(setup.conditions, '', new Faults('test'));
+    const real = realModel(mixtureModelOf(systemOf([setup.analyte, setup.titrant], inUse)));
 
     test('on pH, slope and inflections', () => {
       for (let share = 0; share <= 1; share += 0.04) {

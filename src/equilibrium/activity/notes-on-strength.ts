@@ -1,4 +1,4 @@
-import type { Settled } from '../conditions.js';
+import type { ConditionsInUse } from '../conditions.js';
 import type { ActivityModel } from './activity-model.js';
 import { activityLimits } from './coefficients.js';
 
@@ -14,7 +14,7 @@ const rounding = 1e-9;
 
 /** What is uncertain about activity coefficients at an ionic strength, mol/L. @internal */
 export function notesOnStrength(
-  { activity }: Settled,
+  { activity }: ConditionsInUse,
   ionicStrength: number,
   ceiling: number = activityLimits.ionicStrength,
 ): string[] {

@@ -11,7 +11,7 @@ export interface IonColumn extends Column {
 }
 
 /** A gas held at a fixed pressure, and its forms in solution. */
-export interface Gas {
+export interface GasAtPressure {
   readonly protolyte: Protolyte;
   /** Activity of the dissolved gas, mol/L: Henry's constant times the pressure. */
   readonly dissolved: number;
@@ -34,10 +34,10 @@ export interface RealSystem {
 }
 
 /** @internal */
-export function realSystemOf(
+export function makeRealSystem(
   ideal: Balance,
   protolytes: readonly Protolyte[],
-  gas: Gas | null,
+  gas: GasAtPressure | null,
   spectators: readonly Kind[],
   { activity, celsius }: { readonly activity: ActivityModel; readonly celsius: number },
 ): RealSystem {
@@ -96,8 +96,8 @@ type Writable<T> = { -readonly [Key in keyof T]: T[Key] };
  *
  * @internal
  */
-export function takeConstants(system: RealSystem, ionicStrength: number): void {
-  const { coefficients, ideal, conditional, kinds, gasKinds, hydrogen, hydroxide } = system;
+export function takeConstants(real: RealSystem, ionicStrength: number): void {
+  const { coefficients, ideal, conditional, kinds, gasKinds, hydrogen, hydroxide } = real;
   takeCoefficients(coefficients, ionicStrength);
   const { gamma } = coefficients;
   const own = gamma[hydrogen] as number;

@@ -1,7 +1,7 @@
 import type { Family } from '../family.js';
 import { emptyRoot, hydrogenIon, type Root } from '../hydrogen-ion.js';
-import { changeAgainst } from './change-against.js';
-import { emptyMoments, type Moments, momentsAt } from './moments.js';
+import { compensatingChange } from './compensating-change.js';
+import { emptyIonMoments, type IonMoments, ionMomentsAt } from './ion-moments.js';
 import { type IonColumn, type RealSystem, takeConstants } from './real-system.js';
 
 /** Where charge balance and ionic strength agree. */
@@ -14,7 +14,7 @@ export interface RealState {
   ionicStrength: number;
   /** Why the search ended: at a root, or (never seen) after all passes, with the ends of the search as they stood. */
   ended: 'root' | 'passes';
-  readonly moments: Moments;
+  readonly moments: IonMoments;
   readonly root: Root;
 }
 
@@ -24,7 +24,7 @@ export const emptyState = (): RealState => ({
   h: 0,
   ionicStrength: 0,
   ended: 'root',
-  moments: emptyMoments(),
+  moments: emptyIonMoments(),
   root: emptyRoot(),
 });
 
@@ -34,7 +34,7 @@ export const emptyState = (): RealState => ({
  *   net(a, I) = 0,   strength(a, I) − I·V = 0                                                          (1)
  *
  * At a given I the charge balance has one root (charge-balance.ts); J(I) is the ionic strength of the species there, and J(I) = I
- * is left to solve. With ℓ′ as in moments.ts and R = ⟨z², z²⟩ − ⟨z², z⟩²/⟨z, z⟩ ≥ 0, for a law log10 γ = z²·f(I),
+ * is left to solve. With ℓ′ as in ion-moments.ts and R = ⟨z², z²⟩ − ⟨z², z⟩²/⟨z, z⟩ ≥ 0, for a law log10 γ = z²·f(I),
  *
  *   dJ/dI = −½·ln10·f′(I)·R                                                                            (2)
  *
@@ -64,26 +64,26 @@ export const emptyState = (): RealState => ({
  * @internal
  */
 export function selfConsistent(
-  system: RealSystem,
+  real: RealSystem,
   column: IonColumn,
   out: RealState,
   rough = false,
 ): RealState {
-  const least = leastStrength(system, column);
+  const least = leastStrength(real, column);
   out.ended = 'root';
-  const one = least > 0 && hasOneRoot(system, column, least);
+  const one = least > 0 && hasOneRoot(real, column, least);
   const near = one && out.h > 0 && out.ionicStrength > least;
-  if (near && newton(system, column, 1, out)) return settled(system, column, out, rough);
-  takeConstants(system, least);
-  out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
-  out.activity = out.h * hydrogenGamma(system);
-  out.ionicStrength = momentsAt(system, column, out.h, out.moments).strength / column.volume;
-  if (newton(system, column, one ? 1 : cautious, out)) return settled(system, column, out, rough);
-  return safely(system, column, least, out);
+  if (near && newton(real, column, 1, out)) return atRoot(real, column, out, rough);
+  takeConstants(real, least);
+  out.h = hydrogenIon(real.conditional, column, out.h, out.root).h;
+  out.activity = out.h * hydrogenGamma(real);
+  out.ionicStrength = ionMomentsAt(real, column, out.h, out.moments).strength / column.volume;
+  if (newton(real, column, one ? 1 : cautious, out)) return atRoot(real, column, out, rough);
+  return safely(real, column, least, out);
 }
 
-function settled(system: RealSystem, column: IonColumn, out: RealState, rough: boolean): RealState {
-  if (!rough) settleAt(system, column, out);
+function atRoot(real: RealSystem, column: IonColumn, out: RealState, rough: boolean): RealState {
+  if (!rough) takeStateAt(real, column, out);
   return out;
 }
 
@@ -115,36 +115,36 @@ function leastStrength({ ideal }: RealSystem, { volume, squares, amounts }: IonC
   return total / (2 * volume);
 }
 
-function settleAt(system: RealSystem, column: IonColumn, out: RealState): void {
-  takeConstants(system, out.ionicStrength);
-  out.h = out.activity / hydrogenGamma(system);
-  momentsAt(system, column, out.h, out.moments);
+function takeStateAt(real: RealSystem, column: IonColumn, out: RealState): void {
+  takeConstants(real, out.ionicStrength);
+  out.h = out.activity / hydrogenGamma(real);
+  ionMomentsAt(real, column, out.h, out.moments);
 }
 
 const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => coefficients.gamma[hydrogen] as number;
 
 /** Whether Newton's method went straight to a root from where `out` stands. */
-function newton(system: RealSystem, column: IonColumn, within: number, out: RealState): boolean {
+function newton(real: RealSystem, column: IonColumn, within: number, out: RealState): boolean {
   const { volume } = column;
   const { moments } = out;
   let before = Number.POSITIVE_INFINITY;
   for (let pass = 0; pass < 12; pass += 1) {
-    settleAt(system, column, out);
+    takeStateAt(real, column, out);
     const left = moments.strength - out.ionicStrength * volume;
-    const { activity, strength, determinant } = changeAgainst(moments, volume, moments.net, left);
+    const { activity, strength, determinant } = compensatingChange(moments, volume, moments.net, left);
     const moved = Math.abs(strength) / out.ionicStrength;
     const size = Math.max(Math.abs(activity), moved);
     if (!(determinant < 0 && size < 1 && moved < within && size < before)) return false;
     before = size;
     out.activity *= Math.exp(activity);
     out.ionicStrength += strength;
-    if (size < settledStep) return true;
+    if (size < lastStep) return true;
   }
   return false;
 }
 
 /** A relative step after which quadratic convergence leaves less than rounding. */
-const settledStep = 1e-8;
+const lastStep = 1e-8;
 
 /** Rungs of the ladder before it starts to double. */
 const patience = 100;
@@ -152,15 +152,15 @@ const patience = 100;
 /** Doubling passes the strength at which coefficients are held, 100 mol/L, long before; from there on J is bounded. */
 const mostRungs = patience + 200;
 
-function safely(system: RealSystem, column: IonColumn, least: number, out: RealState): RealState {
+function safely(real: RealSystem, column: IonColumn, least: number, out: RealState): RealState {
   const { moments } = out;
   out.h = 0;
   const excessAt = (ionicStrength: number): number => {
-    takeConstants(system, ionicStrength);
+    takeConstants(real, ionicStrength);
     out.ionicStrength = ionicStrength;
-    out.h = hydrogenIon(system.conditional, column, out.h, out.root).h;
-    out.activity = out.h * hydrogenGamma(system);
-    momentsAt(system, column, out.h, moments);
+    out.h = hydrogenIon(real.conditional, column, out.h, out.root).h;
+    out.activity = out.h * hydrogenGamma(real);
+    ionMomentsAt(real, column, out.h, moments);
     return moments.strength / column.volume - ionicStrength;
   };
   const fallAt = () => {

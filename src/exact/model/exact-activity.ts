@@ -1,0 +1,116 @@
+import { type ActivityLaw, idealLaw, sizeOtherwise } from '../../equilibrium/activity/activity-law.js';
+import { readActivityLaw } from '../../equilibrium/activity/read-activity-law.js';
+import { parametersIn } from '../../equilibrium/temperature/debye-huckel-at.js';
+import { at, type Faults } from '../../errors.js';
+import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
+
+/** Reads a law from a caller's value, noting every fault: the law alone, or a model that says which law it is. @internal */
+export function readLaw(value: unknown, path: string, faults: Faults): ActivityLaw {
+  const what = 'a law of protolysis/exact, such as its davies';
+  const unread = faults.object(value, path, what);
+  if (unread.law !== undefined) return readActivityLaw(unread.law, at(path, 'law'), faults);
+  if (typeof unread.log10Gamma !== 'function') return readActivityLaw(value, path, faults);
+  faults.add('wrong-type', path, `${what}: the rounding of a model in doubles has no bound`, value);
+  return idealLaw;
+}
+
+/** An activity coefficient and d log10 γ/dI. @internal */
+export interface Coefficient<N> {
+  readonly gamma: N;
+  readonly slope: N;
+}
+
+/** A species as far as its coefficient goes. @internal */
+export interface Charged {
+  readonly charge: number;
+  readonly formula: string;
+}
+
+/** The coefficients of all species at one ionic strength. @internal */
+export interface ActivityAt<N> {
+  of(species: Charged): Coefficient<N>;
+  /** γ of one over γ of another. */
+  ratio(one: Charged, other: Charged): N;
+}
+
+/**
+ * A law at a temperature in one kind of number.
+ *
+ *   log10 γ = −z²·A·f(I),   f = (1 − 1/(1 + b·√I))/b − c·I,   f′ = 1/(2·√I·(1 + b·√I)²) − c
+ *
+ * In this form √I stands once in the first term of f; and where b is the same for all ions, every coefficient and every ratio of
+ * coefficients is a power of γ of charge 1. So intervals of I give narrow intervals of them.
+ *
+ * @param atReference - whether the temperature is 25 °C
+ * @returns a function of the ionic strength; above `ceiling` it stays what it is there
+ * @internal
+ */
+export function lawIn<N>(
+  arithmetic: ExactArithmetic<N>,
+  { A25, b = 0, c = 0, sizes, otherwise = sizeOtherwise }: ActivityLaw,
+  celsius: N,
+  atReference: boolean,
+  ceiling: N,
+): (ionicStrength: N) => ActivityAt<N> {
+  const { of, plus, minus, times, over, decimal, sqrt, tenTo, held } = arithmetic;
+  const parameters = () => parametersIn(arithmetic, celsius);
+  const A = (): N => {
+    if (A25 === undefined) return parameters().A;
+    if (atReference) return decimal(A25);
+    return times(decimal(A25), over(parameters().A, parametersIn(arithmetic, of(25)).A));
+  };
+  const minusA = minus(of(0), A());
+  const linear = decimal(c);
+
+  /** γ of charge 1 and its slope for one b. */
+  const single = (ionicStrength: N, factor: N | null): Coefficient<N> => {
+    const { at: strength, rate } = held(ionicStrength, ceiling);
+    const root = sqrt(strength);
+    const grown = factor === null ? of(1) : plus(of(1), times(factor, root));
+    const f = factor === null ? root : over(minus(of(1), over(of(1), grown)), factor);
+    const slope = over(of(1), times(times(of(2), root), times(grown, grown)));
+    return {
+      gamma: tenTo(times(minusA, minus(f, times(linear, strength)))),
+      slope: times(times(minusA, rate), minus(slope, linear)),
+    };
+  };
+  const squared = ({ charge }: Charged, { gamma, slope }: Coefficient<N>): Coefficient<N> => ({
+    gamma: powerOf(arithmetic, gamma, charge * charge),
+    slope: times(of(charge * charge), slope),
+  });
+
+  if (sizes === undefined) {
+    const factor = b === 0 ? null : decimal(b);
+    return (ionicStrength) => {
+      const one = single(ionicStrength, factor);
+      return {
+        of: (species) => squared(species, one),
+        ratio: (above, below) => powerOf(arithmetic, one.gamma, above.charge ** 2 - below.charge ** 2),
+      };
+    };
+  }
+  const { B } = parameters();
+  const sizeOf = new Map(Object.entries(sizes));
+  return (ionicStrength) => {
+    const known = new Map<number, Coefficient<N>>();
+    const ofSpecies = (species: Charged): Coefficient<N> => {
+      const size = sizeOf.get(species.formula) ?? otherwise;
+      const one = known.get(size) ?? single(ionicStrength, times(B, decimal(size)));
+      known.set(size, one);
+      return squared(species, one);
+    };
+    return {
+      of: ofSpecies,
+      ratio: (above, below) => over(ofSpecies(above).gamma, ofSpecies(below).gamma),
+    };
+  };
+}
+
+/** x to a whole power, by squaring. */
+function powerOf<N>(arithmetic: ExactArithmetic<N>, x: N, power: number): N {
+  const { of, times, over } = arithmetic;
+  if (power < 0) return over(of(1), powerOf(arithmetic, x, -power));
+  if (power < 2) return power === 0 ? of(1) : x;
+  const half = powerOf(arithmetic, x, Math.floor(power / 2));
+  return power % 2 === 0 ? times(half, half) : times(times(half, half), x);
+}

@@ -1,0 +1,89 @@
+import { rootBetween } from '../../solver/root-between.js';
+import type { CurvePoint } from '../sampling/curve.js';
+import { titrationLimits } from '../titration-limits.js';
+
+/** A curve in outline: points between which it is monotone. */
+export interface MonotonePieces {
+  /** Pairs of volumes between which the curve passes a pH; equal where it has it exactly there. */
+  bracketsOf(pH: number): [number, number][];
+  /** Volumes from 0 to `upTo` between which pH changes by at most `maxStep`. */
+  volumesUpTo(upTo: number, maxStep: number): number[];
+}
+
+/**
+ * Outlines a curve that may turn.
+ *
+ * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity coefficients;
+ * where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer does. A change of sign of the
+ * slope between neighbours is a turn, found and put in, so that the curve is monotone between points. What turns twice within
+ * an interval is missed.
+ *
+ * @internal
+ */
+export function monotonePiecesOf(pointAt: (mL: number) => CurvePoint, analyte: number): MonotonePieces {
+  const outline = refinedPoints(pointAt, geometricVolumes(analyte), 0.05);
+  const flat = isFlat(outline);
+  const turns = flat ? [] : turnsOf(pointAt, outline);
+  const points = flat
+    ? outline.slice(0, 1)
+    : [...outline, ...turns.map(pointAt)].sort((one, other) => one.mL - other.mL);
+  return {
+    bracketsOf: (pH) =>
+      points.flatMap((point, k): [number, number][] => {
+        const next = points[k + 1];
+        if (point.pH === pH) return [[point.mL, point.mL]];
+        if (!next || next.pH === pH || point.pH < pH === next.pH < pH) return [];
+        return [[point.mL, next.mL]];
+      }),
+    volumesUpTo(upTo, maxStep) {
+      const ends = [0, ...turns.filter((mL) => mL < upTo), upTo];
+      return refinedPoints(pointAt, ends, maxStep).map(({ mL }) => mL);
+    },
+  };
+}
+
+/** 0, then volumes that grow by 15 %, up to the greatest that a burette may hold. @internal */
+export function geometricVolumes(analyte: number): number[] {
+  const volumes = [0];
+  for (let mL = analyte * 1e-6; mL < titrationLimits.mL; mL *= 1.15) volumes.push(mL);
+  return [...volumes, titrationLimits.mL];
+}
+
+/** Points at these volumes, and at as many between them as it takes for neighbours to differ by at most `step`. @internal */
+export function refinedPoints<Point extends CurvePoint>(
+  pointAt: (mL: number) => Point,
+  volumes: readonly number[],
+  step: number,
+): Point[] {
+  const points = [pointAt(volumes[0] as number)];
+  for (const mL of volumes.slice(1)) {
+    const waiting = [pointAt(mL)];
+    while (waiting.length > 0) {
+      const [from, to] = [points.at(-1) as Point, waiting.at(-1) as Point];
+      const middle = from.mL + (to.mL - from.mL) / 2;
+      if (Math.abs(to.pH - from.pH) <= step || !(middle > from.mL && middle < to.mL)) {
+        points.push(to);
+        waiting.pop();
+      } else waiting.push(pointAt(middle));
+    }
+  }
+  return points;
+}
+
+/**
+ * Whether pH changes by no more than its rounding, as where titrant and analyte are alike or neither holds more than a neutral salt.
+ * Of such a curve only its start is told. @internal
+ */
+export function isFlat(points: readonly CurvePoint[]): boolean {
+  const [first] = points;
+  return points.every(({ pH }) => Math.abs(pH - (first?.pH ?? pH)) <= 1e-9);
+}
+
+function turnsOf(pointAt: (mL: number) => CurvePoint, points: readonly CurvePoint[]): number[] {
+  return points.flatMap((point, k) => {
+    const next = points[k + 1];
+    if (!next || !(point.slope * next.slope < 0)) return [];
+    const turn = rootBetween((mL) => pointAt(mL).slope, point.mL, next.mL);
+    return turn.status === 'found' ? [turn.x] : [];
+  });
+}

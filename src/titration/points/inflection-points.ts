@@ -1,0 +1,113 @@
+import type { Balance } from '../../equilibrium/charge-balance.js';
+import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
+import { leastBetween } from '../../solver/least-between.js';
+import { rootBetween } from '../../solver/root-between.js';
+import {
+  type Charges,
+  chargesAt,
+  emptyCharges,
+  hydrogenIonAt,
+  type MixtureModel,
+  slopeOfMixture,
+  volumeOfMixture,
+} from '../model/mixture-model.js';
+import type { CurvePoint } from '../sampling/curve.js';
+import { titrationLimits } from '../titration-limits.js';
+
+/** A point where the curve turns from bending one way to the other. */
+export interface InflectionPoint extends CurvePoint {
+  /** Whether |dpH/dV| is greatest or least there. */
+  readonly kind: 'steepest' | 'flattest';
+}
+
+/**
+ * Every inflection of a titration curve at V > 0, in order of volume.
+ *
+ * With M = A + V·T the charge of the mixture (mixture-model.ts) and primes for d/d ln h, V′ = −M′/T and dpH/dV = T/(ln10·M′), so
+ *
+ *   d²pH/dV² = 0   ⟺   R(pH) = M″/M′ − 2·T′/T = 0,   V = −A/T                                          (1)
+ *
+ * Every root    R varies on the scale of one pH unit whatever the concentrations, since each term is a moment of proton
+ *               numbers; a grid of 0.01 pH separates its roots. A pair closer than that shows as a turn of R
+ *               towards zero between neighbours, and is searched for there.
+ * Start         the pH of the analyte: V = 0, where A = 0 is put in exactly.
+ * End           short of the pH of the titrant, V = ∞, by ln h = ln3/n, n the most protons that one protolyte can lose.
+ *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root of T
+ *               |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
+ * Derived here  from F(h, V) = 0 twice by V.
+ *
+ * @internal
+ */
+export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
+  const { balance } = mixture.system;
+  const from = -Math.log10(hydrogenIonAt(mixture, 0));
+  const to = -Math.log10(hydrogenIon(balance, mixture.titrant, 0, emptyRoot()).h);
+  const end = to - Math.sign(to - from) * (Math.log10(3) / mostProtons(balance));
+  if (!((end - from) * (to - from) > 0)) return []; // titrant and analyte much alike
+
+  const room = emptyCharges();
+  const turn = (pH: number) => turnAt(mixture, pH, room, pH === from ? 0 : undefined);
+  const grid = gridBetween(from, end);
+  const values = grid.map(turn);
+  return bracketsOf(grid, values, turn)
+    .flatMap(([low, high]) => {
+      const root = rootBetween(turn, low, high);
+      return root.status === 'found' ? [pointAt(mixture, root.x, turn(low) < turn(high), to > from)] : [];
+    })
+    .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
+    .sort((one, other) => one.mL - other.mL);
+}
+
+const mostProtons = ({ families, gas }: Balance): number =>
+  Math.max(1, gas?.length ?? 0, ...families.map(({ constants }) => constants.length));
+
+/** Both ends and what is between in equal steps of at most 0.01. */
+function gridBetween(from: number, to: number): number[] {
+  const count = Math.max(2, Math.ceil(Math.abs(to - from) * 100));
+  return Array.from({ length: count + 1 }, (_, k) => from + (to - from) * (k / count));
+}
+
+/** R of (1), where the volume is `mL` or, by default, the one that has this pH. */
+function turnAt(mixture: MixtureModel, pH: number, room: Charges, mL?: number): number {
+  const { analyte, titrant } = chargesAt(mixture, 10 ** -pH, room);
+  const volume = mL ?? -analyte.net / titrant.net;
+  const slope = analyte.slope + volume * titrant.slope;
+  const bend = analyte.bend + volume * titrant.bend;
+  return bend / slope - (2 * titrant.slope) / titrant.net;
+}
+
+/** Pairs of neighbouring pH between which R changes sign. */
+function bracketsOf(grid: readonly number[], values: readonly number[], turn: (pH: number) => number) {
+  const found: [number, number][] = [];
+  for (let k = 1; k < grid.length; k += 1) {
+    const [low, high] = [grid[k - 1] as number, grid[k] as number];
+    const [atLow, atHigh] = [values[k - 1] as number, values[k] as number];
+    if (atLow < 0 !== atHigh < 0) found.push([low, high]);
+    else if (k + 1 < grid.length && isTurn(atLow, atHigh, values[k + 1] as number)) {
+      const end = grid[k + 1] as number;
+      const extreme = leastBetween(
+        (pH) => Math.abs(turn(pH)) * (Math.sign(turn(pH)) === Math.sign(atLow) ? 1 : -1),
+        low,
+        end,
+      );
+      if (extreme.status === 'found' && turn(extreme.x) < 0 !== atLow < 0)
+        found.push([low, extreme.x], [extreme.x, end]);
+    }
+  }
+  return found;
+}
+
+/** Whether the middle of three values of one sign is the nearest to zero. */
+const isTurn = (a: number, b: number, c: number) =>
+  a < 0 === c < 0 && Math.abs(b) < Math.abs(a) && Math.abs(b) <= Math.abs(c);
+
+/**
+ * |dV/dpH| = M′·ln10/|T| is least where the curve is steepest. d ln|V′|/d pH = −ln10·(M″ + V′T′)/M′ + ln10·T′/T
+ * = −ln10·R, so it is least where R falls through zero as pH rises.
+ */
+function pointAt(mixture: MixtureModel, pH: number, rises: boolean, upwards: boolean): InflectionPoint {
+  const h = 10 ** -pH;
+  const mL = volumeOfMixture(mixture, h);
+  const kind = rises === upwards ? 'flattest' : 'steepest';
+  return { mL, pH, slope: mL >= 0 ? slopeOfMixture(mixture, mL, h) : 0, kind };
+}

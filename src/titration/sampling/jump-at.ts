@@ -1,0 +1,33 @@
+import { Faults } from '../../errors.js';
+import { frozen } from '../../frozen.js';
+import type { CurveModel } from '../model/curve-model.js';
+import { titrationLimits } from '../titration-limits.js';
+import { readVolume } from './curve.js';
+
+/** What `titrate` takes for granted: `within`, mL, to either side of a jump (a drop of a burette). */
+export const titrationDefaults = /*#__PURE__*/ frozen({ within: 0.05 } as const);
+
+/** pH `within` mL after a volume less pH as much before it, both as a caller gave them. @internal */
+export function jumpAt(curveModel: CurveModel, mL: number, options?: { readonly within?: number }): number {
+  const faults = new Faults('jumpAt');
+  const middle = readVolume(mL, 'mL', faults);
+  const unread =
+    options === undefined ? {} : faults.object(options, 'options', 'options { within }', ['within']);
+  const within =
+    unread.within === undefined
+      ? titrationDefaults.within
+      : faults.number(unread.within, 'options.within', 'a volume in mL', {
+          above: 0,
+          to: titrationLimits.mL,
+        });
+  if (!faults.any && middle - within < 0)
+    faults.add(
+      'out-of-range',
+      'mL',
+      `a volume of at least ${within} mL, so that there is a point before it`,
+      mL,
+    );
+  if (!faults.any) readVolume(middle + within, 'mL + within', faults);
+  faults.done();
+  return curveModel.pHAt(middle + within) - curveModel.pHAt(middle - within);
+}
