@@ -6,6 +6,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { type System, systemOf } from '../equilibrium/system.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { once } from '../once.js';
 import { partOf } from '../solution/aliquot.js';
 import { mixtureOf } from '../solution/mix.js';
 import { totalsOf } from '../solution/totals.js';
@@ -102,15 +103,6 @@ function notesOnGas({ gas, escape: leaving }: System): string[] {
   return leaving && leaving.share > 0
     ? ['Equivalence points count the carbon dioxide that has escaped as if it were still there.']
     : [];
-}
-
-/** Worked out when first asked for. */
-function once<T>(make: () => T): () => T {
-  let made: { value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 function read(call: string, mL: unknown): number {

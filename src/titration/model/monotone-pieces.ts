@@ -2,44 +2,52 @@ import { rootBetween } from '../../solver/root-between.js';
 import type { CurvePoint } from '../sampling/curve.js';
 import { titrationLimits } from '../titration-limits.js';
 
-/** A curve in outline: points between which it is monotone. */
+/** A curve in pieces on each of which pH rises or falls throughout. */
 export interface MonotonePieces {
-  /** Pairs of volumes between which the curve passes a pH; equal where it has it exactly there. */
-  bracketsOf(pH: number): [number, number][];
-  /** Volumes from 0 to `upTo` between which pH changes by at most `maxStep`. */
-  volumesUpTo(upTo: number, maxStep: number): number[];
+  /** The ends of the pieces and points between them, in order of volume. */
+  readonly points: readonly CurvePoint[];
+  /** Volumes at which the curve turns, mL. */
+  readonly turns: readonly number[];
 }
 
 /**
- * Outlines a curve that may turn.
+ * Cuts a curve that may turn into monotone pieces.
  *
  * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity coefficients;
  * where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer does. A change of sign of the
- * slope between neighbours is a turn, found and put in, so that the curve is monotone between points. What turns twice within
+ * slope between neighbours is a turn. It is found and put in, so that the curve is monotone between points. What turns twice within
  * an interval is missed.
  *
+ * @param pointAt - the curve
+ * @param analyte - volume of the analyte, mL
  * @internal
  */
 export function monotonePiecesOf(pointAt: (mL: number) => CurvePoint, analyte: number): MonotonePieces {
-  const outline = refinedPoints(pointAt, geometricVolumes(analyte), 0.05);
-  const flat = isFlat(outline);
-  const turns = flat ? [] : turnsOf(pointAt, outline);
-  const points = flat
-    ? outline.slice(0, 1)
-    : [...outline, ...turns.map(pointAt)].sort((one, other) => one.mL - other.mL);
-  return {
-    bracketsOf: (pH) =>
-      points.flatMap((point, k): [number, number][] => {
-        const next = points[k + 1];
-        if (point.pH === pH) return [[point.mL, point.mL]];
-        if (!next || next.pH === pH || point.pH < pH === next.pH < pH) return [];
-        return [[point.mL, next.mL]];
-      }),
-    volumesUpTo(upTo, maxStep) {
-      const ends = [0, ...turns.filter((mL) => mL < upTo), upTo];
-      return refinedPoints(pointAt, ends, maxStep).map(({ mL }) => mL);
-    },
-  };
+  const points = refinedPoints(pointAt, geometricVolumes(analyte), 0.05);
+  if (isFlat(points)) return { points: points.slice(0, 1), turns: [] };
+  const turns = turnsOf(pointAt, points);
+  return { points: [...points, ...turns.map(pointAt)].sort((a, b) => a.mL - b.mL), turns };
+}
+
+/** Pairs of volumes, mL, between which the curve passes a pH; equal where it has the pH exactly there. @internal */
+export function passagesOf({ points }: MonotonePieces, pH: number): (readonly [number, number])[] {
+  return points.flatMap((point, k): (readonly [number, number])[] => {
+    const next = points[k + 1];
+    if (point.pH === pH) return [[point.mL, point.mL]];
+    if (!next || next.pH === pH || point.pH < pH === next.pH < pH) return [];
+    return [[point.mL, next.mL]];
+  });
+}
+
+/** Volumes from 0 to `upTo` mL between which pH changes by at most `maxStep`, every turn among them. @internal */
+export function refinedVolumes(
+  { turns }: MonotonePieces,
+  pointAt: (mL: number) => CurvePoint,
+  upTo: number,
+  maxStep: number,
+): number[] {
+  const ends = [0, ...turns.filter((mL) => mL < upTo), upTo];
+  return refinedPoints(pointAt, ends, maxStep).map(({ mL }) => mL);
 }
 
 /** 0, then volumes that grow by 15 %, up to the greatest that a burette may hold. @internal */
@@ -72,7 +80,8 @@ export function refinedPoints<Point extends CurvePoint>(
 
 /**
  * Whether pH changes by no more than its rounding, as where titrant and analyte are alike or neither holds more than a neutral salt.
- * Of such a curve only its start is told. @internal
+ *
+ * @internal
  */
 export function isFlat(points: readonly CurvePoint[]): boolean {
   const [first] = points;

@@ -1,13 +1,8 @@
 import { rootBetween } from '../../solver/root-between.js';
 import { geometricVolumes, isFlat, refinedPoints } from '../model/monotone-pieces.js';
-import type { CurvePoint } from '../sampling/curve.js';
+import type { BentPoint } from '../model/real-point.js';
 import { titrationLimits } from '../titration-limits.js';
 import type { InflectionPoint } from './inflection-points.js';
-
-/** A point of a curve, and how it bends: d²pH/dV². */
-export interface Bent extends CurvePoint {
-  readonly bend: number;
-}
 
 /**
  * Every inflection at V > 0 of a curve with coefficients of activity, in order of volume: where its analytic d²pH/dV² is zero.
@@ -18,7 +13,7 @@ export interface Bent extends CurvePoint {
  *
  * @internal
  */
-export function realInflections(bentAt: (mL: number) => Bent, analyte: number): InflectionPoint[] {
+export function realInflections(bentAt: (mL: number) => BentPoint, analyte: number): InflectionPoint[] {
   const points = refinedPoints(bentAt, geometricVolumes(analyte), 0.02);
   if (isFlat(points)) return [];
   return points.flatMap((point, k) => {
