@@ -1,6 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate, type SpeciesAt } from '../equilibrium/equilibrate.js';
+import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
+import type { SpeciesAt } from '../equilibrium/species-of.js';
 import { stepsInOrder } from '../equilibrium/steps-in-order.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';

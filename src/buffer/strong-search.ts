@@ -1,14 +1,10 @@
 import { hydrochloricAcid } from '../catalogue/reagents/strong-acids.js';
 import { sodiumHydroxide } from '../catalogue/reagents/strong-bases.js';
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
+import { afterEscape } from '../equilibrium/carbon-dioxide-escape.js';
 import type { ConditionsInUse } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import {
-  afterEscape,
-  realSystemOrNull,
-  type SolvedSolution,
-  solveSolution,
-} from '../equilibrium/solve-solution.js';
+import { realSystemOrNull, type SolvedSolution, solveSolution } from '../equilibrium/solve-solution.js';
 import { systemOf } from '../equilibrium/system.js';
 import { frozen } from '../frozen.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';

@@ -2,32 +2,16 @@ import { frozen } from '../frozen.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
-import type { Protolyte } from '../substance/protolyte.js';
-import type { Ion } from '../substance/reagent.js';
 import { notesOnCapacity, notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
 import type { Conditions } from './conditions.js';
 import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
-import { type Family, fractionsOf } from './family.js';
 import { noteOnSolid, precipitatesOf } from './precipitates.js';
 import type { PcH, PH } from './quantities.js';
 import { readProblem } from './read-problem.js';
-import { gasForms, solveSolution } from './solve-solution.js';
+import { solveSolution } from './solve-solution.js';
+import { type SpeciesAt, speciesOf } from './species-of.js';
 import type { System } from './system.js';
-
-/** One species at equilibrium. */
-export interface SpeciesAt {
-  readonly formula: string;
-  readonly charge: number;
-  /** The protolyte it is a form of; null for H+, OH- and the strong ions. */
-  readonly protolyteId: string | null;
-  /** Concentration, mol/L. */
-  readonly molar: number;
-  /** Activity, mol/L. */
-  readonly activity: number;
-  /** Its share of its protolyte; null where there is none. */
-  readonly fraction: number | null;
-}
 
 /** A solution at equilibrium: plain data, but for a model of activity that was given. */
 export interface Equilibrium {
@@ -94,42 +78,8 @@ export function equilibriumOf(
   solution: Solution,
 ): Equilibrium {
   const solved = solveSolution(system, column);
-  const { h, balance, real } = solved;
-  const gammas = real?.coefficients.gamma;
-  const species: SpeciesAt[] = [
-    ion('H+', 1, h, gammas?.[real?.hydrogen ?? 0]),
-    ion('OH-', -1, balance.kw / h, gammas?.[real?.hydroxide ?? 0]),
-  ];
-  const present = new Set(totals.protolytes.map(({ protolyte }) => protolyte.id));
-  for (const [index, protolyte] of system.protolytes.entries()) {
-    if (!present.has(protolyte.id)) continue;
-    const total = (column.amounts[index] as number) / column.volume;
-    const fractions = fractionsOf(balance.families[index] as Family, h);
-    species.push(
-      ...formsOf(
-        protolyte,
-        fractions.map((fraction) => fraction * total),
-        fractions,
-        (lost) => gammas?.[real?.kinds[index]?.[lost] ?? 0],
-      ),
-    );
-  }
-  if (system.gas) {
-    const forms = gasForms(system, solved, h);
-    const all = sum(forms);
-    species.push(
-      ...formsOf(
-        system.gas.protolyte,
-        forms,
-        forms.map((one) => (all > 0 ? one / all : 0)),
-        (lost) => gammas?.[real?.gasKinds[lost] ?? 0],
-      ),
-    );
-  }
-  const held = Math.min(real?.coefficients.ionicStrength ?? 0, real?.coefficients.ceiling ?? 0);
-  for (const { ion: own, mmol } of totals.ions)
-    species.push(ion(own.formula, own.charge, mmol / column.volume, gammaOf(system, held, own)));
-
+  const { h, real } = solved;
+  const species = speciesOf(system, column, totals, solved);
   const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;
   return {
     solution,
@@ -151,36 +101,4 @@ export function equilibriumOf(
         : ['The search for this pH did not end at a root: do not use it, and report the input.']),
     ],
   };
-}
-
-const ion = (formula: string, charge: number, molar: number, gamma = 1): SpeciesAt => ({
-  formula,
-  charge,
-  protolyteId: null,
-  molar,
-  activity: gamma * molar,
-  fraction: null,
-});
-
-function formsOf(
-  { id, species }: Protolyte,
-  molar: readonly number[],
-  fractions: readonly number[],
-  gammaOf: (lost: number) => number | undefined,
-): SpeciesAt[] {
-  return species.map(({ formula, charge }, lost) => ({
-    formula,
-    charge,
-    protolyteId: id,
-    molar: molar[lost] as number,
-    activity: (gammaOf(lost) ?? 1) * (molar[lost] as number),
-    fraction: fractions[lost] as number,
-  }));
-}
-
-/** Of a strong ion, which is no kind of its own in the charge balance. */
-function gammaOf({ inUse }: System, ionicStrength: number, { formula, charge }: Ion): number {
-  return ionicStrength > 0
-    ? 10 ** inUse.activity.log10Gamma(charge, ionicStrength, inUse.celsius, formula)
-    : 1;
 }

@@ -1,6 +1,7 @@
 import { Faults } from '../errors.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
-import type { Equilibrium, SpeciesAt } from './equilibrate.js';
+import type { Equilibrium } from './equilibrate.js';
+import type { SpeciesAt } from './species-of.js';
 
 /**
  * The concentration of one species, mol/L. The compiler checks the formula against the protolyte.

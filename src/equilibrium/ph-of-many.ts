@@ -5,9 +5,10 @@ import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { IonColumn } from './activity/real-system.js';
+import { afterEscape } from './carbon-dioxide-escape.js';
 import { type Conditions, readConditions, readGas } from './conditions.js';
 import { hydrogenIonSeriesOf, toPH, writeNextHydrogenIon } from './hydrogen-ion-series.js';
-import { afterEscape, realSystemOrNull, solveSolution } from './solve-solution.js';
+import { realSystemOrNull, solveSolution } from './solve-solution.js';
 import { isIdeal, type System, systemOf } from './system.js';
 
 /** Many solutions of one make-up: each reagent with its concentrations in them. */

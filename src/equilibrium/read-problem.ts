@@ -2,8 +2,8 @@ import { Faults } from '../errors.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { IonColumn } from './activity/real-system.js';
+import { afterEscape } from './carbon-dioxide-escape.js';
 import { type Conditions, readConditions, readGas } from './conditions.js';
-import { afterEscape } from './solve-solution.js';
 import { type System, systemOf } from './system.js';
 
 /** One solution under its conditions, ready for the charge balance. */

@@ -53,17 +53,6 @@ export function systemOf(solutions: readonly Solution[], inUse: ConditionsInUse)
   const dissolving = carbonDioxide && (carbonDioxide.protolyte ?? present.get(carbonic.id) ?? carbonic);
   const open = carbonDioxide?.escape === undefined ? dissolving : null;
   const protolytes = [...present.values()].filter(({ id }) => id !== open?.id);
-  const columns = solutions.map(({ mL }, index) => {
-    const { protolytes: own, ions, charge } = totals[index] as Totals;
-    const mmol = new Map(own.map((entry) => [entry.protolyte.id, entry.mmol]));
-    return {
-      volume: mL,
-      charge,
-      amounts: Float64Array.from(protolytes, ({ id }) => mmol.get(id) ?? 0),
-      squares: sum(ions.map(({ ion, mmol: amount }) => ion.charge * ion.charge * amount)),
-    };
-  });
-
   const families = protolytes.map((protolyte) => familyOf(movedTo(protolyte, inUse)));
   const pKH = carbonDioxide?.pKH ?? henryAt(celsius);
   const gas = open && { protolyte: open, dissolved: (carbonDioxide?.atm ?? 0) * 10 ** -pKH };
@@ -85,13 +74,24 @@ export function systemOf(solutions: readonly Solution[], inUse: ConditionsInUse)
         }
       : null,
     totals,
-    columns,
+    columns: solutions.map(({ mL }, index) => columnOf(mL, totals[index] as Totals, protolytes)),
     notes: [
       ...protolytes.flatMap(({ notes = [] }) => notes),
       ...[...protolytes, ...(open ? [open] : [])].flatMap((one) => notesOnTemperature(one, celsius)),
       ...(isIdealLaw(inUse.activity) ? [] : notesOnMedium(protolytes, inUse.activity)),
       ...notesOnConditions(inUse),
     ],
+  };
+}
+
+/** The amounts of a solution in the order of the protolytes. */
+function columnOf(mL: number, totals: Totals, protolytes: readonly Protolyte[]): IonColumn {
+  const mmol = new Map(totals.protolytes.map((entry) => [entry.protolyte.id, entry.mmol]));
+  return {
+    volume: mL,
+    charge: totals.charge,
+    amounts: Float64Array.from(protolytes, ({ id }) => mmol.get(id) ?? 0),
+    squares: sum(totals.ions.map(({ ion, mmol: amount }) => ion.charge * ion.charge * amount)),
   };
 }
 

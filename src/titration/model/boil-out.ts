@@ -1,6 +1,6 @@
 import { air } from '../../equilibrium/carbon-dioxide.js';
+import { afterEscape } from '../../equilibrium/carbon-dioxide-escape.js';
 import type { ConditionsInUse } from '../../equilibrium/conditions.js';
-import { afterEscape } from '../../equilibrium/solve-solution.js';
 import { systemOf } from '../../equilibrium/system.js';
 import type { Faults } from '../../errors.js';
 import type { Solution } from '../../solution/solution.js';

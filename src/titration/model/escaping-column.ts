@@ -1,7 +1,7 @@
 import type { IonColumn, RealSystem } from '../../equilibrium/activity/real-system.js';
 import { gasDerivativesAlong } from '../../equilibrium/activity/second-derivatives.js';
 import { type RealState, selfConsistent } from '../../equilibrium/activity/self-consistent.js';
-import { withFamily, withoutFamily } from '../../equilibrium/solve-solution.js';
+import { withFamily, withoutFamily } from '../../equilibrium/carbon-dioxide-escape.js';
 import type { System } from '../../equilibrium/system.js';
 import { firstDerivatives, type MovingColumn, secondDerivatives } from './real-derivatives.js';
 
