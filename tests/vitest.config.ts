@@ -1,12 +1,17 @@
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
 
 const src = fileURLToPath(new URL('../src/', import.meta.url));
 
-export default defineConfig({
+/** Left out of `npm run fast`, which is for every save: thousands of inputs each, long numbers, and the documentation's code. */
+const slow = ['tests/property/**', 'tests/exact/**', 'tests/reference/exact*', 'tests/docs/**'];
+
+export default defineConfig(({ mode }) => ({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['tests/**/*.test.ts'],
+    exclude: [...configDefaults.exclude, ...(mode === 'fast' ? slow : [])],
+    maxWorkers: '100%', // one core is left idle otherwise: half of the time on two
     setupFiles: ['tests/setup.ts'],
     isolate: false, // one load of src for all test files: half the time; nothing in src keeps state that a test could leave behind
     testTimeout: 60_000, // for a busy machine: no test is about time
@@ -18,4 +23,4 @@ export default defineConfig({
       { find: /^protolysis\/(.*)$/, replacement: `${src}$1.ts` },
     ],
   },
-});
+}));

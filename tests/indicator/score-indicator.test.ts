@@ -114,7 +114,7 @@ describe('the score', () => {
     fc.assert(
       fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
         const [point] = titration.equivalencePoints;
-        if (!point) return;
+        fc.pre(point !== undefined);
         const found = scoreIndicator(titration, indicatorOf(from, from + width), { at: point, tolerance });
         const other = scoreOverVolume(titration, [from, from + width / 2, from + width], point.mL, tolerance);
         expect(Math.abs(found.score - other)).toBeLessThan(1e-6);
@@ -172,7 +172,7 @@ describe('the score', () => {
       fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
         const indicator = indicatorOf(from, from + width);
         const [at] = titration.equivalencePoints;
-        if (!at) return;
+        fc.pre(at !== undefined);
         const more = scoreFor(titration, indicator, { at, tolerance: 1.5 * tolerance });
         expect(more).toBeGreaterThanOrEqual(scoreFor(titration, indicator, { at, tolerance }) - bound);
       }),
@@ -188,11 +188,11 @@ describe('the score', () => {
         fc.boolean(),
         (titration, width, gap, further, above) => {
           const [at] = titration.equivalencePoints;
-          if (!at) return;
+          fc.pre(at !== undefined);
           const near = above ? at.pH + gap : at.pH - gap - width;
           const far = above ? near + further : near - further;
           const score = (from: number) => scoreFor(titration, indicatorOf(from, from + width), { at });
-          if (Math.min(near, far) < -2 || Math.max(near, far) + width > 16) return;
+          fc.pre(Math.min(near, far) >= -2 && Math.max(near, far) + width <= 16);
           expect(score(far)).toBeLessThanOrEqual(score(near) + bound);
         },
       ),
@@ -207,7 +207,7 @@ describe('the score', () => {
         fc.double({ min: 1e-6, max: 0.02, noNaN: true }),
         (titration, { from, width }, by) => {
           const [at] = titration.equivalencePoints;
-          if (!at) return;
+          fc.pre(at !== undefined);
           const score = (shift: number) =>
             scoreFor(titration, indicatorOf(from + shift, from + width + shift), { at });
           expect(Math.abs(score(by) - score(0))).toBeLessThanOrEqual((4 * by) / width + bound);
@@ -220,7 +220,7 @@ describe('the score', () => {
     fc.assert(
       fc.property(aTitration, aRange, aTolerance, (titration, { from, width }, tolerance) => {
         const [at] = titration.equivalencePoints;
-        if (!at) return;
+        fc.pre(at !== undefined);
         const score = (times: number) =>
           scoreFor(titration, indicatorOf(from, from + width), { at, tolerance: tolerance * times });
         expect(Math.abs(score(1.001) - score(1))).toBeLessThanOrEqual(0.0005 + bound);

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
-import { type Equilibrium, makeSolution, type Reagent, type Solution } from 'protolysis';
+import { acids, type Equilibrium, makeSolution, type Reagent, type Solution } from 'protolysis';
 import { acidWith, strongIon } from '../make.js';
-import { read } from '../tree.js';
 
 /** An acid as numbers: charge of its most protonated form, and its pKa in sequence. */
 export interface Acid {
@@ -16,21 +15,12 @@ export interface Composition {
   readonly strongMolar: number;
 }
 
-interface Handbook {
-  readonly families: readonly {
-    readonly slug: string;
-    readonly charge_protonated: number;
-    readonly steps: readonly { readonly pKa_25C: number | null }[];
-  }[];
-}
-
-/** Every family of reference/acids.json with the handbook's own constants; a step without one (null) is a strong one. */
-export const handbook: readonly Acid[] = (
-  JSON.parse(read('tests/reference/acids.json')) as Handbook
-).families.map(({ slug, charge_protonated, steps }) => {
-  const pKa = steps.flatMap(({ pKa_25C }) => (pKa_25C === null ? [] : [pKa_25C]));
-  return { name: slug, topCharge: charge_protonated - (steps.length - pKa.length), pKa };
-});
+/** Every acid of the catalogue. */
+export const handbook: readonly Acid[] = Object.values(acids).map(({ id, species, steps }) => ({
+  name: id,
+  topCharge: species[0]?.charge ?? 0,
+  pKa: steps.map(({ pKa }) => pKa),
+}));
 
 const reagents = new Map<string, Reagent>();
 

@@ -33,7 +33,7 @@ test('the inflections found are those of a search point by point', () => {
     fc.property(titrations, (setup) => {
       const titration = titrate(setup);
       const span = Math.abs(titration.pHAt(1e9) - titration.pHAt(0));
-      if (span < 0.1) return;
+      fc.pre(span >= 0.1); // a flat curve has no inflection to find
       const cell = (2 * span) / grid;
       const searched = extremesOf(titration);
       const { inflectionPoints } = titration;
