@@ -95,7 +95,7 @@ export { waterSources } from './equilibrium/temperature/water-sources.js';
 export { titrate } from './titration/titrate.js';
 export type { Titration, TitrationSetup } from './titration/titration.js';
 export { titrationDefaults } from './titration/sampling/jump-at.js';
-export { type Additions, type Curve, type CurvePoint, rows } from './titration/sampling/curve.js';
+export type { Additions, Curve, CurvePoint } from './titration/sampling/curve.js';
 export type { EquivalencePoint } from './titration/points/equivalence-points.js';
 export type { InflectionPoint } from './titration/points/inflection-points.js';
 export { compareModels, type ModelComparison } from './titration/compare-models.js';
@@ -156,7 +156,14 @@ export {
 } from './indicator/reference-tubes.js';
 
 // How is it shown?
-export { type ColumnFormat, tabulate } from './output/tabulate.js';
+export { type Cell, type RowOf, rows } from './output/rows.js';
+export {
+  type ColumnFormat,
+  type ColumnFormats,
+  type ColumnPath,
+  type RowIn,
+  tabulate,
+} from './output/tabulate.js';
 
 // How does a buffer behave, and how is one made?
 export { capacityOf } from './buffer/capacity-of.js';

@@ -1,5 +1,5 @@
 // Predicts the assay of an invented pool pH-raiser powder: 95 % sodium carbonate, the rest inert.
-import { acids, cautionsOf, makeSolution, rows, sourcesOf, tabulate, titrate, waterAt25 } from 'protolysis';
+import { acids, cautionsOf, makeSolution, sourcesOf, tabulate, titrate, waterAt25 } from 'protolysis';
 import { hydrochloricAcid, sodiumCarbonate } from 'protolysis/reagents';
 
 const powder = { reagent: sodiumCarbonate, grams: 0.2, purity: 0.95 };
@@ -14,7 +14,7 @@ console.log(
   'with 0.1000 mol/L hydrochloric acid, 0.5 mL at a time; ideal solution, 25 °C, closed to the air',
 );
 console.log('\nThe curve: mL added in all, pH, slope dpH/dmL\n');
-console.log(tabulate(rows(titration.curve({ every: 0.5, upTo: 42 })), { mL: 2, pH: 2, slope: 3 }));
+console.log(tabulate(titration.curve({ every: 0.5, upTo: 42 }), { mL: 2, pH: 2, slope: 3 }));
 console.log('\nEquivalence points\n');
 console.log(tabulate(equivalencePoints, { mL: 3, pH: 2, slope: 3, reaction: 'text' }));
 console.log('\nHalf-equivalence points\n');

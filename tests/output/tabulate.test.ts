@@ -1,25 +1,76 @@
-import { InputError, tabulate } from 'protolysis';
-import { expect, test } from 'vitest';
+import { bufferResponse, makeSolution, reagents, tabulate, titrate } from 'protolysis';
+import { describe, expect, test } from 'vitest';
+import { listed } from '../faults-of.js';
 
 const points = [
-  { mL: 9.5, pH: 11.25, reaction: 'first' },
-  { mL: 10, pH: -0.5, reaction: 'the second' },
+  { mL: 9.5, pH: 11.25, reaction: 'first', useful: { from: 1.5, to: null }, beside: [1, 2] },
+  { mL: 10, pH: -0.5, reaction: 'the second', useful: null, beside: [3, 4] },
 ];
+const analyte = makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
+const titrant = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
 
-test('a table has a heading, numbers to the right and text to the left, and no trailing blanks', () => {
-  expect(tabulate(points, { reaction: 'text', pH: 2, mL: 1 })).toBe(
-    ['reaction       pH    mL', 'first       11.25   9.5', 'the second  -0.50  10.0'].join('\n'),
-  );
+describe('a table', () => {
+  test('has a heading, numbers to the right and text to the left, and no trailing blanks', () =>
+    expect(tabulate(points, { reaction: 'text', pH: 2, mL: 1 })).toBe(
+      ['reaction       pH    mL', 'first       11.25   9.5', 'the second  -0.50  10.0'].join('\n'),
+    ));
+
+  test('prints what stands in an object or a list by its path, and a dash for nothing', () =>
+    expect(tabulate(points, { 'useful.from': 1, 'useful.to': 1, 'beside.1': 0 })).toBe(
+      [
+        'useful.from  useful.to  beside.1',
+        '        1.5          –         2',
+        '          –          –         4',
+      ].join('\n'),
+    ));
+
+  test('of no rows is its heading', () => {
+    const none: { mL: number; pH: number }[] = [];
+    expect(tabulate(none, { mL: 2, pH: 2 })).toBe('mL  pH');
+  });
+
+  test('is made of a curve as it is', () =>
+    expect(tabulate(titrate({ analyte, titrant }).curve({ every: 10, upTo: 10 }), { mL: 1, pH: 1 })).toBe(
+      ['  mL    pH', ' 0.0  11.5', '10.0   8.3'].join('\n'),
+    ));
+
+  test("is made of a buffer's response with what is beside it", () =>
+    expect(
+      tabulate(bufferResponse(analyte, { add: titrant, drops: 1, beside: [analyte] }), {
+        mL: 2,
+        'beside.0': 1,
+      }),
+    ).toBe(['  mL  beside.0', '0.00      11.5', '0.05      11.5'].join('\n')));
+
+  test('names a column that no row has once, with those there are', () => {
+    // @ts-expect-error no such key
+    const wrong = () => tabulate(points, { volume: 2 });
+    expect(listed(wrong)).toEqual(['unknown-key columns.volume']);
+    expect(wrong).toThrow(/volume is in no row; give a key of the rows: mL, pH, reaction/);
+  });
+
+  test('names a column of the wrong kind once', () => {
+    expect(listed(() => tabulate(points, { mL: 'text', reaction: 2 }))).toEqual([
+      'wrong-type table[0].mL',
+      'wrong-type table[0].reaction',
+    ]);
+    expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['wrong-type table[0].mL']);
+  });
+
+  test('takes decimals that are whole and from 0 to 15', () => {
+    for (const decimals of [-1, 16, 1.5, Number.NaN])
+      expect(listed(() => tabulate(points, { mL: decimals }))).toHaveLength(1);
+  });
 });
 
-test('a table of no rows is its heading', () => expect(tabulate([], { mL: 2, pH: 2 })).toBe('mL  pH'));
-
-test('a column that a row does not have is an error that names row and column', () => {
-  expect(() => tabulate(points, { volume: 2 })).toThrow(InputError);
-  expect(() => tabulate(points, { volume: 2 })).toThrow(/rows\[0\]\.volume.*missing[\s\S]*rows\[1\]\.volume/);
-});
-
-test('decimals are whole and from 0 to 15', () => {
-  for (const decimals of [-1, 16, 1.5, Number.NaN])
-    expect(() => tabulate(points, { mL: decimals })).toThrow(InputError);
+test('the compiler refuses a path that leads nowhere', () => {
+  () => {
+    tabulate(points, { mL: 1, 'useful.from': 1, 'beside.0': 1 });
+    // @ts-expect-error no such key inside
+    tabulate(points, { 'useful.middle': 1 });
+    // @ts-expect-error an object is no cell
+    tabulate(points, { useful: 1 });
+    // @ts-expect-error not a column of a curve
+    tabulate(titrate({ analyte, titrant }).curve({ every: 1, upTo: 2 }), { volume: 1 });
+  };
 });

@@ -1,6 +1,5 @@
 import type { PH } from '../../equilibrium/quantities.js';
 import { Faults, plainly } from '../../errors.js';
-import { frozen } from '../../frozen.js';
 import { titrationLimits } from '../titration-limits.js';
 
 /** One point of a titration curve. */
@@ -32,27 +31,6 @@ export type Additions =
     }
   /** As many as it takes for neighbours to differ by at most `maxStep` in pH, from 0 to `upTo`. */
   | { readonly maxStep: number; readonly upTo: number; readonly every?: never; readonly volumes?: never };
-
-/**
- * Row by row what a curve holds column by column.
- *
- * @throws InputError that lists every fault
- */
-export function rows(curve: Curve): CurvePoint[] {
-  const faults = new Faults('rows');
-  const unread = faults.object(curve, '', 'a curve { mL, pH, slope }', ['mL', 'pH', 'slope']);
-  const [mL, pH, slope] = (['mL', 'pH', 'slope'] as const).map((key) =>
-    faults
-      .list(unread[key], key, 'a column of numbers', 0, titrationLimits.points)
-      .map((value, k) => faults.number(value, `${key}[${k}]`, 'a number')),
-  ) as [number[], number[], number[]];
-  const sound = !faults.any;
-  for (const [key, column] of Object.entries({ pH, slope }))
-    if (sound && column.length !== mL.length)
-      faults.add('conflict', key, `a column of ${mL.length}, as many as there are volumes`, column);
-  faults.done();
-  return frozen(mL.map((volume, k) => ({ mL: volume, pH: pH[k] as number, slope: slope[k] as number })));
-}
 
 /** Reads additions from a caller's value, noting every fault. @internal */
 export function readAdditions(value: unknown): Additions {

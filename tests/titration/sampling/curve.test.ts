@@ -1,4 +1,4 @@
-import { type Additions, type Curve, reagents, rows, titrationLimits } from 'protolysis';
+import { type Additions, reagents, rows, titrationLimits } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { listed } from '../../faults-of.js';
 import { throughJSON } from '../../json.js';
@@ -115,17 +115,6 @@ describe('faults', () => {
   test('a list beyond the limit is refused before it is read', () => {
     expect(listed(drawn({ volumes: new Array(titrationLimits.points + 1) }))).toEqual([
       'out-of-range additions.volumes',
-    ]);
-  });
-
-  test('rows of something else', () => {
-    const read = (curve: unknown) => listed(() => rows(curve as Curve));
-    expect(read(null)).toEqual(['wrong-type the argument']);
-    expect(read({ mL: [1], pH: [7] })).toEqual(['missing slope']);
-    expect(read({ mL: [1, 2], pH: [7], slope: [1] })).toEqual(['conflict pH', 'conflict slope']);
-    expect(read({ mL: ['1'], pH: [Number.NaN], slope: [1] })).toEqual([
-      'wrong-type mL[0]',
-      'not-finite pH[0]',
     ]);
   });
 });
