@@ -39,11 +39,12 @@ export type IssueCode =
  * ```
  */
 export class InputError extends RangeError {
-  override readonly name = 'InputError';
+  declare name: 'InputError'; // a field with a value would cost the class its name in CommonJS
   readonly issues: readonly Issue[];
 
   constructor(call: string, issues: readonly Issue[]) {
     super(messageOf(call, issues));
+    this.name = 'InputError';
     this.issues = issues;
   }
 }

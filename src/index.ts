@@ -57,7 +57,8 @@ export {
   conditionDefaults,
   conditionLimits,
 } from './equilibrium/conditions.js';
-export { type Equilibrium, equilibrate } from './equilibrium/equilibrate.js';
+export { equilibrate } from './equilibrium/equilibrate.js';
+export type { Equilibrium } from './equilibrium/equilibrium.js';
 export type { SpeciesAt } from './equilibrium/species-of.js';
 export type { ConstantInUse } from './equilibrium/constants-in-use.js';
 export { pHOf } from './equilibrium/ph-of.js';

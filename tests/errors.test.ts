@@ -68,7 +68,7 @@ test.each([
   [
     'too little room',
     () => titration.pHs([1, 2], new Float64Array(1)),
-    'pHs: out is a Float64Array of 1; give one with room for 2 numbers.',
+    'pHs: out is a Float64Array of 1; give a Float64Array with room for 2 numbers.',
   ],
   [
     'columns that do not match',

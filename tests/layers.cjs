@@ -14,7 +14,7 @@ const order = [
   'measurement',
   'output',
 ];
-const ground = '^src/(bibliography|errors|frozen|once|source)\\.ts$';
+const ground = '^src/(bibliography|errors|frozen|frozen-with-view|once|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';
 
 const leftToRight = order.slice(0, -1).map((folder, i) => ({

@@ -1,5 +1,6 @@
 import type { Conditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibrate } from '../equilibrium/equilibrate.js';
+import { equilibrate } from '../equilibrium/equilibrate.js';
+import type { Equilibrium } from '../equilibrium/equilibrium.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { SpeciesAt } from '../equilibrium/species-of.js';
 import { stepsInOrder } from '../equilibrium/steps-in-order.js';

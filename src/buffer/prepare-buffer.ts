@@ -4,7 +4,9 @@ import { precipitatesOf } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { frozenWithView } from '../frozen-with-view.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
+import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import { addWater } from '../solution/dilute.js';
 import type { Solution } from '../solution/solution.js';
@@ -84,9 +86,9 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   });
   if (work.status === 'too-hot') {
     const { reason, heat } = work;
-    return { status: 'impossible', because: 'too-hot', reason, reachable: null, heat };
+    return frozen({ status: 'impossible', because: 'too-hot', reason, reachable: null, heat });
   }
-  return frozen({
+  const recipe: BufferRecipe = {
     ...work,
     status: 'prepared',
     mL,
@@ -105,7 +107,8 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
       pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
     })),
     notes: [...recipeNotes(equilibrium, wanted.total, conditions), ...work.notes],
-  });
+  };
+  return frozenWithView(recipe, viewRecipe);
 }
 
 function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): BufferPart {

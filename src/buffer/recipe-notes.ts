@@ -1,7 +1,7 @@
 import { carbonic } from '../catalogue/acids/inorganic.js';
 import { henryAt } from '../equilibrium/carbon-dioxide.js';
 import { type Conditions, conditionDefaults } from '../equilibrium/conditions.js';
-import type { Equilibrium } from '../equilibrium/equilibrate.js';
+import type { Equilibrium } from '../equilibrium/equilibrium.js';
 import { bufferDefaults } from './buffer-defaults.js';
 
 /**

@@ -94,7 +94,7 @@ export function reserveOf(
     const moved = titration.volumeAt(to);
     const end = titration.equivalencePoints.find(({ mL }) => mL > rounding * buffer.mL);
     return {
-      untilChange: moved === undefined ? null : { mL: moved, drops: moved / dropSize, pH: to },
+      untilChange: moved === null ? null : { mL: moved, drops: moved / dropSize, pH: to },
       untilExhausted:
         end === undefined
           ? null

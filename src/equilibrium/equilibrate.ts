@@ -1,41 +1,18 @@
-import { frozen } from '../frozen.js';
+import { frozenWithView } from '../frozen-with-view.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
 import { sum } from '../solver/sum.js';
 import { notesOnCapacity, notesOnStrength } from './activity/notes-on-strength.js';
 import type { IonColumn } from './activity/real-system.js';
 import type { Conditions } from './conditions.js';
-import { type ConstantInUse, constantsInUse } from './constants-in-use.js';
-import { noteOnSolid, precipitatesOf } from './precipitates.js';
-import type { PcH, PH } from './quantities.js';
+import { constantsInUse } from './constants-in-use.js';
+import type { Equilibrium } from './equilibrium.js';
+import { noteOnSolid, type Precipitate, precipitatesOf } from './precipitates.js';
 import { readProblem } from './read-problem.js';
 import { solveSolution } from './solve-solution.js';
-import { type SpeciesAt, speciesOf } from './species-of.js';
+import { speciesOf } from './species-of.js';
 import type { System } from './system.js';
-
-/** A solution at equilibrium: plain data, but for a model of activity that was given. */
-export interface Equilibrium {
-  readonly solution: Solution;
-  /** What was given, and the temperature and pKw in use. */
-  readonly conditions: Conditions;
-  /** −log10 of the hydrogen-ion activity. */
-  readonly pH: PH;
-  /** −log10 of the hydrogen-ion concentration in mol/L. */
-  readonly pcH: PcH;
-  /** ½ Σ c·z² over every ion, mol/L. */
-  readonly ionicStrength: number;
-  /**
-   * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does to γ.
-   * A gas stays at its pressure; what has escaped has escaped.
-   */
-  readonly bufferCapacity: number;
-  readonly species: readonly SpeciesAt[];
-  /** What is left of Σ z·c, mol/L: rounding. */
-  readonly chargeImbalance: number;
-  /** What it rests on beside the solution's substances; `sourcesOf` finds the sources of all. */
-  readonly constants: readonly ConstantInUse[];
-  readonly notes: readonly string[];
-}
+import { viewEquilibrium } from './view-equilibrium.js';
 
 /**
  * The equilibrium of a solution: pH and every species.
@@ -62,7 +39,27 @@ export interface Equilibrium {
  */
 export function equilibrate(solution: Solution, conditions?: Conditions): Equilibrium {
   const { read, system, column } = readProblem('equilibrate', solution, conditions);
-  return frozen(equilibriumOf(system, column, system.totals[0] as Totals, read));
+  return equilibriumOf(system, column, system.totals[0] as Totals, read);
+}
+
+/** The equilibrium of a column of a system as it is handed out. @internal */
+export function equilibriumOf(
+  system: System,
+  column: IonColumn,
+  totals: Totals,
+  solution: Solution,
+): Equilibrium {
+  const { equilibrium, notes, solids } = equilibriumAndSolids(system, column, totals, solution);
+  const all = [...notes, ...solids.map((solid) => noteOnSolid(solid))];
+  return frozenWithView({ ...equilibrium, notes: all }, viewEquilibrium);
+}
+
+/** An equilibrium, the notes on it, and the solids that may precipitate. */
+export interface EquilibriumAndSolids {
+  readonly equilibrium: Omit<Equilibrium, 'notes'>;
+  /** Those on solids left out. */
+  readonly notes: readonly string[];
+  readonly solids: readonly Precipitate[];
 }
 
 /**
@@ -71,34 +68,36 @@ export function equilibrate(solution: Solution, conditions?: Conditions): Equili
  * @param column - what is in the solution now, after any escape of CO2
  * @internal
  */
-export function equilibriumOf(
+export function equilibriumAndSolids(
   system: System,
   column: IonColumn,
   totals: Totals,
   solution: Solution,
-): Equilibrium {
+): EquilibriumAndSolids {
   const solved = solveSolution(system, column);
   const { h, real } = solved;
   const species = speciesOf(system, column, totals, solved);
   const ionicStrength = sum(species.map(({ charge, molar }) => charge * charge * molar)) / 2;
   return {
-    solution,
-    conditions: { ...system.inUse.given, pKw: system.inUse.pKw },
-    pH: -Math.log10(solved.activity),
-    pcH: -Math.log10(h),
-    ionicStrength,
-    bufferCapacity: solved.capacity,
-    species,
-    chargeImbalance: sum(species.map(({ charge, molar }) => charge * molar)),
-    constants: constantsInUse(system),
+    equilibrium: {
+      solution,
+      conditions: { ...system.inUse.given, pKw: system.inUse.pKw },
+      pH: -Math.log10(solved.activity),
+      pcH: -Math.log10(h),
+      ionicStrength,
+      bufferCapacity: solved.capacity,
+      species,
+      chargeImbalance: sum(species.map(({ charge, molar }) => charge * molar)),
+      constants: constantsInUse(system),
+    },
     notes: [
       ...system.notes,
       ...notesOnStrength(system.inUse, ionicStrength, real?.coefficients.ceiling),
       ...notesOnCapacity(solved.capacity),
-      ...precipitatesOf({ solution, conditions: system.inUse.given, species }).map((one) => noteOnSolid(one)),
       ...(solved.isSolved
         ? []
         : ['The search for this pH did not end at a root: do not use it, and report the input.']),
     ],
+    solids: precipitatesOf({ solution, conditions: system.inUse.given, species }),
   };
 }

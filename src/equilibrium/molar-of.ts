@@ -1,6 +1,6 @@
 import { Faults } from '../errors.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
-import type { Equilibrium } from './equilibrate.js';
+import type { Equilibrium } from './equilibrium.js';
 import type { SpeciesAt } from './species-of.js';
 
 /**

@@ -5,12 +5,13 @@
  * Tell it by `name` (`'NotProvenError'`), as an `InputError`.
  */
 export class NotProvenError extends Error {
-  override readonly name = 'NotProvenError';
+  declare name: 'NotProvenError'; // a field with a value would cost the class its name in CommonJS
 
   constructor(what: string, digits: number) {
     super(
       `${what}: no bracket could be proven with ${digits} digits; ask for fewer digits, or change the input a little.`,
     );
+    this.name = 'NotProvenError';
   }
 }
 

@@ -1,5 +1,5 @@
 import { Faults } from '../errors.js';
-import { frozen } from '../frozen.js';
+import { frozenWithView } from '../frozen-with-view.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { bestCallAt } from './best-call.js';
@@ -10,6 +10,7 @@ import { readChoice } from './read-choice.js';
 import { scoreOf } from './score-indicator.js';
 import { readIndicators, readScoreOptions } from './score-options.js';
 import { usableFirst } from './verdict.js';
+import { viewRanking, viewSet } from './view-ranking.js';
 
 /**
  * Indicators in order of their score, the best first; see {@link scoreIndicator}. What is not for use is left out unless it is named.
@@ -45,7 +46,7 @@ export function rankIndicators(
 
   const points = read.points.map((at) => bestCallAt(at, read));
   const ranking = ranked(chosen, read);
-  return frozen({ ranking, points, leftOut, notes: notesFor(points, read) });
+  return frozenWithView({ ranking, points, leftOut, notes: notesFor(points, read) }, viewRanking);
 }
 
 /**
@@ -83,7 +84,7 @@ export function chooseIndicators(
     ...bestCallAt(at, read),
     ranking: ranking.filter((one) => one.at === at),
   }));
-  return frozen({ points, leftOut, notes: notesFor(points, read) });
+  return frozenWithView({ points, leftOut, notes: notesFor(points, read) }, viewSet);
 }
 
 type Read = ReturnType<typeof readScoreOptions>;

@@ -66,7 +66,7 @@ export function tabulate<const Table extends object>(
   const formats = Object.entries(
     faults.object(columns, 'columns', 'the columns to print, such as { mL: 2, pH: 2 }'),
   ).map(([path, format]) => ({ path, format: readFormat(format, `columns.${path}`, faults) }));
-  const printed = faults.any ? [] : formats.map((column) => printColumn(column, rows, faults));
+  const printed = formats.map((column) => printColumn(column, rows, faults));
   faults.done();
   return Array.from({ length: rows.length + 1 }, (_, line) =>
     printed
@@ -94,7 +94,8 @@ function printColumn({ path, format }: Column, rows: readonly object[], faults: 
   const bad = values.findIndex((value) => !fits(value, format));
   if (bad >= 0) {
     const wanted = format === 'text' ? 'a text' : 'a finite number';
-    faults.add('wrong-type', `table[${bad}].${path}`, wanted, values[bad]);
+    const code = typeof values[bad] === 'number' && format !== 'text' ? 'not-finite' : 'wrong-type';
+    faults.add(code, `table[${bad}].${path}`, wanted, values[bad]);
     return [];
   }
   const texts = [path, ...values.map((value) => print(value, format))];

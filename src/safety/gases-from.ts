@@ -1,7 +1,8 @@
 import { chlorideOfHypochlorite, chlorine, chlorineHydrolysis, type Gas, gases } from '../catalogue/gases.js';
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import { readConditions } from '../equilibrium/conditions.js';
-import { type Equilibrium, equilibriumOf } from '../equilibrium/equilibrate.js';
+import { equilibriumOf } from '../equilibrium/equilibrate.js';
+import type { Equilibrium } from '../equilibrium/equilibrium.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { systemOf } from '../equilibrium/system.js';
 import { Faults } from '../errors.js';

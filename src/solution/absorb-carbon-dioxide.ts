@@ -1,11 +1,11 @@
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
 import { Faults } from '../errors.js';
-import { frozen } from '../frozen.js';
 import { readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';
 import type { Solution } from './solution.js';
 import { totalsOf } from './totals.js';
+import { handOut } from './view-solution.js';
 
 /**
  * An alkaline solution that has taken up carbon dioxide from the air: a share of its hydroxide has become carbonate.
@@ -40,5 +40,5 @@ export function absorbCarbonDioxide(solution: Solution, options: { readonly shar
     faults,
   );
   faults.done();
-  return frozen({ mL: read.mL, contents: merged(contents) });
+  return handOut({ mL: read.mL, contents: merged(contents) });
 }

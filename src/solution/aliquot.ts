@@ -1,7 +1,7 @@
 import { Faults } from '../errors.js';
-import { frozen } from '../frozen.js';
 import { readSolution, readSolutionVolume } from './read-solution.js';
 import type { Solution } from './solution.js';
+import { handOut } from './view-solution.js';
 
 /**
  * A measured part of a solution, as a pipette takes it.
@@ -25,7 +25,7 @@ export function aliquot(solution: Solution, part: { readonly mL: number }): Solu
   const unread = faults.object(part, 'part', 'a part { mL }', ['mL']);
   const mL = readSolutionVolume(unread.mL, 'part.mL', faults);
   faults.done();
-  return frozen(partOf({ mL: whole, contents }, mL));
+  return handOut(partOf({ mL: whole, contents }, mL));
 }
 
 /** A part of a solution that has been read. @internal */

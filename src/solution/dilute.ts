@@ -1,7 +1,7 @@
 import { Faults, plainly } from '../errors.js';
-import { frozen } from '../frozen.js';
 import { readSolution } from './read-solution.js';
 import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
+import { handOut } from './view-solution.js';
 
 /**
  * Adds pure water to a solution: the amounts stay, the volume grows.
@@ -29,7 +29,7 @@ export function addWater(solution: PouredSolution, water: { readonly mL: number 
       added,
     );
   faults.done();
-  return frozen({ mL: before + added, contents });
+  return handOut({ mL: before + added, contents });
 }
 
 /**
@@ -54,5 +54,5 @@ export function makeUpTo(solution: PouredSolution, mark: { readonly mL: number }
     to: solutionLimits.mL,
   });
   faults.done();
-  return frozen({ mL, contents });
+  return handOut({ mL, contents });
 }

@@ -6,6 +6,7 @@ import { merged } from './merged.js';
 import { ingredientKeys, readMeasure } from './read-measure.js';
 import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
 import { type Solution, type StockSolution, solutionLimits } from './solution.js';
+import { handOut } from './view-solution.js';
 
 /** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
 export type Ingredient = { readonly reagent: Reagent } & (
@@ -65,7 +66,7 @@ export function makeSolution(recipe: SolutionRecipe): Solution {
   const faults = new Faults('makeSolution');
   const solution = readSolutionRecipe(recipe, '', faults);
   faults.done();
-  return frozen(solution);
+  return handOut(solution);
 }
 
 /** Reads a recipe from a caller's value, noting every fault, and makes the solution. @internal */

@@ -1,8 +1,8 @@
 import { Faults } from '../errors.js';
-import { frozen } from '../frozen.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { solutionDefaults } from './make-solution.js';
 import { type Solution, solutionLimits } from './solution.js';
+import { handOut } from './view-solution.js';
 
 /**
  * One litre of a concentrated acid or base from what its bottle says: mass percent and density.
@@ -51,5 +51,5 @@ export function makeStock(stock: {
       massPercent,
     );
   faults.done();
-  return frozen({ mL, contents: [{ reagent, mmol }] });
+  return handOut({ mL, contents: [{ reagent, mmol }] });
 }

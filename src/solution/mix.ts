@@ -1,9 +1,9 @@
 import { Faults, plainly } from '../errors.js';
-import { frozen } from '../frozen.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
 import { readSolutions } from './read-solution.js';
 import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
+import { handOut } from './view-solution.js';
 
 /**
  * Pours solutions together: volumes and amounts add.
@@ -34,7 +34,7 @@ export function mix(...solutions: readonly PouredSolution[]): Solution {
       mixture.mL,
     );
   faults.done();
-  return frozen(mixture);
+  return handOut(mixture);
 }
 
 /** The mixture of solutions that have been read. @internal */

@@ -125,11 +125,10 @@ const reactionsOf = (...titrations: readonly Titration[]): string[] => [
   ),
 ];
 
-const volumeOf = ({ equivalencePoints }: Titration, reaction: string): number | undefined =>
-  equivalencePoints.find((point) => point.reaction === reaction)?.mL;
+const volumeOf = ({ equivalencePoints }: Titration, reaction: string): number | null =>
+  equivalencePoints.find((point) => point.reaction === reaction)?.mL ?? null;
 
-function shiftOf(good: number | undefined, given: number | undefined): Shift {
-  if (good === undefined || given === undefined)
-    return { good: good ?? null, given: given ?? null, mL: null, percent: null };
+function shiftOf(good: number | null, given: number | null): Shift {
+  if (good === null || given === null) return { good, given, mL: null, percent: null };
   return { good, given, mL: given - good, percent: good > 0 ? (100 * (given - good)) / good : null };
 }

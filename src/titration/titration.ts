@@ -1,6 +1,6 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { ConstantInUse } from '../equilibrium/constants-in-use.js';
-import type { Equilibrium } from '../equilibrium/equilibrate.js';
+import type { Equilibrium } from '../equilibrium/equilibrium.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
 import type { BoilOut } from './model/boil-out.js';
@@ -30,8 +30,8 @@ export interface Titration {
   jumpAt(mL: number, options?: { readonly within?: number }): number;
   /** Every species after `mL` of titrant. */
   equilibriumAt(mL: number): Equilibrium;
-  /** The volume at which the curve first has this pH, mL; undefined where it never has. */
-  volumeAt(pH: PH): number | undefined;
+  /** The volume at which the curve first has this pH, mL; null where it never has. */
+  volumeAt(pH: PH): number | null;
   /** All volumes at which the curve has this pH. */
   volumesAt(pH: PH): number[];
   /** Stoichiometric points in order of volume, as far as a titration goes (`titrationLimits`). */

@@ -252,7 +252,7 @@ test('a curve that is flat under a law too has slope 0 and no volume', () => {
     { digits: 10 },
   );
   expect(flat.slopeAt('5').toString()).toBe('0');
-  expect(flat.volumeAt('8')).toBeUndefined();
+  expect(flat.volumeAt('8')).toBeNull();
 });
 
 describe('refused', () => {

@@ -54,7 +54,7 @@ describe('a table', () => {
       'wrong-type table[0].mL',
       'wrong-type table[0].reaction',
     ]);
-    expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['wrong-type table[0].mL']);
+    expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['not-finite table[0].mL']);
   });
 
   test('takes decimals that are whole and from 0 to 15', () => {

@@ -126,8 +126,8 @@ describe('volumeAt(pH)', () => {
   });
 
   test('is undefined where the curve never comes', () => {
-    expect(acetic.volumeAt(2)).toBeUndefined(); // below the pH of the analyte
-    expect(acetic.volumeAt(13.5)).toBeUndefined(); // above that of the titrant
+    expect(acetic.volumeAt(2)).toBeNull(); // below the pH of the analyte
+    expect(acetic.volumeAt(13.5)).toBeNull(); // above that of the titrant
     expect(acetic.volumesAt(13.5)).toEqual([]);
   });
 
@@ -143,7 +143,7 @@ describe('volumeAt(pH)', () => {
       conditions: { pKw: 20 },
     });
     // towards 1e9 mL the pH has no digits left for the volume, which may come out beyond the limit
-    for (const mL of [0, 1e7]) expect(extreme.volumeAt(extreme.pHAt(mL))).toBeDefined();
+    for (const mL of [0, 1e7]) expect(extreme.volumeAt(extreme.pHAt(mL))).not.toBeNull();
   });
 });
 
@@ -154,7 +154,7 @@ describe('a flat curve: titrant and analyte alike', () => {
     for (const mL of [1, 20, 1e6]) close(flat.pHAt(mL), flat.pHAt(0));
     for (const mL of [0, 20]) close(flat.slopeAt(mL), 0);
     expect(flat.volumeAt(flat.pHAt(0))).toBe(0);
-    expect(flat.volumeAt(7)).toBeUndefined();
+    expect(flat.volumeAt(7)).toBeNull();
   });
 
   test('has no points of any kind', () => {

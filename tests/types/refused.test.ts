@@ -148,7 +148,7 @@ describe('the compiler', () => {
   });
 
   test('makes the caller look for a volume that may not be', () => {
-    expectTypeOf<ReturnType<Titration['volumeAt']>>().toEqualTypeOf<number | undefined>();
+    expectTypeOf<ReturnType<Titration['volumeAt']>>().toEqualTypeOf<number | null>();
     // @ts-expect-error it may be undefined
     () => titration.volumeAt(7).toFixed(2);
   });

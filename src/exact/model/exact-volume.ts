@@ -38,9 +38,9 @@ export interface ExactVolume {
  *
  * @internal
  */
-export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): ExactVolume | undefined {
+export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): ExactVolume | null {
   const start = system.real && strengthAtFirst(system, numberOf(pH));
-  if (start === undefined) return undefined;
+  if (start === undefined) return null;
   // With more digits than the last, |T| is not told from nothing: the pH is the titrant's own, which no volume reaches.
   const volume = withMoreDigits(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
     const arithmetic = intervals(working);
@@ -52,7 +52,7 @@ export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): E
     if (mL.high.lt(0) || mL.low.gt(titrationLimits.mL)) return 'none';
     return mL.high.minus(mL.low).lt(`1e-${digits + 3}`) ? mL : undefined;
   });
-  if (volume === undefined || volume === 'none') return undefined;
+  if (volume === undefined || volume === 'none') return null;
   const Own = decimalsToKeep(digits + 10); // 1e9 mL and the digits after the point
   const [low, high] = [new Own(volume.low), new Own(volume.high)];
   return {

@@ -30,9 +30,9 @@ describe('an exact titration', () => {
 
   test('never reaches the pH of its titrant, nor what lies beyond, nor what lies before its start', () => {
     const { pH } = exactPH(single(hydrochloricAcid, '0.3'), { digits: 30 });
-    expect(titration.volumeAt(pH.minus('1e-25'))).toBeUndefined();
-    expect(titration.volumeAt('0.1')).toBeUndefined();
-    expect(titration.volumeAt('12')).toBeUndefined();
+    expect(titration.volumeAt(pH.minus('1e-25'))).toBeNull();
+    expect(titration.volumeAt('0.1')).toBeNull();
+    expect(titration.volumeAt('12')).toBeNull();
   });
 
   test('has the slope that its pH has', () => {
@@ -48,7 +48,7 @@ describe('an exact titration', () => {
     const flat = exactTitration({ analyte: brine, titrant: brine }, { digits: 10 });
     expect(flat.slopeAt('5').toString()).toBe('0');
     expect(flat.equivalencePoints).toEqual([]);
-    expect(flat.volumeAt('7')).toBeUndefined();
+    expect(flat.volumeAt('7')).toBeNull();
   });
 
   test('refuses two reagents of one id', () => {
