@@ -57,4 +57,4 @@ export { type Comparison, compareWithExact } from './exact/verbs/compare-with-ex
 
 // What was wrong with what I gave, or cannot be proven?
 export { NotProvenError } from './exact/not-proven-error.js';
-export { InputError, type Issue, type IssueCode } from './errors.js';
+export { InputError, type Issue, type IssueCode } from './input/input-error.js';

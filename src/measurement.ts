@@ -50,4 +50,4 @@ export {
 export type { Estimate } from './measurement/estimate.js';
 
 // What was wrong with what I gave?
-export { InputError, type Issue, type IssueCode } from './errors.js';
+export { InputError, type Issue, type IssueCode } from './input/input-error.js';

@@ -1,5 +1,5 @@
 import type { Work } from './bibliography.js';
-import { at, type Faults } from './errors.js';
+import { at, type Faults } from './input/faults.js';
 
 /**
  * Where a datum comes from. The datum says only where in a work it stands; `bibliography.ts` holds each work once.

@@ -1,7 +1,7 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { aliquot } from '../solution/aliquot.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';

@@ -1,6 +1,6 @@
 import type { Conditions } from '../equilibrium/conditions.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { givenConditions } from './given-conditions.js';

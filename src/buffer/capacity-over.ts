@@ -1,8 +1,8 @@
 import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { leastBetween } from '../solver/least-between.js';

@@ -1,5 +1,5 @@
 import { type Conditions, readConditions } from '../equilibrium/conditions.js';
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 
 /**
  * Conditions as the caller gave them, noting every fault: what is left out stays left out, so that another

@@ -1,6 +1,6 @@
 import { type Conditions, type ConditionsInUse, readConditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import type { LeftOut } from '../substance/left-out.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
 import { bufferDefaults, bufferLimits } from './buffer-defaults.js';

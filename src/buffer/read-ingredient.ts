@@ -1,4 +1,5 @@
-import { at, type Faults, isList } from '../errors.js';
+import { at, type Faults } from '../input/faults.js';
+import { isList } from '../input/safe-read.js';
 import { strengthsOnSale, usualPurity } from '../recipe/as-bought.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Content, Solution } from '../solution/solution.js';

@@ -1,6 +1,7 @@
 import { ammonia } from '../catalogue/reagents/ammonium.js';
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
-import type { Faults, Unread } from '../errors.js';
+import type { Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import { asBought } from '../recipe/as-bought.js';
 import { readConflicts } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';

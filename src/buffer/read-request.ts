@@ -1,5 +1,5 @@
 import { sodiumChloride } from '../catalogue/reagents/salts.js';
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import { solutionLimits } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';

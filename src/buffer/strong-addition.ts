@@ -1,7 +1,7 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { readSolutions } from '../solution/read-solution.js';
 import { type Solution, solutionLimits } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';

@@ -1,5 +1,5 @@
-import type { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import type { Faults } from '../input/faults.js';
 import { doubles } from '../solver/arithmetic.js';
 import { readSource, type Source } from '../source.js';
 import { type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';

@@ -1,5 +1,5 @@
-import { at, type Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { at, type Faults } from '../input/faults.js';
 import { constantsAsText } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';
 import type { ActivityModel } from './activity/activity-model.js';

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
 import type { Equilibrium } from './equilibrium.js';
 import type { SpeciesAt } from './species-of.js';

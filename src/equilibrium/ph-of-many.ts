@@ -1,5 +1,5 @@
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { type Given, readConflicts } from '../solution/conflicting-constants.js';
 import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';

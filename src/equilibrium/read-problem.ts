@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { IonColumn } from './activity/real-system.js';

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 
 /** Calls a function that the caller brought, and reads its answer. @internal */
 export function answerOf<T>(

@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import { type Band, colourless } from '../substance/indicator.js';
 
 /** The band that a colour of this name has taken out of white light; of two names, such as blue-violet, midway. @internal */

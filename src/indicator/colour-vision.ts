@@ -9,8 +9,8 @@ import {
   filterDeficiencyTrit,
   parseHex,
 } from 'culori/fn';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 
 /** Normal colour vision, and its three kinds of deficiency at their full: no long-, middle- or short-wave cones. */
 export type Vision = 'normal' | 'protanopia' | 'deuteranopia' | 'tritanopia';

@@ -1,6 +1,7 @@
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults, type Limits } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
+import type { Limits } from '../input/limits.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Curve } from '../titration/sampling/curve.js';
 import { titrationLimits } from '../titration/titration-limits.js';

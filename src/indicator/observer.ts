@@ -1,6 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
-import type { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import type { Faults } from '../input/faults.js';
 import { integral } from '../solver/integral.js';
 import { colourlessForm, type Indicator, indicatorLimits } from '../substance/indicator.js';
 import { answerOf } from './answer-of.js';

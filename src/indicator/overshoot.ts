@@ -1,6 +1,6 @@
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { titrationLimits } from '../titration/titration-limits.js';

@@ -1,5 +1,5 @@
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { bestCallAt } from './best-call.js';

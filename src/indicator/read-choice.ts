@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { LeftOut } from '../substance/left-out.js';
 

@@ -1,4 +1,5 @@
-import type { Faults, Unread } from '../errors.js';
+import type { Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import type { InflectionPoint } from '../titration/points/inflection-points.js';
 import type { CurvePoint } from '../titration/sampling/curve.js';

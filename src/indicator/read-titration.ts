@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import { noteLength } from '../source.js';
 import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import { noPoint } from '../titration/points/why-no-point.js';

@@ -1,7 +1,7 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { cautionsOf } from '../safety/cautions-of.js';
 import { aliquot } from '../solution/aliquot.js';
 import { mix } from '../solution/mix.js';

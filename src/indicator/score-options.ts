@@ -1,5 +1,6 @@
-import type { Faults, Unread } from '../errors.js';
 import { frozen } from '../frozen.js';
+import type { Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
@@ -48,7 +49,10 @@ export function readScoreOptions(
 ): ReadOptions & { readonly titration: Asked; readonly unread: Unread } {
   const read = readTitration(titration, faults);
   const allowed = ['at', 'tolerance', 'dropSize', 'observer', 'indicatorDrops', ...more];
-  const unread = options === undefined ? {} : faults.object(options, 'options', 'options', allowed);
+  const unread =
+    options === undefined
+      ? {}
+      : faults.object(options, 'options', `options { ${allowed.join(', ')} }`, allowed);
   const dropSize =
     unread.dropSize === undefined
       ? indicatorDefaults.dropSize

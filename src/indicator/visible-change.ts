@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import { titrationLimits } from '../titration/titration-limits.js';

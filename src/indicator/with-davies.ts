@@ -1,6 +1,6 @@
 import { davies, isIdealLaw } from '../equilibrium/activity/laws.js';
 import { readConditions } from '../equilibrium/conditions.js';
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { makeTitration } from '../titration/make-titration.js';
 import type { Asked } from './read-titration.js';
 

@@ -1,6 +1,6 @@
 import { gasConstant, zeroCelsius } from '../equilibrium/temperature/kelvin.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Source } from '../source.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 import type { Estimate } from './estimate.js';

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import type { Estimate } from './estimate.js';
 import {
   type EndpointMethod,

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import type { ProbeCalibration } from './calibrate-probe.js';
 import { readGiven } from './read-given.js';
 import type { Readings } from './readings.js';

@@ -1,5 +1,5 @@
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
 import { readGiven } from './read-given.js';

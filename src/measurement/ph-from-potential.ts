@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { nernstSlope, type ProbeCalibration } from './calibrate-probe.js';
 import { readLine } from './correct-readings.js';
 

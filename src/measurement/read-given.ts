@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import type { Readings } from './readings.js';
 import { plausiblePH } from './suspicions.js';
 

@@ -1,6 +1,6 @@
 import type { Decimal } from 'decimal.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
 import { exactDecimal, exactly } from './exact-decimal.js';
 import { type Line, linesOf } from './lines-of.js';

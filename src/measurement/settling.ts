@@ -1,5 +1,5 @@
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 
 /** A probe on its way to a new pH. */
 export interface Settling {

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 
 /**

@@ -1,5 +1,6 @@
-import { at, Faults, isList } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { at, Faults } from '../input/faults.js';
+import { isList } from '../input/safe-read.js';
 
 /** What a column holds in one row. */
 export type Cell = number | string | null;

@@ -1,4 +1,5 @@
-import { Faults, isList } from '../errors.js';
+import { Faults } from '../input/faults.js';
+import { isList } from '../input/safe-read.js';
 import { type Cell, type RowOf, readRows } from './rows.js';
 
 /** How a column is printed: a number to so many decimals, or text as it is. */

@@ -1,5 +1,6 @@
-import { Faults, isList } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
+import { isList } from '../input/safe-read.js';
 import { cautionsInSolution } from './cautions-in-solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { gasesOf } from './gases-from.js';

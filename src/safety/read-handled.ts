@@ -1,4 +1,5 @@
-import { at, type Faults, type Unread } from '../errors.js';
+import { at, type Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import { partOf } from '../solution/aliquot.js';
 import { readSolutionRecipe, type SolutionRecipe } from '../solution/make-solution.js';
 import { mixtureOf } from '../solution/mix.js';

@@ -1,5 +1,5 @@
 import { carbonDioxide } from '../catalogue/reagents/carbonates.js';
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';

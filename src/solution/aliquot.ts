@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readSolution, readSolutionVolume } from './read-solution.js';
 import type { Solution } from './solution.js';
 import { handOut } from './view-solution.js';

@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 

@@ -1,4 +1,5 @@
-import { Faults, plainly } from '../errors.js';
+import { plainly } from '../input/describe-value.js';
+import { Faults } from '../input/faults.js';
 import { readSolution } from './read-solution.js';
 import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
 import { handOut } from './view-solution.js';

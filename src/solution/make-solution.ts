@@ -1,5 +1,7 @@
-import { at, Faults, type Unread } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { plainly } from '../input/describe-value.js';
+import { at, Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import type { Reagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
@@ -83,7 +85,15 @@ export function readSolutionRecipe(value: unknown, path: string, faults: Faults)
   if (faults.count > before) return { mL, contents: [] };
 
   const contents = merged(parts);
-  for (const { mmol } of contents) readAmount(mmol, here, mL, faults); // a reagent named twice
+  for (const { reagent, mmol } of contents)
+    if (mmol > mL * solutionLimits.molar * (1 + 1e-12))
+      faults.add(
+        'out-of-range',
+        here,
+        `no more than ${solutionLimits.molar} mol/L of one reagent`,
+        mmol,
+        `${plainly(mmol / mL)} mol/L of ${reagent.name} in all`,
+      );
   return { mL, contents };
 }
 

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 import { solutionDefaults } from './make-solution.js';
 import { type Solution, solutionLimits } from './solution.js';

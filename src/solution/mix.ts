@@ -1,4 +1,5 @@
-import { Faults, plainly } from '../errors.js';
+import { plainly } from '../input/describe-value.js';
+import { Faults } from '../input/faults.js';
 import { sum } from '../solver/sum.js';
 import { merged } from './merged.js';
 import { readSolutions } from './read-solution.js';

@@ -1,5 +1,6 @@
-import type { Faults, Unread } from '../errors.js';
 import { frozen } from '../frozen.js';
+import type { Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 
 /** What an ingredient may hold. @internal */
 export const ingredientKeys = /*#__PURE__*/ frozen(['reagent', 'grams', 'purity', 'mmol', 'molar'] as const);

@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicting-constants.js';
@@ -16,7 +16,7 @@ export function readSolutions(
 ): Solution[] {
   const given: Given[] = [];
   const solutions = values.map(({ value, path }) => {
-    const unread = faults.object(value, path, 'a solution as makeSolution returns it', keys);
+    const unread = faults.object(value, path, 'a solution, as makeSolution makes it', keys);
     const mL = readSolutionVolume(unread.mL, `${path}.mL`, faults);
     const contents = faults
       .list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }')

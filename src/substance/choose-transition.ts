@@ -1,6 +1,6 @@
 import type { Work } from '../bibliography.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Indicator } from './indicator.js';
 import { readIndicator } from './read-indicator.js';
 

@@ -1,5 +1,5 @@
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import type { Indicator } from './indicator.js';
 import { readIndicator } from './read-indicator.js';
 

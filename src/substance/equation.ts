@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readComposition } from './formula.js';
 import { printFormula } from './print-formula.js';
 

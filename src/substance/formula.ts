@@ -1,5 +1,5 @@
 import { atomicWeights, type Element } from '../catalogue/atomic-weights.js';
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 
 /** How many atoms of each element one formula unit holds. @internal */
 export type Composition = ReadonlyMap<Element, number>;

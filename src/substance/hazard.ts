@@ -1,4 +1,4 @@
-import { at, type Faults } from '../errors.js';
+import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource, type Source } from '../source.js';
 
 /**

@@ -1,5 +1,5 @@
 import { atomicWeights } from '../catalogue/atomic-weights.js';
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { readComposition } from './formula.js';
 
 /**

@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 
 /**
  * A formula in plain notation as print has it, with sub- and superscripts; other labels stay legible.

@@ -1,7 +1,8 @@
-import { at, Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { at, Faults } from '../input/faults.js';
 import { noteLength, readSource, type Source } from '../source.js';
 import { readSparinglySoluble, type SparinglySoluble } from './sparingly-soluble.js';
+import { wanted } from './wanted.js';
 
 /** One form of a protolyte. */
 export interface Species<Formula extends string = string> {
@@ -130,7 +131,12 @@ const keys = {
 
 /** Reads a protolyte from a caller's value, noting every fault. @internal */
 export function readProtolyte(value: unknown, path: string, faults: Faults): Protolyte {
-  const unread = faults.object(value, path, 'a protolyte as defineProtolyte returns it', keys.protolyte);
+  const unread = faults.object(
+    value,
+    path,
+    wanted(value, 'a protolyte', 'acids', 'carbonic'),
+    keys.protolyte,
+  );
   const { steps: mostSteps } = protolyteLimits;
   faults.text(unread.id, at(path, 'id'), 'an id');
   faults.text(unread.name, at(path, 'name'), 'a name');

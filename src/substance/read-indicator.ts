@@ -1,6 +1,7 @@
-import { at, type Faults } from '../errors.js';
+import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource } from '../source.js';
 import { colourless, type Indicator, indicatorLimits, type Transition } from './indicator.js';
+import { wanted } from './wanted.js';
 
 const keys = {
   indicator: [
@@ -32,7 +33,12 @@ export function readIndicator(value: unknown, path: string, faults: Faults): Ind
 
 /** `levels`: how deep mixtures of mixtures may still go; a mixture that holds itself ends here. */
 function readWithin(value: unknown, path: string, faults: Faults, levels: number): Indicator {
-  const unread = faults.object(value, path, 'an indicator as defineIndicator returns it', keys.indicator);
+  const unread = faults.object(
+    value,
+    path,
+    wanted(value, 'an indicator', 'indicators', 'methylOrange'),
+    keys.indicator,
+  );
   faults.text(unread.id, at(path, 'id'), 'an id');
   faults.text(unread.name, at(path, 'name'), 'a name');
   faults.text(unread.acidColour, at(path, 'acidColour'), 'a colour');

@@ -1,9 +1,10 @@
-import { at, Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { at, Faults } from '../input/faults.js';
 import { readSource, type Source } from '../source.js';
 import { type Hazard, readHazard } from './hazard.js';
 import { readMolarMass } from './molar-mass.js';
 import { type Protolyte, protolyteLimits, readProtolyte } from './protolyte.js';
+import { wanted } from './wanted.js';
 
 /** An ion that takes no part in any proton transfer: its charge is fixed. */
 export interface Ion {
@@ -65,7 +66,7 @@ const keys = ['id', 'name', 'formula', 'molarMass', 'protolytes', 'ions', 'hazar
 
 /** Reads a reagent from a caller's value, noting every fault, and fills in the molar mass. @internal */
 export function readReagent(value: unknown, path: string, faults: Faults): Reagent {
-  const unread = faults.object(value, path, 'a reagent as defineReagent returns it', keys);
+  const unread = faults.object(value, path, wanted(value, 'a reagent', 'reagents', 'sodiumCarbonate'), keys);
   faults.text(unread.id, at(path, 'id'), 'an id');
   faults.text(unread.name, at(path, 'name'), 'a name');
 

@@ -1,7 +1,7 @@
 import { works } from '../bibliography.js';
 import { atomicWeightsSource } from '../catalogue/atomic-weights.js';
-import { at, Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { at, Faults } from '../input/faults.js';
 import { readSource, type Source } from '../source.js';
 import { readMolarMass } from './molar-mass.js';
 

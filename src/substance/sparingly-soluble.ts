@@ -1,4 +1,4 @@
-import type { Faults } from '../errors.js';
+import type { Faults } from '../input/faults.js';
 import { readSource, type Source } from '../source.js';
 
 /** A solid of limited solubility at 25 °C. */

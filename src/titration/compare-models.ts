@@ -1,6 +1,6 @@
 import { type Conditions, readConditions, readGas } from '../equilibrium/conditions.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { leastBetween } from '../solver/least-between.js';
 import { makeTitration } from './make-titration.js';
 import { readBoilOutUnder } from './model/boil-out.js';

@@ -1,7 +1,7 @@
 import { readGas } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { Faults } from '../errors.js';
 import { frozen } from '../frozen.js';
+import { Faults } from '../input/faults.js';
 import { partOf } from '../solution/aliquot.js';
 import { readConflicts } from '../solution/conflicting-constants.js';
 import { mixtureOf } from '../solution/mix.js';

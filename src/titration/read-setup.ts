@@ -1,5 +1,5 @@
 import { type ConditionsInUse, readConditions, readGas } from '../equilibrium/conditions.js';
-import { at, type Faults } from '../errors.js';
+import { at, type Faults } from '../input/faults.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import { type BoilOut, readBoilOut, readBoilOutUnder } from './model/boil-out.js';

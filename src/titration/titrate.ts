@@ -1,4 +1,4 @@
-import { Faults } from '../errors.js';
+import { Faults } from '../input/faults.js';
 import { makeTitration } from './make-titration.js';
 import { readSetup } from './read-setup.js';
 import type { Titration, TitrationSetup } from './titration.js';

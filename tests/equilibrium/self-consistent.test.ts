@@ -25,7 +25,7 @@ import { emptyState, selfConsistent } from '../../src/equilibrium/activity/self-
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
 import { realSystemOf, systemOf } from '../../src/equilibrium/system.js';
-import { Faults } from '../../src/errors.js';
+import { Faults } from '../../src/input/faults.js';
 
 const source: Source = { kind: 'fromMemory', note: 'an input of a mathematical test' };
 

@@ -258,7 +258,7 @@ test('a curve that is flat under a law too has slope 0 and no volume', () => {
 describe('refused', () => {
   test('is a model of activity in doubles, with what to give instead', () => {
     expect(() => exactPH(soda, { activity: { ...daviesInDoubles, law: undefined } as never })).toThrow(
-      /activity is an object; give a law of protolysis\/exact, such as its davies: the rounding of a model in doubles has no bound/,
+      /activity is the law of activity 'Davies \(0\.3 I\)'; give a law of protolysis\/exact, such as its davies: the rounding of a model in doubles has no bound/,
     );
   });
 

@@ -5,7 +5,7 @@ import type { Column } from '../../src/equilibrium/charge-balance.js';
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
 import { systemOf } from '../../src/equilibrium/system.js';
-import { Faults } from '../../src/errors.js';
+import { Faults } from '../../src/input/faults.js';
 import {
   type Acid,
   type Composition,

@@ -151,6 +151,7 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
       { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
+  findById: [[{ sodiumCarbonate: protolysis.reagents.sodiumCarbonate }, 'sodium carbonate']],
   rows: [[titration.curve({ every: 10, upTo: 40 })]],
   defineIndicator: [[indicator], [mixed]],
   chooseTransition: [[indicator, { work: 'crc-handbook' }]],
@@ -247,8 +248,18 @@ test('every function that any entry exports, and every method of a titration, is
   expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
 });
 
+/** It hands back an entry of the caller's own: only whether it answers is looked at. */
+const answers =
+  (call: Call): Call =>
+  (...values) =>
+    call(...values) !== undefined;
+
 const calls = [
-  ...exported.map(([name, call]) => ({ name, call, examples: { ...good, ...buffers }[name] ?? [] })),
+  ...exported.map(([name, call]) => ({
+    name,
+    call: name === 'findById' ? answers(call) : call,
+    examples: { ...good, ...buffers }[name] ?? [],
+  })),
   ...methods.map(([name, call]) => ({
     name: `titration.${name}`,
     call,

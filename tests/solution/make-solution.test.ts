@@ -202,7 +202,7 @@ describe('faults', () => {
       received: '-1',
     });
     expect(call).toThrow(
-      /^makeSolution: 9 faults\n- colour is 'red'; give only the keys mL, contents\.\n- mL is -1; give/,
+      /^makeSolution: 9 faults\n- colour is not a key; give one of mL, contents\.\n- mL is -1; give/,
     );
   });
 });

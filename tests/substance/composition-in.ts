@@ -1,5 +1,5 @@
 import type { Element } from '../../src/catalogue/atomic-weights.js';
-import { Faults } from '../../src/errors.js';
+import { Faults } from '../../src/input/faults.js';
 import { readComposition } from '../../src/substance/formula.js';
 
 /** The composition of a formula, or nothing where it is an abbreviation. */

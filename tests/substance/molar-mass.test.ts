@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atomicWeights, atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
-import { InputError } from '../../src/errors.js';
+import { InputError } from '../../src/input/input-error.js';
 import { molarMassOf } from '../../src/substance/molar-mass.js';
 import { answerOrInputError, hostile } from '../property/hostile.js';
 import reference from '../reference/atomic-weights.json' with { type: 'json' };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
-import { InputError } from '../../src/errors.js';
+import { InputError } from '../../src/input/input-error.js';
 import { defineProtolyte, type Protolyte } from '../../src/substance/protolyte.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
-import type { InputError } from '../../src/errors.js';
+import type { InputError } from '../../src/input/input-error.js';
 import * as reagents from '../../src/reagents.js';
 import { defineReagent, type Reagent } from '../../src/substance/reagent.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';

@@ -41,6 +41,7 @@ const surface: Record<string, readonly string[]> = {
     'defineReagent',
     'equilibrate',
     'estimateByLogRatio',
+    'findById',
     'flaskColours',
     'gasesFrom',
     'guntelberg',

@@ -4,7 +4,7 @@ import { readConditions } from '../../src/equilibrium/conditions.js';
 import { emptyRoot, hydrogenIon } from '../../src/equilibrium/hydrogen-ion.js';
 import { hydrogenIonSeriesOf } from '../../src/equilibrium/hydrogen-ion-series.js';
 import { systemOf } from '../../src/equilibrium/system.js';
-import { Faults } from '../../src/errors.js';
+import { Faults } from '../../src/input/faults.js';
 import { idealModel } from '../../src/titration/model/ideal-model.js';
 import { mixtureModelOf, volumeOfMixture } from '../../src/titration/model/mixture-model.js';
 import { writePHs } from '../../src/titration/sampling/ph-at-volumes.js';

@@ -22,7 +22,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { readConditions } from '../../src/equilibrium/conditions.js';
 import { systemOf } from '../../src/equilibrium/system.js';
-import { Faults } from '../../src/errors.js';
+import { Faults } from '../../src/input/faults.js';
 import { mixtureModelOf } from '../../src/titration/model/mixture-model.js';
 import { realModel } from '../../src/titration/model/real-model.js';
 import { casesOf, type TitrationInput, titrationOf } from '../reference/vectors.js';

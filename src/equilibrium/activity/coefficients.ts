@@ -1,5 +1,5 @@
-import { Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
 import { type ActivityModel, largestLog10Gamma } from './activity-model.js';
 
 /** Activity coefficients of every kind of ion in a system, at one ionic strength and temperature. */

@@ -1,5 +1,5 @@
-import { at, Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { at, Faults } from '../../input/faults.js';
 import { waterSources } from '../temperature/water-sources.js';
 import { type ActivityLaw, debyeHuckelExtendedLaw, sizeOtherwise } from './activity-law.js';
 import type { ActivityModel } from './activity-model.js';

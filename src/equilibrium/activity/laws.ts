@@ -1,5 +1,5 @@
-import { Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
 import { type DebyeHuckelParameters, parametersAt } from '../temperature/debye-huckel-at.js';
 import { waterSources } from '../temperature/water-sources.js';
 import {

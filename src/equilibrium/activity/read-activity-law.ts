@@ -1,4 +1,4 @@
-import { at, type Faults } from '../../errors.js';
+import { at, type Faults } from '../../input/faults.js';
 import { readSource } from '../../source.js';
 import { type ActivityLaw, idealLaw } from './activity-law.js';
 

@@ -1,4 +1,5 @@
-import type { Faults, Unread } from '../../errors.js';
+import type { Faults } from '../../input/faults.js';
+import type { Unread } from '../../input/safe-read.js';
 import { readSource } from '../../source.js';
 import { type ActivityModel, largestLog10Gamma } from './activity-model.js';
 import { modelOf } from './debye-huckel-extended.js';

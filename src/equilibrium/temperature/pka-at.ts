@@ -1,5 +1,5 @@
-import { Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
 import { doubles, type Functions } from '../../solver/arithmetic.js';
 import { type Protolyte, readProtolyte, type Step, type TemperatureFit } from '../../substance/protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';

@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { henryAt } from '../carbon-dioxide.js';
 import { readCelsius } from './read-celsius.js';
 

@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { doubles, type Functions, polynomial } from '../../solver/arithmetic.js';
 import { zeroCelsius } from './kelvin.js';
 import { referenceCelsius } from './pka-at.js';

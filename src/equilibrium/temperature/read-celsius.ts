@@ -1,5 +1,5 @@
-import type { Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import type { Faults } from '../../input/faults.js';
 
 /** Water is liquid at atmospheric pressure from 0 to 100 °C. */
 export const celsiusLimits = /*#__PURE__*/ frozen([0, 100] as const);

@@ -1,7 +1,7 @@
 import { type ActivityLaw, idealLaw, sizeOtherwise } from '../../equilibrium/activity/activity-law.js';
 import { readActivityLaw } from '../../equilibrium/activity/read-activity-law.js';
 import { parametersIn } from '../../equilibrium/temperature/debye-huckel-at.js';
-import { at, type Faults } from '../../errors.js';
+import { at, type Faults } from '../../input/faults.js';
 import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 
 /** Reads a law from a caller's value, noting every fault: the law alone, or a model that says which law it is. @internal */

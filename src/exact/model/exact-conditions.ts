@@ -4,8 +4,8 @@ import { type CarbonDioxide, readCarbonDioxide } from '../../equilibrium/carbon-
 import { type ConditionsInUse, conditionDefaults, conditionLimits } from '../../equilibrium/conditions.js';
 import { ownPKwAt } from '../../equilibrium/temperature/pkw-at.js';
 import { waterAt25 } from '../../equilibrium/temperature/water-at-25.js';
-import { at, type Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { at, type Faults } from '../../input/faults.js';
 import { type Exactly, exactly, numberOf, readExactly } from '../numbers/exactly.js';
 import { compared, type Ratio, textOf } from '../numbers/ratio.js';
 import { readLaw } from './exact-activity.js';

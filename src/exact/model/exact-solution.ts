@@ -1,4 +1,4 @@
-import { at, type Faults } from '../../errors.js';
+import { at, type Faults } from '../../input/faults.js';
 import { readConflicts } from '../../solution/conflicting-constants.js';
 import { merged } from '../../solution/merged.js';
 import { solutionLimits } from '../../solution/solution.js';

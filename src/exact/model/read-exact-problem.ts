@@ -1,5 +1,5 @@
 import { readGas } from '../../equilibrium/conditions.js';
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import type { Ratio } from '../numbers/ratio.js';
 import type { ColumnOf } from './exact-charge-balance.js';
 import {

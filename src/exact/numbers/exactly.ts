@@ -1,5 +1,6 @@
 import { Decimal } from 'decimal.js';
-import { describe, type Faults, type Limits } from '../../errors.js';
+import type { Faults } from '../../input/faults.js';
+import { describeLimits, type Limits } from '../../input/limits.js';
 import { compared, type Ratio, ratioOf } from './ratio.js';
 
 /**
@@ -26,7 +27,7 @@ export function readExactly(
   faults: Faults,
 ): Ratio {
   const ratio = readable(value);
-  const allowed = `${what}${describe(limits)}`;
+  const allowed = `${what}${describeLimits(limits)}`;
   if (value === undefined) faults.add('missing', path, allowed, value);
   else if (ratio === undefined)
     faults.add('wrong-type', path, `${allowed}, as a number or a text such as '0.1'`, value);

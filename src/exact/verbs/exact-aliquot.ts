@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { type ExactSolution, readExactSolution, readExactVolume, written } from '../model/exact-solution.js';
 import type { Exactly } from '../numbers/exactly.js';
 import { ratios } from '../numbers/ratio.js';

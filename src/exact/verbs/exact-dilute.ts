@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { solutionLimits } from '../../solution/solution.js';
 import { type ExactSolution, readExactSolution, readExactVolume, written } from '../model/exact-solution.js';
 import { type Exactly, readExactly } from '../numbers/exactly.js';

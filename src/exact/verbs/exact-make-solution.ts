@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { solutionDefaults } from '../../solution/make-solution.js';
 import { ingredientKeys, readMeasure } from '../../solution/read-measure.js';
 import { type Reagent, readReagent } from '../../substance/reagent.js';

@@ -1,4 +1,4 @@
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { solutionLimits } from '../../solution/solution.js';
 import { checked, type ExactSolution, readExactSolution, written } from '../model/exact-solution.js';
 import { compared, ratios, textOf } from '../numbers/ratio.js';

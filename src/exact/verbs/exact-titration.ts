@@ -1,7 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { readGas } from '../../equilibrium/conditions.js';
 import { stepsInOrder } from '../../equilibrium/steps-in-order.js';
-import { Faults } from '../../errors.js';
+import { Faults } from '../../input/faults.js';
 import { chargeOfState } from '../../titration/points/stoichiometric-volumes.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
 import type { ColumnOf } from '../model/exact-charge-balance.js';

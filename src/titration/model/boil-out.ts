@@ -2,7 +2,7 @@ import { air } from '../../equilibrium/carbon-dioxide.js';
 import { afterEscape } from '../../equilibrium/carbon-dioxide-escape.js';
 import type { ConditionsInUse } from '../../equilibrium/conditions.js';
 import { systemOf } from '../../equilibrium/system.js';
-import type { Faults } from '../../errors.js';
+import type { Faults } from '../../input/faults.js';
 import type { Solution } from '../../solution/solution.js';
 import { readVolume } from '../sampling/curve.js';
 import type { CurveModel } from './curve-model.js';

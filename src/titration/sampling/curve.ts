@@ -1,5 +1,6 @@
 import type { PH } from '../../equilibrium/quantities.js';
-import { Faults, plainly } from '../../errors.js';
+import { plainly } from '../../input/describe-value.js';
+import { Faults } from '../../input/faults.js';
 import { titrationLimits } from '../titration-limits.js';
 
 /** One point of a titration curve. */

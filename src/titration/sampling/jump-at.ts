@@ -1,5 +1,5 @@
-import { Faults } from '../../errors.js';
 import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
 import type { CurveModel } from '../model/curve-model.js';
 import { titrationLimits } from '../titration-limits.js';
 import { readVolume } from './curve.js';

@@ -1,0 +1,180 @@
+import {
+  acids,
+  addWater,
+  findById,
+  type InputError,
+  indicators,
+  makeSolution,
+  mix,
+  pHOf,
+  pHsOf,
+  rankIndicators,
+  reagents,
+  titrate,
+} from 'protolysis';
+import { expect, test } from 'vitest';
+import { acidWith } from '../make.js';
+
+const { sodiumCarbonate, hydrochloricAcid, tris } = reagents;
+const titration = titrate({
+  analyte: makeSolution({ mL: 20, contents: [{ reagent: sodiumCarbonate, molar: 0.05 }] }),
+  titrant: makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] }),
+});
+const others = [5, 6].map((pKa) => ({ reagent: acidWith('a', 0, [pKa]).reagent, mmol: 1 }));
+
+const water = makeSolution({ mL: 5, contents: [] });
+const conditions = 'conditions { celsius, activity, carbonDioxide, pKw }';
+
+/** What the types refuse, as a caller without them would give it. */
+const untyped = <T>(value: unknown): T => value as T;
+
+test('an id is found whatever its capitals, blanks and hyphens', () => {
+  for (const id of ['sodiumCarbonate', 'Sodium carbonate', 'sodium-carbonate'])
+    expect(findById(reagents, id)).toBe(sodiumCarbonate);
+});
+
+test.each([
+  [
+    'numbers are printed as one reads them',
+    () => titration.pHAt(-2e9),
+    'pHAt: mL is -2e9; give a volume in mL, from 0 to 1e9.',
+  ],
+  [
+    'minus zero is told from zero',
+    () => titration.curve({ every: -0, upTo: 5 }),
+    'curve: additions.every is -0; give a volume in mL, above 0 and at most 1e9.',
+  ],
+  [
+    'what limits a volume in all',
+    () => addWater(titration.setup.analyte, { mL: 1e9 }),
+    'addWater: water.mL is 1e9; give a volume in mL that leaves no more than 1e9 in all.',
+  ],
+  [
+    'what limits an amount',
+    () =>
+      makeSolution({
+        mL: 10,
+        contents: [
+          { reagent: tris, molar: 40 },
+          { reagent: tris, molar: 40 },
+        ],
+      }),
+    'makeSolution: contents is 80 mol/L of Tris in all; give no more than 60 mol/L of one reagent.',
+  ],
+  [
+    'an ingredient without an amount',
+    () => makeSolution({ contents: [untyped({ reagent: tris })] }),
+    'makeSolution: contents[0] is without an amount; give one of grams, mmol and molar.',
+  ],
+  [
+    'an ingredient with two amounts',
+    () => makeSolution({ contents: [untyped({ reagent: tris, grams: 1, molar: 1 })] }),
+    'makeSolution: contents[0] is given as grams and molar; give one of grams, mmol and molar.',
+  ],
+  [
+    'one id for two things',
+    () => mix(...others.map((content) => ({ mL: 10, contents: [content] }))),
+    "mix: solutions[1].contents[0].reagent.protolytes[0].protolyte is another one under the same id; give one set of constants for the protolyte 'a'.",
+  ],
+  [
+    'additions of two kinds',
+    () => titration.curve(untyped({ every: 1, maxStep: 1, upTo: 5 })),
+    'curve: additions is given as every and maxStep; give additions { every, upTo }, { volumes } or { maxStep, upTo }.',
+  ],
+  [
+    'additions of no kind',
+    () => titration.curve(untyped({ upTo: 5 })),
+    'curve: additions is without every, volumes or maxStep; give additions { every, upTo }, { volumes } or { maxStep, upTo }.',
+  ],
+  [
+    'too little room',
+    () => titration.pHs([1, 2], new Float64Array(1)),
+    'pHs: out is a Float64Array of 1; give a Float64Array with room for 2 numbers.',
+  ],
+  [
+    'columns that do not match',
+    () =>
+      pHsOf({
+        contents: [
+          { reagent: tris, molar: [1, 2] },
+          { reagent: hydrochloricAcid, molar: [1] },
+        ],
+      }),
+    'pHsOf: contents is columns of lengths 2, 1; give columns of one length, at least one of them.',
+  ],
+  [
+    'no column at all',
+    () => pHsOf({ contents: [{ reagent: tris, molar: 1 }] }),
+    'pHsOf: contents is without a column; give columns of one length, at least one of them.',
+  ],
+  [
+    'a key with a slip',
+    () => makeSolution({ mL: 20, contents: [untyped({ reagent: tris, gramms: 1 })] }),
+    'makeSolution: 2 faults\n- contents[0].gramms is not a key; give grams, if that is meant, or one of reagent, grams, purity, mmol, molar.\n- contents[0] is without an amount; give one of grams, mmol and molar.',
+  ],
+  [
+    'a key with a capital',
+    () => makeSolution(untyped({ ml: 20, contents: [] })),
+    'makeSolution: ml is not a key; give mL, if that is meant, or one of mL, contents.',
+  ],
+  [
+    'a key like no other',
+    () => pHOf(water, untyped({ pressure: 1 })),
+    'pHOf: conditions.pressure is not a key; give one of celsius, activity, carbonDioxide, pKw.',
+  ],
+  [
+    'an acid as a reagent',
+    () => makeSolution({ contents: [untyped({ reagent: acids.acetic, molar: 0.1 })] }),
+    "makeSolution: contents[0].reagent is the protolyte 'acetic acid'; give a reagent, such as reagents.sodiumCarbonate.",
+  ],
+  [
+    'a text as a reagent',
+    () => makeSolution({ contents: [untyped({ reagent: 'acetic acid', molar: 0.1 })] }),
+    "makeSolution: contents[0].reagent is 'acetic acid'; give a reagent, as findById(reagents, id) finds it.",
+  ],
+  [
+    'a reagent as an indicator',
+    () => rankIndicators(titration, [untyped(tris)]),
+    "rankIndicators: indicators[0] is the reagent 'Tris'; give an indicator, such as indicators.methylOrange.",
+  ],
+  [
+    'a reagent as a solution',
+    () => pHOf(untyped(tris)),
+    "pHOf: solution is the reagent 'Tris'; give a solution, as makeSolution makes it.",
+  ],
+  [
+    'which of two solutions is meant',
+    () => titrate({ analyte: water, titrant: untyped({ mL: 5, contents: [{ reagent: tris, mmol: '1' }] }) }),
+    "titrate: titrant.contents[0].mmol is '1'; give an amount in mmol (no more than 60 mol/L of one reagent), from 0 to 300.",
+  ],
+  [
+    'a promise as options',
+    () => rankIndicators(titration, [indicators.methylOrange], untyped(Promise.resolve({}))),
+    'rankIndicators: options is a promise that was not awaited; give options { at, tolerance, dropSize, observer, indicatorDrops, include }.',
+  ],
+  ['a date', () => pHOf(water, untyped(new Date(0))), `pHOf: conditions is a Date; give ${conditions}.`],
+  ['a map', () => pHOf(water, untyped(new Map())), `pHOf: conditions is a Map; give ${conditions}.`],
+  [
+    'a boxed number',
+    () => pHOf(water, untyped(Object(25))),
+    `pHOf: conditions is a Number; give ${conditions}.`,
+  ],
+  [
+    'the nearest id',
+    () => findById(reagents, 'sodium carbonat'),
+    "findById: id is 'sodium carbonat'; give sodiumCarbonate, if that is meant.",
+  ],
+  [
+    'an id like no other',
+    () => findById(reagents, 'unobtainium'),
+    "findById: id is 'unobtainium'; give the id of an entry.",
+  ],
+] as [string, () => unknown, string][])('a message reads well: %s', (_, call, message) => {
+  let told = '';
+  try {
+    call();
+  } catch (error) {
+    told = (error as InputError).message;
+  }
+  expect(told).toBe(message);
+});
