@@ -5,30 +5,25 @@ import { isList } from '../input/safe-read.js';
 /** What a column holds in one row. */
 export type Cell = number | string | null;
 
-/** Lists of a result that are no columns: they have a length of their own. */
-const besideColumns = ['notes', 'warnings', 'peaks', 'contents'] as const;
+/** Lists of a result that are no columns: they have a length of their own. `RowOf` leaves out the same. */
+const besideColumns: readonly string[] = ['notes', 'warnings', 'peaks', 'contents'];
 
-type CellsOf<Column> =
-  Column extends ArrayLike<infer Item>
-    ? Item extends Cell
-      ? Item
-      : Item extends ArrayLike<infer Inner extends Cell>
-        ? readonly Inner[]
-        : never
-    : never;
-
-type ColumnsOf<Table> = {
-  [Key in keyof Table]: Key extends (typeof besideColumns)[number]
+/** A row of a result in columns; where the result holds a list of columns, a list. */
+export type RowOf<Table> = {
+  readonly [Key in keyof Table as Key extends 'notes' | 'warnings' | 'peaks' | 'contents'
     ? never
     : NonNullable<Table[Key]> extends string
       ? never
-      : CellsOf<NonNullable<Table[Key]>> extends never
-        ? never
-        : Key;
-}[keyof Table];
-
-/** A row of a result in columns; where the result holds a list of columns, a list. */
-export type RowOf<Table> = { readonly [Key in ColumnsOf<Table>]: CellsOf<NonNullable<Table[Key]>> };
+      : NonNullable<Table[Key]> extends ArrayLike<Cell | ArrayLike<Cell>>
+        ? Key
+        : never]: NonNullable<Table[Key]> extends ArrayLike<infer Item>
+    ? Item extends Cell
+      ? Item
+      : Item extends ArrayLike<infer Inner>
+        ? readonly Inner[]
+        : never
+    : never;
+};
 
 /** At most as many rows in one table. */
 const mostRows = 1e7;
@@ -58,7 +53,7 @@ export function rows<Table extends object>(table: Table): readonly RowOf<Table>[
 export function readRows(value: unknown, path: string, faults: Faults): Readonly<Record<string, unknown>>[] {
   const unread = faults.object(value, path, 'a result in columns, such as a curve { mL, pH, slope }');
   const columns = Object.entries(unread)
-    .filter(([key, column]) => isColumn(column) && !(besideColumns as readonly string[]).includes(key))
+    .filter(([key, column]) => isColumn(column) && !besideColumns.includes(key))
     .map(([key, column]) => readColumn(column, at(path, key), key, faults));
   const [first] = columns;
   if (first === undefined && !faults.any)

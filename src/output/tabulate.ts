@@ -15,17 +15,15 @@ export type ColumnPath<Row, Depth extends readonly unknown[] = []> = Depth['leng
       [Key in keyof Row & (string | number)]: NonNullable<Row[Key]> extends Cell
         ? `${Key}`
         : NonNullable<Row[Key]> extends readonly (infer Item)[]
-          ? `${Key}.${PathInList<Item, Depth>}`
+          ? Item extends Cell
+            ? `${Key}.${number}`
+            : `${Key}.${number}.${ColumnPath<Item, [...Depth, 0]>}`
           : NonNullable<Row[Key]> extends (...given: never[]) => unknown
             ? never
             : NonNullable<Row[Key]> extends object
               ? `${Key}.${ColumnPath<NonNullable<Row[Key]>, [...Depth, 0]>}`
               : never;
     }[keyof Row & (string | number)];
-
-type PathInList<Item, Depth extends readonly unknown[]> = Item extends Cell
-  ? `${number}`
-  : `${number}.${ColumnPath<Item, [...Depth, 0]>}`;
 
 /** The columns to print, in order: each with its number of decimals, 0 to 15, or `'text'`. */
 export type ColumnFormats<Row> = { readonly [Path in ColumnPath<Row>]?: ColumnFormat };

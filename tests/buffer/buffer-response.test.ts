@@ -1,5 +1,14 @@
 import fc from 'fast-check';
-import { aliquot, bufferResponse, makeSolution, mix, pHOf, reagents, type Solution } from 'protolysis';
+import {
+  aliquot,
+  bufferResponse,
+  makeSolution,
+  mix,
+  pHOf,
+  type Reagent,
+  reagents,
+  type Solution,
+} from 'protolysis';
 import { expect, test } from 'vitest';
 
 const buffer = makeSolution({
@@ -9,8 +18,7 @@ const buffer = makeSolution({
     { reagent: reagents.sodiumAcetate, molar: 0.1 },
   ],
 });
-const oneMolar = (reagent: (typeof reagents)['hydrochloricAcid']): Solution =>
-  makeSolution({ contents: [{ reagent, molar: 1 }] });
+const oneMolar = (reagent: Reagent): Solution => makeSolution({ contents: [{ reagent, molar: 1 }] });
 const acid = oneMolar(reagents.hydrochloricAcid);
 const base = oneMolar(reagents.sodiumHydroxide);
 

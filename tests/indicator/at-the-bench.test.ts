@@ -4,6 +4,7 @@ import {
   indicators,
   makeSolution,
   overshoot,
+  type Reagent,
   rankIndicators,
   reagents,
   referenceTubes,
@@ -13,8 +14,7 @@ import { describe, expect, test } from 'vitest';
 import { strong, titrationOf } from './titrations.js';
 
 const carbonate = titrationOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid);
-const solutionOf = (reagent: typeof reagents.hydrochloricAcid, molar: number) =>
-  makeSolution({ contents: [{ reagent, molar }] });
+const solutionOf = (reagent: Reagent, molar: number) => makeSolution({ contents: [{ reagent, molar }] });
 
 describe('rankIndicators', () => {
   test('sorts by score, each as scoreIndicator has it', () => {

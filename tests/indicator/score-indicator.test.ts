@@ -7,6 +7,7 @@ import {
   indicators,
   makeSolution,
   type Observer,
+  type Reagent,
   reagents,
   type ScoreOptions,
   scoreIndicator,
@@ -241,7 +242,7 @@ describe('the score', () => {
 
   test('is the same for a mirrored titration with a mirrored indicator', () => {
     const pKw = 14;
-    const titrationWith = (analyte: typeof reagents.hydrochloricAcid, titrant: typeof analyte) =>
+    const titrationWith = (analyte: Reagent, titrant: typeof analyte) =>
       titrate({
         analyte: makeSolution({ mL: 25, contents: [{ reagent: analyte, molar: 0.02 }] }),
         titrant: makeSolution({ contents: [{ reagent: titrant, molar: 0.05 }] }),

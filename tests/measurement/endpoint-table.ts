@@ -1,4 +1,4 @@
-import { makeSolution, reagents, tabulate, titrate } from 'protolysis';
+import { makeSolution, type Reagent, reagents, tabulate, titrate } from 'protolysis';
 import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
 
 /** Uniform in (0, 1): S. K. Park, K. W. Miller, Commun. ACM 31, 1192–1201 (1988), with their later multiplier 48271. */
@@ -10,10 +10,8 @@ function uniforms(seed: number): () => number {
   };
 }
 
-const titrant = (reagent: typeof reagents.sodiumHydroxide) =>
-  makeSolution({ contents: [{ reagent, molar: 0.1 }] });
-const flaskOf = (reagent: typeof reagents.sodiumHydroxide, molar: number) =>
-  makeSolution({ mL: 25, contents: [{ reagent, molar }] });
+const titrant = (reagent: Reagent) => makeSolution({ contents: [{ reagent, molar: 0.1 }] });
+const flaskOf = (reagent: Reagent, molar: number) => makeSolution({ mL: 25, contents: [{ reagent, molar }] });
 
 const cases = [
   {

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { makeSolution, reagents, titrate } from 'protolysis';
+import { makeSolution, type Reagent, reagents, titrate } from 'protolysis';
 import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
 import { listed } from '../faults-of.js';
@@ -7,12 +7,7 @@ import { listed } from '../faults-of.js';
 const bySlope = ['steepestSlope', 'zeroSecondDerivative'] as const;
 
 /** Readings of 25 mL of acid or base, 0.1 mol/L, by 0.1 mol/L of the other, without noise. */
-function readingsOf(
-  inFlask: typeof reagents.aceticAcid,
-  inBurette: typeof reagents.aceticAcid,
-  mL: readonly number[],
-  molar = 0.1,
-) {
+function readingsOf(inFlask: Reagent, inBurette: Reagent, mL: readonly number[], molar = 0.1) {
   const titration = titrate({
     analyte: makeSolution({ mL: 25, contents: [{ reagent: inFlask, molar }] }),
     titrant: makeSolution({ contents: [{ reagent: inBurette, molar: 0.1 }] }),
@@ -44,11 +39,7 @@ describe('without noise', () => {
     ['granExcess', 'aceticAcid', 'sodiumHydroxide'],
     ['granExcess', 'tris', 'hydrochloricAcid'],
   ])('%s of %s by %s is within 0.03 mL', (method, flask, burette) => {
-    const readings = readingsOf(
-      reagents[flask] as typeof reagents.tris,
-      reagents[burette] as typeof reagents.tris,
-      every(0.25, 45),
-    );
+    const readings = readingsOf(reagents[flask] as Reagent, reagents[burette] as Reagent, every(0.25, 45));
     const { endpoints } = findEndpoints(readings, { method, flask: 25 });
     expect(Math.abs((endpoints[0]?.mL.value ?? 0) - 25)).toBeLessThan(0.03);
   });

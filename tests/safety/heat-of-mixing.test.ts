@@ -1,4 +1,4 @@
-import { makeSolution, makeStock, reagents, type Solution } from 'protolysis';
+import { makeSolution, makeStock, type Reagent, reagents, type Solution } from 'protolysis';
 import { expect, test } from 'vitest';
 import { asSold } from '../../src/catalogue/as-sold.js';
 import { heatsOfDilution, heatsOfSolution } from '../../src/catalogue/heats.js';
@@ -6,8 +6,7 @@ import { heatOfMixing } from '../../src/safety/heat-of-mixing.js';
 
 const { hydrochloricAcid, sodiumHydroxide, ammonia, sulfuricAcid, sodiumCarbonate, aceticAcid } = reagents;
 const mixed = ({ contents, mL }: Solution) => ({ contents, mL, water: null });
-const dilute = (reagent: typeof aceticAcid, molar: number) =>
-  makeSolution({ mL: 500, contents: [{ reagent, molar }] });
+const dilute = (reagent: Reagent, molar: number) => makeSolution({ mL: 500, contents: [{ reagent, molar }] });
 const both = (one: Solution, other: Solution): Solution => ({
   mL: one.mL + other.mL,
   contents: [...one.contents, ...other.contents],

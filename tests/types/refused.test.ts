@@ -5,12 +5,14 @@ import {
   type Equilibrium,
   equilibrate,
   type Ingredient,
+  indicators,
   makeSolution,
   makeStock,
   mix,
   molarOf,
   type PcH,
   type PH,
+  type Reagent,
   reagents,
   type Solution,
   type Source,
@@ -29,6 +31,13 @@ declare const source: Source;
 const { sodiumCarbonate: reagent } = reagents;
 
 describe('the compiler', () => {
+  test('knows the ids of the catalogues', () => {
+    expectTypeOf(acids.acetic.id).toEqualTypeOf<'acetic'>();
+    expectTypeOf(reagent.id).toEqualTypeOf<'sodiumCarbonate'>();
+    expectTypeOf(indicators.methylOrange.id).toEqualTypeOf<'methylOrange'>();
+    expectTypeOf([reagents.ammonia, reagents.tris]).toExtend<Reagent[]>();
+  });
+
   test('knows the formulas of a protolyte', () => {
     expectTypeOf(() => molarOf(equilibrium, acids.carbonic, 'HCO3-')).returns.toBeNumber();
     // @ts-expect-error carbonate's formula is CO3(2-)

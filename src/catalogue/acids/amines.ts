@@ -1,8 +1,8 @@
-import { catalogued } from './catalogued.js';
+import { cataloguedProtolyte } from '../catalogued.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Ammonium and ammonia. */
-export const ammonium = /*#__PURE__*/ catalogued({
+export const ammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ammonium',
   name: 'ammonium',
   species: [
@@ -26,7 +26,7 @@ export const ammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Methylammonium and methylamine. */
-export const methylammonium = /*#__PURE__*/ catalogued({
+export const methylammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'methylammonium',
   name: 'methylammonium',
   species: [
@@ -65,7 +65,7 @@ export const methylammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Dimethylammonium and dimethylamine. */
-export const dimethylammonium = /*#__PURE__*/ catalogued({
+export const dimethylammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'dimethylammonium',
   name: 'dimethylammonium',
   species: [
@@ -86,7 +86,7 @@ export const dimethylammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Trimethylammonium and trimethylamine. */
-export const trimethylammonium = /*#__PURE__*/ catalogued({
+export const trimethylammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'trimethylammonium',
   name: 'trimethylammonium',
   species: [
@@ -107,7 +107,7 @@ export const trimethylammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Hydroxylammonium and hydroxylamine. */
-export const hydroxylammonium = /*#__PURE__*/ catalogued({
+export const hydroxylammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydroxylammonium',
   name: 'hydroxylammonium',
   species: [
@@ -144,7 +144,7 @@ export const hydroxylammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Hydrazinium(2+), hydrazinium(1+), hydrazine. */
-export const hydrazinium = /*#__PURE__*/ catalogued({
+export const hydrazinium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydrazinium',
   name: 'hydrazinium(2+)',
   species: [
@@ -214,7 +214,7 @@ export const hydrazinium = /*#__PURE__*/ catalogued({
 });
 
 /** Ethane-1,2-diammonium, its first base, and ethylenediamine. */
-export const ethylenediammonium = /*#__PURE__*/ catalogued({
+export const ethylenediammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ethylenediammonium',
   name: 'ethane-1,2-diammonium',
   species: [
@@ -261,7 +261,7 @@ export const ethylenediammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Pyridinium and pyridine. */
-export const pyridinium = /*#__PURE__*/ catalogued({
+export const pyridinium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'pyridinium',
   name: 'pyridinium',
   species: [
@@ -290,7 +290,7 @@ export const pyridinium = /*#__PURE__*/ catalogued({
 });
 
 /** Imidazolium and imidazole. */
-export const imidazolium = /*#__PURE__*/ catalogued({
+export const imidazolium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'imidazolium',
   name: 'imidazolium',
   species: [
@@ -320,7 +320,7 @@ export const imidazolium = /*#__PURE__*/ catalogued({
 });
 
 /** Anilinium and aniline. */
-export const anilinium = /*#__PURE__*/ catalogued({
+export const anilinium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'anilinium',
   name: 'anilinium',
   species: [
@@ -362,7 +362,7 @@ export const anilinium = /*#__PURE__*/ catalogued({
 });
 
 /** 2-Hydroxyethylammonium and ethanolamine. */
-export const ethanolammonium = /*#__PURE__*/ catalogued({
+export const ethanolammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ethanolammonium',
   name: '2-hydroxyethylammonium',
   species: [
@@ -392,7 +392,7 @@ export const ethanolammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Bis(2-hydroxyethyl)ammonium and diethanolamine. */
-export const diethanolammonium = /*#__PURE__*/ catalogued({
+export const diethanolammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'diethanolammonium',
   name: 'bis(2-hydroxyethyl)ammonium',
   species: [
@@ -422,7 +422,7 @@ export const diethanolammonium = /*#__PURE__*/ catalogued({
 });
 
 /** Tris(2-hydroxyethyl)ammonium and triethanolamine. */
-export const triethanolammonium = /*#__PURE__*/ catalogued({
+export const triethanolammonium = /*#__PURE__*/ cataloguedProtolyte({
   id: 'triethanolammonium',
   name: 'tris(2-hydroxyethyl)ammonium',
   species: [

@@ -1,7 +1,7 @@
-import { catalogued } from './catalogued.js';
+import { cataloguedProtolyte } from '../catalogued.js';
 
 /** Glycine: cation, zwitterion (as sold), anion. */
-export const glycine = /*#__PURE__*/ catalogued({
+export const glycine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'glycine',
   name: 'glycine',
   species: [
@@ -48,7 +48,7 @@ export const glycine = /*#__PURE__*/ catalogued({
 });
 
 /** Alanine: cation, zwitterion (as sold), anion. */
-export const alanine = /*#__PURE__*/ catalogued({
+export const alanine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'alanine',
   name: 'L-alanine',
   species: [
@@ -95,7 +95,7 @@ export const alanine = /*#__PURE__*/ catalogued({
 });
 
 /** Histidine, from the dication on. */
-export const histidine = /*#__PURE__*/ catalogued({
+export const histidine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'histidine',
   name: 'L-histidine',
   species: [
@@ -197,7 +197,7 @@ export const histidine = /*#__PURE__*/ catalogued({
 });
 
 /** Glutamic acid, from the cation on. */
-export const glutamicAcid = /*#__PURE__*/ catalogued({
+export const glutamicAcid = /*#__PURE__*/ cataloguedProtolyte({
   id: 'glutamicAcid',
   name: 'L-glutamic acid',
   species: [
@@ -321,7 +321,7 @@ export const glutamicAcid = /*#__PURE__*/ catalogued({
 });
 
 /** Lysine, from the dication on. */
-export const lysine = /*#__PURE__*/ catalogued({
+export const lysine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'lysine',
   name: 'L-lysine',
   species: [
@@ -364,7 +364,7 @@ export const lysine = /*#__PURE__*/ catalogued({
 });
 
 /** Cysteine, from the cation on. */
-export const cysteine = /*#__PURE__*/ catalogued({
+export const cysteine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'cysteine',
   name: 'L-cysteine',
   species: [

@@ -1,10 +1,10 @@
-import { catalogued } from './catalogued.js';
+import { cataloguedProtolyte } from '../catalogued.js';
 
 // Labels of the zwitterionic buffers: the bare abbreviation is the form that is sold; `HEPESH+` has one proton more than
 // that, `HEPES-` one fewer.
 
 /** Tris, tris(hydroxymethyl)aminomethane (THAM, trometamol), protonated and as sold. */
-export const tris = /*#__PURE__*/ catalogued({
+export const tris = /*#__PURE__*/ cataloguedProtolyte({
   id: 'tris',
   name: 'Tris',
   species: [
@@ -34,7 +34,7 @@ export const tris = /*#__PURE__*/ catalogued({
 });
 
 /** Bis-Tris, bis(2-hydroxyethyl)aminotris(hydroxymethyl)methane, protonated and as sold. */
-export const bisTris = /*#__PURE__*/ catalogued({
+export const bisTris = /*#__PURE__*/ cataloguedProtolyte({
   id: 'bisTris',
   name: 'Bis-Tris',
   species: [
@@ -62,7 +62,7 @@ export const bisTris = /*#__PURE__*/ catalogued({
 });
 
 /** MES, 2-(N-morpholino)ethanesulfonic acid. */
-export const mes = /*#__PURE__*/ catalogued({
+export const mes = /*#__PURE__*/ cataloguedProtolyte({
   id: 'mes',
   name: 'MES',
   species: [
@@ -89,7 +89,7 @@ export const mes = /*#__PURE__*/ catalogued({
 });
 
 /** ADA, N-(2-acetamido)iminodiacetic acid. */
-export const ada = /*#__PURE__*/ catalogued({
+export const ada = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ada',
   name: 'ADA',
   species: [
@@ -123,7 +123,7 @@ export const ada = /*#__PURE__*/ catalogued({
 });
 
 /** ACES, N-(2-acetamido)-2-aminoethanesulfonic acid. */
-export const aces = /*#__PURE__*/ catalogued({
+export const aces = /*#__PURE__*/ cataloguedProtolyte({
   id: 'aces',
   name: 'ACES',
   species: [
@@ -155,7 +155,7 @@ export const aces = /*#__PURE__*/ catalogued({
 });
 
 /** PIPES, piperazine-1,4-bis(2-ethanesulfonic acid). */
-export const pipes = /*#__PURE__*/ catalogued({
+export const pipes = /*#__PURE__*/ cataloguedProtolyte({
   id: 'pipes',
   name: 'PIPES',
   species: [
@@ -182,7 +182,7 @@ export const pipes = /*#__PURE__*/ catalogued({
 });
 
 /** MOPSO, 3-(N-morpholino)-2-hydroxypropanesulfonic acid. */
-export const mopso = /*#__PURE__*/ catalogued({
+export const mopso = /*#__PURE__*/ cataloguedProtolyte({
   id: 'mopso',
   name: 'MOPSO',
   species: [
@@ -214,7 +214,7 @@ export const mopso = /*#__PURE__*/ catalogued({
 });
 
 /** BES, N,N-bis(2-hydroxyethyl)-2-aminoethanesulfonic acid. */
-export const bes = /*#__PURE__*/ catalogued({
+export const bes = /*#__PURE__*/ cataloguedProtolyte({
   id: 'bes',
   name: 'BES',
   species: [
@@ -241,7 +241,7 @@ export const bes = /*#__PURE__*/ catalogued({
 });
 
 /** MOPS, 3-(N-morpholino)propanesulfonic acid. */
-export const mops = /*#__PURE__*/ catalogued({
+export const mops = /*#__PURE__*/ cataloguedProtolyte({
   id: 'mops',
   name: 'MOPS',
   species: [
@@ -272,7 +272,7 @@ export const mops = /*#__PURE__*/ catalogued({
 });
 
 /** TES, N-tris(hydroxymethyl)methyl-2-aminoethanesulfonic acid. */
-export const tes = /*#__PURE__*/ catalogued({
+export const tes = /*#__PURE__*/ cataloguedProtolyte({
   id: 'tes',
   name: 'TES',
   species: [
@@ -299,7 +299,7 @@ export const tes = /*#__PURE__*/ catalogued({
 });
 
 /** HEPES, 4-(2-hydroxyethyl)piperazine-1-ethanesulfonic acid. */
-export const hepes = /*#__PURE__*/ catalogued({
+export const hepes = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hepes',
   name: 'HEPES',
   species: [
@@ -337,7 +337,7 @@ export const hepes = /*#__PURE__*/ catalogued({
 });
 
 /** EPPS (HEPPS), 4-(2-hydroxyethyl)piperazine-1-propanesulfonic acid. */
-export const epps = /*#__PURE__*/ catalogued({
+export const epps = /*#__PURE__*/ cataloguedProtolyte({
   id: 'epps',
   name: 'EPPS',
   species: [
@@ -369,7 +369,7 @@ export const epps = /*#__PURE__*/ catalogued({
 });
 
 /** Tricine, N-tris(hydroxymethyl)methylglycine. */
-export const tricine = /*#__PURE__*/ catalogued({
+export const tricine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'tricine',
   name: 'Tricine',
   species: [
@@ -394,7 +394,7 @@ export const tricine = /*#__PURE__*/ catalogued({
 });
 
 /** Bicine, N,N-bis(2-hydroxyethyl)glycine. */
-export const bicine = /*#__PURE__*/ catalogued({
+export const bicine = /*#__PURE__*/ cataloguedProtolyte({
   id: 'bicine',
   name: 'Bicine',
   species: [
@@ -435,7 +435,7 @@ export const bicine = /*#__PURE__*/ catalogued({
 });
 
 /** TAPS, N-tris(hydroxymethyl)methyl-3-aminopropanesulfonic acid. */
-export const taps = /*#__PURE__*/ catalogued({
+export const taps = /*#__PURE__*/ cataloguedProtolyte({
   id: 'taps',
   name: 'TAPS',
   species: [
@@ -473,7 +473,7 @@ export const taps = /*#__PURE__*/ catalogued({
 });
 
 /** CHES, 2-(N-cyclohexylamino)ethanesulfonic acid. */
-export const ches = /*#__PURE__*/ catalogued({
+export const ches = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ches',
   name: 'CHES',
   species: [
@@ -505,7 +505,7 @@ export const ches = /*#__PURE__*/ catalogued({
 });
 
 /** CAPS, 3-(N-cyclohexylamino)propanesulfonic acid. */
-export const caps = /*#__PURE__*/ catalogued({
+export const caps = /*#__PURE__*/ cataloguedProtolyte({
   id: 'caps',
   name: 'CAPS',
   species: [

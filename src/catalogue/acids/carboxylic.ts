@@ -1,8 +1,8 @@
+import { cataloguedProtolyte } from '../catalogued.js';
 import { benzoicAcid, salicylicAcid } from '../sparingly-soluble.js';
-import { catalogued } from './catalogued.js';
 
 /** Formic acid and formate. */
-export const formic = /*#__PURE__*/ catalogued({
+export const formic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'formic',
   name: 'formic acid',
   species: [
@@ -47,7 +47,7 @@ export const formic = /*#__PURE__*/ catalogued({
 });
 
 /** Acetic acid and acetate. */
-export const acetic = /*#__PURE__*/ catalogued({
+export const acetic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'acetic',
   name: 'acetic acid',
   species: [
@@ -71,7 +71,7 @@ export const acetic = /*#__PURE__*/ catalogued({
 });
 
 /** Propanoic acid and propanoate. */
-export const propanoic = /*#__PURE__*/ catalogued({
+export const propanoic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'propanoic',
   name: 'propanoic acid',
   species: [
@@ -92,7 +92,7 @@ export const propanoic = /*#__PURE__*/ catalogued({
 });
 
 /** Chloroacetic acid and chloroacetate. */
-export const chloroacetic = /*#__PURE__*/ catalogued({
+export const chloroacetic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'chloroacetic',
   name: 'chloroacetic acid',
   species: [
@@ -121,7 +121,7 @@ export const chloroacetic = /*#__PURE__*/ catalogued({
 });
 
 /** Dichloroacetic acid and dichloroacetate. */
-export const dichloroacetic = /*#__PURE__*/ catalogued({
+export const dichloroacetic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'dichloroacetic',
   name: 'dichloroacetic acid',
   species: [
@@ -149,7 +149,7 @@ export const dichloroacetic = /*#__PURE__*/ catalogued({
 });
 
 /** Lactic acid and lactate. */
-export const lactic = /*#__PURE__*/ catalogued({
+export const lactic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'lactic',
   name: 'lactic acid',
   species: [
@@ -172,7 +172,7 @@ export const lactic = /*#__PURE__*/ catalogued({
 });
 
 /** Glycolic acid and glycolate. */
-export const glycolic = /*#__PURE__*/ catalogued({
+export const glycolic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'glycolic',
   name: 'glycolic acid',
   species: [
@@ -194,7 +194,7 @@ export const glycolic = /*#__PURE__*/ catalogued({
 });
 
 /** Benzoic acid and benzoate. */
-export const benzoic = /*#__PURE__*/ catalogued({
+export const benzoic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'benzoic',
   name: 'benzoic acid',
   solids: [benzoicAcid],
@@ -218,7 +218,7 @@ export const benzoic = /*#__PURE__*/ catalogued({
 });
 
 /** Salicylic acid and the salicylates. */
-export const salicylic = /*#__PURE__*/ catalogued({
+export const salicylic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'salicylic',
   name: 'salicylic acid',
   solids: [salicylicAcid],

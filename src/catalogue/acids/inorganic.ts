@@ -1,3 +1,4 @@
+import { cataloguedProtolyte } from '../catalogued.js';
 import {
   bariumCarbonate,
   bariumHydrogenPhosphate,
@@ -16,11 +17,10 @@ import {
   sodiumSulfate,
   trisodiumPhosphate,
 } from '../sparingly-soluble.js';
-import { catalogued } from './catalogued.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */
-export const carbonic = /*#__PURE__*/ catalogued({
+export const carbonic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'carbonic',
   name: 'carbonic acid',
   solids: [calciumCarbonate, bariumCarbonate, sodiumHydrogenCarbonate, sodiumCarbonate],
@@ -107,7 +107,7 @@ export const carbonic = /*#__PURE__*/ catalogued({
 });
 
 /** Phosphoric acid and the phosphates. */
-export const phosphoric = /*#__PURE__*/ catalogued({
+export const phosphoric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'phosphoric',
   name: 'phosphoric acid',
   solids: [
@@ -191,7 +191,7 @@ export const phosphoric = /*#__PURE__*/ catalogued({
 });
 
 /** Sulfuric acid from hydrogensulfate on: its first proton is always lost. */
-export const sulfuric = /*#__PURE__*/ catalogued({
+export const sulfuric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'sulfuric',
   name: 'sulfuric acid',
   solids: [calciumSulfate, bariumSulfate, sodiumSulfate],
@@ -217,7 +217,7 @@ export const sulfuric = /*#__PURE__*/ catalogued({
 });
 
 /** Sulfurous acid: dissolved sulfur dioxide, hydrogensulfite, sulfite. */
-export const sulfurous = /*#__PURE__*/ catalogued({
+export const sulfurous = /*#__PURE__*/ cataloguedProtolyte({
   id: 'sulfurous',
   name: 'sulfurous acid',
   species: [
@@ -279,7 +279,7 @@ export const sulfurous = /*#__PURE__*/ catalogued({
 });
 
 /** Boric acid and borate. */
-export const boric = /*#__PURE__*/ catalogued({
+export const boric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'boric',
   name: 'boric acid',
   solids: [borax, boricAcid],
@@ -321,7 +321,7 @@ export const boric = /*#__PURE__*/ catalogued({
 });
 
 /** Orthosilicic acid and the silicates. */
-export const silicic = /*#__PURE__*/ catalogued({
+export const silicic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'silicic',
   name: 'orthosilicic acid',
   species: [
@@ -370,7 +370,7 @@ export const silicic = /*#__PURE__*/ catalogued({
 });
 
 /** Arsenic acid and the arsenates. */
-export const arsenic = /*#__PURE__*/ catalogued({
+export const arsenic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'arsenic',
   name: 'arsenic acid',
   species: [
@@ -500,7 +500,7 @@ export const arsenic = /*#__PURE__*/ catalogued({
 });
 
 /** Chromic acid, hydrogenchromate, chromate. */
-export const chromic = /*#__PURE__*/ catalogued({
+export const chromic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'chromic',
   name: 'chromic acid',
   species: [
@@ -535,7 +535,7 @@ export const chromic = /*#__PURE__*/ catalogued({
 });
 
 /** Hydrofluoric acid and fluoride. */
-export const hydrofluoric = /*#__PURE__*/ catalogued({
+export const hydrofluoric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydrofluoric',
   name: 'hydrofluoric acid',
   solids: [calciumFluoride],
@@ -577,7 +577,7 @@ export const hydrofluoric = /*#__PURE__*/ catalogued({
 });
 
 /** Hypochlorous acid and hypochlorite. */
-export const hypochlorous = /*#__PURE__*/ catalogued({
+export const hypochlorous = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hypochlorous',
   name: 'hypochlorous acid',
   species: [
@@ -623,7 +623,7 @@ export const hypochlorous = /*#__PURE__*/ catalogued({
 });
 
 /** Hydrogen cyanide and cyanide. */
-export const hydrocyanic = /*#__PURE__*/ catalogued({
+export const hydrocyanic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydrocyanic',
   name: 'hydrogen cyanide',
   species: [
@@ -663,7 +663,7 @@ export const hydrocyanic = /*#__PURE__*/ catalogued({
 });
 
 /** Hydrogen sulfide, hydrogensulfide, sulfide. */
-export const hydrogenSulfide = /*#__PURE__*/ catalogued({
+export const hydrogenSulfide = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydrogenSulfide',
   name: 'hydrogen sulfide',
   species: [
@@ -726,7 +726,7 @@ export const hydrogenSulfide = /*#__PURE__*/ catalogued({
 });
 
 /** Nitrous acid and nitrite. */
-export const nitrous = /*#__PURE__*/ catalogued({
+export const nitrous = /*#__PURE__*/ cataloguedProtolyte({
   id: 'nitrous',
   name: 'nitrous acid',
   species: [
@@ -770,7 +770,7 @@ export const nitrous = /*#__PURE__*/ catalogued({
 });
 
 /** Iodic acid and iodate. */
-export const iodic = /*#__PURE__*/ catalogued({
+export const iodic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'iodic',
   name: 'iodic acid',
   species: [
@@ -790,7 +790,7 @@ export const iodic = /*#__PURE__*/ catalogued({
 });
 
 /** Hydrogen peroxide and hydroperoxide. */
-export const hydrogenPeroxide = /*#__PURE__*/ catalogued({
+export const hydrogenPeroxide = /*#__PURE__*/ cataloguedProtolyte({
   id: 'hydrogenPeroxide',
   name: 'hydrogen peroxide',
   species: [
@@ -810,7 +810,7 @@ export const hydrogenPeroxide = /*#__PURE__*/ catalogued({
 });
 
 /** Sulfamic acid (amidosulfuric) and the sulfamates. */
-export const sulfamic = /*#__PURE__*/ catalogued({
+export const sulfamic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'sulfamic',
   name: 'sulfamic acid',
   species: [

@@ -1,9 +1,9 @@
+import { cataloguedProtolyte } from '../catalogued.js';
 import { disodiumEdta } from '../sparingly-soluble.js';
-import { catalogued } from './catalogued.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Ascorbic acid (vitamin C) and the ascorbates. */
-export const ascorbic = /*#__PURE__*/ catalogued({
+export const ascorbic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'ascorbic',
   name: 'L-ascorbic acid',
   species: [
@@ -42,7 +42,7 @@ export const ascorbic = /*#__PURE__*/ catalogued({
 });
 
 /** Phenol and phenolate. */
-export const phenol = /*#__PURE__*/ catalogued({
+export const phenol = /*#__PURE__*/ cataloguedProtolyte({
   id: 'phenol',
   name: 'phenol',
   species: [
@@ -74,7 +74,7 @@ export const phenol = /*#__PURE__*/ catalogued({
 });
 
 /** Barbituric acid and barbiturate. */
-export const barbituric = /*#__PURE__*/ catalogued({
+export const barbituric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'barbituric',
   name: 'barbituric acid',
   species: [
@@ -90,7 +90,7 @@ export const barbituric = /*#__PURE__*/ catalogued({
 });
 
 /** EDTA, ethylenediaminetetraacetic acid, with its two ammonium groups. */
-export const edta = /*#__PURE__*/ catalogued({
+export const edta = /*#__PURE__*/ cataloguedProtolyte({
   id: 'edta',
   name: 'EDTA',
   solids: [disodiumEdta],

@@ -1,3 +1,4 @@
+import { cataloguedProtolyte } from '../catalogued.js';
 import {
   bariumOxalate,
   calciumCitrate,
@@ -10,10 +11,9 @@ import {
   sodiumOxalate,
   succinicAcid,
 } from '../sparingly-soluble.js';
-import { catalogued } from './catalogued.js';
 
 /** Oxalic acid and the oxalates. */
-export const oxalic = /*#__PURE__*/ catalogued({
+export const oxalic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'oxalic',
   name: 'oxalic acid',
   solids: [calciumOxalate, bariumOxalate, oxalicAcid, sodiumOxalate, potassiumTetroxalate],
@@ -94,7 +94,7 @@ export const oxalic = /*#__PURE__*/ catalogued({
 });
 
 /** Malonic acid and the malonates. */
-export const malonic = /*#__PURE__*/ catalogued({
+export const malonic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'malonic',
   name: 'malonic acid',
   species: [
@@ -141,7 +141,7 @@ export const malonic = /*#__PURE__*/ catalogued({
 });
 
 /** Succinic acid and the succinates. */
-export const succinic = /*#__PURE__*/ catalogued({
+export const succinic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'succinic',
   name: 'succinic acid',
   solids: [succinicAcid],
@@ -179,7 +179,7 @@ export const succinic = /*#__PURE__*/ catalogued({
 });
 
 /** Malic acid and the malates. */
-export const malic = /*#__PURE__*/ catalogued({
+export const malic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'malic',
   name: 'malic acid',
   species: [
@@ -226,7 +226,7 @@ export const malic = /*#__PURE__*/ catalogued({
 });
 
 /** Tartaric acid and the tartrates. */
-export const tartaric = /*#__PURE__*/ catalogued({
+export const tartaric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'tartaric',
   name: 'L-(+)-tartaric acid',
   solids: [calciumTartrate, potassiumHydrogenTartrate],
@@ -285,7 +285,7 @@ export const tartaric = /*#__PURE__*/ catalogued({
 });
 
 /** Maleic acid (cis-butenedioic) and the maleates. */
-export const maleic = /*#__PURE__*/ catalogued({
+export const maleic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'maleic',
   name: 'maleic acid',
   species: [
@@ -329,7 +329,7 @@ export const maleic = /*#__PURE__*/ catalogued({
 });
 
 /** Fumaric acid (trans-butenedioic) and the fumarates. */
-export const fumaric = /*#__PURE__*/ catalogued({
+export const fumaric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'fumaric',
   name: 'fumaric acid',
   species: [
@@ -385,7 +385,7 @@ export const fumaric = /*#__PURE__*/ catalogued({
 });
 
 /** Adipic acid and the adipates. */
-export const adipic = /*#__PURE__*/ catalogued({
+export const adipic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'adipic',
   name: 'adipic acid',
   species: [
@@ -416,7 +416,7 @@ export const adipic = /*#__PURE__*/ catalogued({
 });
 
 /** Phthalic acid and the phthalates. */
-export const phthalic = /*#__PURE__*/ catalogued({
+export const phthalic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'phthalic',
   name: 'o-phthalic acid',
   solids: [potassiumHydrogenPhthalate],
@@ -471,7 +471,7 @@ export const phthalic = /*#__PURE__*/ catalogued({
 });
 
 /** Citric acid and the citrates. */
-export const citric = /*#__PURE__*/ catalogued({
+export const citric = /*#__PURE__*/ cataloguedProtolyte({
   id: 'citric',
   name: 'citric acid',
   solids: [calciumCitrate],

@@ -1,5 +1,4 @@
-import { frozen } from '../../frozen.js';
-import type { Indicator } from '../../substance/indicator.js';
+import { cataloguedIndicator } from '../catalogued.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   bishop,
@@ -15,7 +14,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl yellow (dimethyl yellow), red to yellow. */
-export const methylYellow: Indicator = /*#__PURE__*/ frozen({
+export const methylYellow = /*#__PURE__*/ cataloguedIndicator({
   id: 'methylYellow',
   name: 'methyl yellow (dimethyl yellow)',
   transition: { from: 2.9, to: 4 },
@@ -51,7 +50,7 @@ export const methylYellow: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Congo red, blue-violet to red. */
-export const congoRed: Indicator = /*#__PURE__*/ frozen({
+export const congoRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'congoRed',
   name: 'Congo red',
   transition: { from: 3, to: 5 },
@@ -84,7 +83,7 @@ export const congoRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Methyl orange, red to yellow-orange. */
-export const methylOrange: Indicator = /*#__PURE__*/ frozen({
+export const methylOrange = /*#__PURE__*/ cataloguedIndicator({
   id: 'methylOrange',
   name: 'methyl orange',
   transition: { from: 3.1, to: 4.4 },
@@ -144,7 +143,7 @@ export const methylOrange: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Methyl red, red to yellow. */
-export const methylRed: Indicator = /*#__PURE__*/ frozen({
+export const methylRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'methylRed',
   name: 'methyl red',
   transition: { from: 4.4, to: 6.2 },
@@ -177,7 +176,7 @@ export const methylRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Alizarin yellow R, yellow to orange-red. */
-export const alizarinYellowR: Indicator = /*#__PURE__*/ frozen({
+export const alizarinYellowR = /*#__PURE__*/ cataloguedIndicator({
   id: 'alizarinYellowR',
   name: 'alizarin yellow R',
   transition: { from: 10.1, to: 12 },
@@ -212,7 +211,7 @@ export const alizarinYellowR: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Tropaeolin O, yellow to orange. */
-export const tropaeolinO: Indicator = /*#__PURE__*/ frozen({
+export const tropaeolinO = /*#__PURE__*/ cataloguedIndicator({
   id: 'tropaeolinO',
   name: 'tropaeolin O',
   transition: { from: 11.1, to: 12.7 },

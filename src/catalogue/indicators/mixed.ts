@@ -1,11 +1,10 @@
-import { frozen } from '../../frozen.js';
-import type { Indicator } from '../../substance/indicator.js';
+import { cataloguedIndicator } from '../catalogued.js';
 import { methylRed } from './azo-dyes.js';
 import { wikipedia2007 } from './handbooks.js';
 import { bromocresolGreen } from './sulfonephthaleins.js';
 
 /** Methyl red + bromocresol green (mixed), red to green. */
-export const methylRedBromocresolGreen: Indicator = /*#__PURE__*/ frozen({
+export const methylRedBromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
   id: 'methylRedBromocresolGreen',
   name: 'methyl red + bromocresol green (mixed)',
   transition: { from: 4.5, to: 5.2 },

@@ -1,5 +1,4 @@
-import { frozen } from '../../frozen.js';
-import type { Indicator } from '../../substance/indicator.js';
+import { cataloguedIndicator } from '../catalogued.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -15,7 +14,7 @@ import {
 } from './handbooks.js';
 
 /** Methyl violet, yellow to blue-violet. */
-export const methylViolet: Indicator = /*#__PURE__*/ frozen({
+export const methylViolet = /*#__PURE__*/ cataloguedIndicator({
   id: 'methylViolet',
   name: 'methyl violet',
   transition: { from: 0, to: 1.6 },
@@ -51,7 +50,7 @@ export const methylViolet: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Litmus (azolitmin), red to blue. */
-export const litmus: Indicator = /*#__PURE__*/ frozen({
+export const litmus = /*#__PURE__*/ cataloguedIndicator({
   id: 'litmus',
   name: 'litmus (azolitmin)',
   transition: { from: 4.5, to: 8.3 },
@@ -82,7 +81,7 @@ export const litmus: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Neutral red, red to yellow. */
-export const neutralRed: Indicator = /*#__PURE__*/ frozen({
+export const neutralRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'neutralRed',
   name: 'neutral red',
   transition: { from: 6.8, to: 8 },
@@ -111,7 +110,7 @@ export const neutralRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Nitramine (2,4,6-trinitrophenylmethylnitramine), colourless to orange-brown. */
-export const nitramine: Indicator = /*#__PURE__*/ frozen({
+export const nitramine = /*#__PURE__*/ cataloguedIndicator({
   id: 'nitramine',
   name: 'nitramine (2,4,6-trinitrophenylmethylnitramine)',
   transition: { from: 10.8, to: 13 },
@@ -132,7 +131,7 @@ export const nitramine: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Indigo carmine, blue to yellow. */
-export const indigoCarmine: Indicator = /*#__PURE__*/ frozen({
+export const indigoCarmine = /*#__PURE__*/ cataloguedIndicator({
   id: 'indigoCarmine',
   name: 'indigo carmine',
   transition: { from: 11.4, to: 13 },

@@ -1,5 +1,4 @@
-import { frozen } from '../../frozen.js';
-import type { Indicator } from '../../substance/indicator.js';
+import { cataloguedIndicator } from '../catalogued.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -14,7 +13,7 @@ import {
 } from './handbooks.js';
 
 /** Phenolphthalein, colourless to pink. */
-export const phenolphthalein: Indicator = /*#__PURE__*/ frozen({
+export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'phenolphthalein',
   name: 'phenolphthalein',
   transition: { from: 8.2, to: 10 },
@@ -64,7 +63,7 @@ export const phenolphthalein: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** O-cresolphthalein, colourless to red. */
-export const oCresolphthalein: Indicator = /*#__PURE__*/ frozen({
+export const oCresolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'oCresolphthalein',
   name: 'o-cresolphthalein',
   transition: { from: 8.2, to: 9.8 },
@@ -90,7 +89,7 @@ export const oCresolphthalein: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Thymolphthalein, colourless to blue. */
-export const thymolphthalein: Indicator = /*#__PURE__*/ frozen({
+export const thymolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'thymolphthalein',
   name: 'thymolphthalein',
   transition: { from: 9.3, to: 10.5 },

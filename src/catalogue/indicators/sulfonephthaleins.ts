@@ -1,5 +1,4 @@
-import { frozen } from '../../frozen.js';
-import type { Indicator } from '../../substance/indicator.js';
+import { cataloguedIndicator } from '../catalogued.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -17,7 +16,7 @@ import {
 } from './handbooks.js';
 
 /** Cresol red (first change), red to yellow. */
-export const cresolRedAcid: Indicator = /*#__PURE__*/ frozen({
+export const cresolRedAcid = /*#__PURE__*/ cataloguedIndicator({
   id: 'cresolRedAcid',
   name: 'cresol red (first change)',
   transition: { from: 0.2, to: 1.8 },
@@ -39,7 +38,7 @@ export const cresolRedAcid: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Thymol blue (first change), red to yellow. */
-export const thymolBlueAcid: Indicator = /*#__PURE__*/ frozen({
+export const thymolBlueAcid = /*#__PURE__*/ cataloguedIndicator({
   id: 'thymolBlueAcid',
   name: 'thymol blue (first change)',
   transition: { from: 1.2, to: 2.8 },
@@ -68,7 +67,7 @@ export const thymolBlueAcid: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Bromophenol blue, yellow to blue-violet. */
-export const bromophenolBlue: Indicator = /*#__PURE__*/ frozen({
+export const bromophenolBlue = /*#__PURE__*/ cataloguedIndicator({
   id: 'bromophenolBlue',
   name: 'bromophenol blue',
   transition: { from: 3, to: 4.6 },
@@ -98,7 +97,7 @@ export const bromophenolBlue: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Bromocresol green, yellow to blue. */
-export const bromocresolGreen: Indicator = /*#__PURE__*/ frozen({
+export const bromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
   id: 'bromocresolGreen',
   name: 'bromocresol green',
   transition: { from: 3.8, to: 5.4 },
@@ -141,7 +140,7 @@ export const bromocresolGreen: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Chlorophenol red, yellow to red. */
-export const chlorophenolRed: Indicator = /*#__PURE__*/ frozen({
+export const chlorophenolRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'chlorophenolRed',
   name: 'chlorophenol red',
   transition: { from: 4.8, to: 6.4 },
@@ -173,7 +172,7 @@ export const chlorophenolRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Bromocresol purple, yellow to purple. */
-export const bromocresolPurple: Indicator = /*#__PURE__*/ frozen({
+export const bromocresolPurple = /*#__PURE__*/ cataloguedIndicator({
   id: 'bromocresolPurple',
   name: 'bromocresol purple',
   transition: { from: 5.2, to: 6.8 },
@@ -204,7 +203,7 @@ export const bromocresolPurple: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Bromothymol blue, yellow to blue. */
-export const bromothymolBlue: Indicator = /*#__PURE__*/ frozen({
+export const bromothymolBlue = /*#__PURE__*/ cataloguedIndicator({
   id: 'bromothymolBlue',
   name: 'bromothymol blue',
   transition: { from: 6, to: 7.6 },
@@ -248,7 +247,7 @@ export const bromothymolBlue: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Phenol red, yellow to red. */
-export const phenolRed: Indicator = /*#__PURE__*/ frozen({
+export const phenolRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'phenolRed',
   name: 'phenol red',
   transition: { from: 6.6, to: 8 },
@@ -285,7 +284,7 @@ export const phenolRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Cresol red (second change), yellow to purple-red. */
-export const cresolRed: Indicator = /*#__PURE__*/ frozen({
+export const cresolRed = /*#__PURE__*/ cataloguedIndicator({
   id: 'cresolRed',
   name: 'cresol red (second change)',
   transition: { from: 7.2, to: 8.8 },
@@ -318,7 +317,7 @@ export const cresolRed: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** M-cresol purple (second change), yellow to purple. */
-export const mCresolPurple: Indicator = /*#__PURE__*/ frozen({
+export const mCresolPurple = /*#__PURE__*/ cataloguedIndicator({
   id: 'mCresolPurple',
   name: 'm-cresol purple (second change)',
   transition: { from: 7.6, to: 9.2 },
@@ -343,7 +342,7 @@ export const mCresolPurple: Indicator = /*#__PURE__*/ frozen({
 });
 
 /** Thymol blue (second change), yellow to blue. */
-export const thymolBlue: Indicator = /*#__PURE__*/ frozen({
+export const thymolBlue = /*#__PURE__*/ cataloguedIndicator({
   id: 'thymolBlue',
   name: 'thymol blue (second change)',
   transition: { from: 8, to: 9.6 },

@@ -1,13 +1,12 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { ammonium } from '../acids/amines.js';
 import { acetic } from '../acids/carboxylic.js';
 import { sulfuric } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { chloride, nitrate } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Ammonia, NH3. Dissolved in water. */
-export const ammonia: Reagent = /*#__PURE__*/ frozen({
+export const ammonia = /*#__PURE__*/ cataloguedReagent({
   id: 'ammonia',
   name: 'ammonia',
   formula: 'NH3',
@@ -22,7 +21,7 @@ export const ammonia: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Ammonium chloride, NH4Cl. */
-export const ammoniumChloride: Reagent = /*#__PURE__*/ frozen({
+export const ammoniumChloride = /*#__PURE__*/ cataloguedReagent({
   id: 'ammoniumChloride',
   name: 'ammonium chloride',
   formula: 'NH4Cl',
@@ -33,7 +32,7 @@ export const ammoniumChloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Ammonium sulfate, (NH4)2SO4. */
-export const ammoniumSulfate: Reagent = /*#__PURE__*/ frozen({
+export const ammoniumSulfate = /*#__PURE__*/ cataloguedReagent({
   id: 'ammoniumSulfate',
   name: 'ammonium sulfate',
   formula: '(NH4)2SO4',
@@ -46,7 +45,7 @@ export const ammoniumSulfate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Ammonium nitrate, NH4NO3. */
-export const ammoniumNitrate: Reagent = /*#__PURE__*/ frozen({
+export const ammoniumNitrate = /*#__PURE__*/ cataloguedReagent({
   id: 'ammoniumNitrate',
   name: 'ammonium nitrate',
   formula: 'NH4NO3',
@@ -58,7 +57,7 @@ export const ammoniumNitrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Ammonium acetate, CH3COONH4. */
-export const ammoniumAcetate: Reagent = /*#__PURE__*/ frozen({
+export const ammoniumAcetate = /*#__PURE__*/ cataloguedReagent({
   id: 'ammoniumAcetate',
   name: 'ammonium acetate',
   formula: 'CH3COONH4',

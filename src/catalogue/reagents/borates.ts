@@ -1,11 +1,10 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { boric } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { sodium } from '../ions.js';
 import { boronLimit } from './concentration-limits.js';
 
 /** Boric acid, H3BO3. */
-export const boricAcid: Reagent = /*#__PURE__*/ frozen({
+export const boricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'boricAcid',
   name: 'boric acid',
   formula: 'H3BO3',
@@ -20,7 +19,7 @@ export const boricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives equal amounts of boric acid and borate. */
-export const borax: Reagent = /*#__PURE__*/ frozen({
+export const borax = /*#__PURE__*/ cataloguedReagent({
   id: 'borax',
   name: 'borax (disodium tetraborate decahydrate)',
   formula: 'Na2B4O7·10H2O',
@@ -35,7 +34,7 @@ export const borax: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium tetraborate, Na2B4O7. Anhydrous borax. */
-export const disodiumTetraborate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumTetraborate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumTetraborate',
   name: 'disodium tetraborate',
   formula: 'Na2B4O7',

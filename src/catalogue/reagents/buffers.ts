@@ -1,15 +1,14 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { imidazolium } from '../acids/amines.js';
 import * as aminoAcids from '../acids/amino-acids.js';
 import * as buffers from '../acids/buffers.js';
 import { edta } from '../acids/other-organic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { chloride, sodium } from '../ions.js';
 
 // Biological buffers, as the free acid or base that is sold.
 
 /** Tris, (HOCH2)3CNH2. THAM, trometamol; a primary standard for acids. */
-export const tris: Reagent = /*#__PURE__*/ frozen({
+export const tris = /*#__PURE__*/ cataloguedReagent({
   id: 'tris',
   name: 'Tris',
   formula: '(HOCH2)3CNH2',
@@ -20,7 +19,7 @@ export const tris: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Tris hydrochloride, (HOCH2)3CNH2·HCl. */
-export const trisHydrochloride: Reagent = /*#__PURE__*/ frozen({
+export const trisHydrochloride = /*#__PURE__*/ cataloguedReagent({
   id: 'trisHydrochloride',
   name: 'Tris hydrochloride',
   formula: '(HOCH2)3CNH2·HCl',
@@ -31,7 +30,7 @@ export const trisHydrochloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Imidazole, C3H4N2. */
-export const imidazole: Reagent = /*#__PURE__*/ frozen({
+export const imidazole = /*#__PURE__*/ cataloguedReagent({
   id: 'imidazole',
   name: 'imidazole',
   formula: 'C3H4N2',
@@ -43,7 +42,7 @@ export const imidazole: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Glycine, H2NCH2COOH. */
-export const glycine: Reagent = /*#__PURE__*/ frozen({
+export const glycine = /*#__PURE__*/ cataloguedReagent({
   id: 'glycine',
   name: 'glycine',
   formula: 'H2NCH2COOH',
@@ -53,7 +52,7 @@ export const glycine: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Glycine hydrochloride, H2NCH2COOH·HCl. */
-export const glycineHydrochloride: Reagent = /*#__PURE__*/ frozen({
+export const glycineHydrochloride = /*#__PURE__*/ cataloguedReagent({
   id: 'glycineHydrochloride',
   name: 'glycine hydrochloride',
   formula: 'H2NCH2COOH·HCl',
@@ -64,7 +63,7 @@ export const glycineHydrochloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Bis-Tris, (HOCH2)3CN(CH2CH2OH)2. */
-export const bisTris: Reagent = /*#__PURE__*/ frozen({
+export const bisTris = /*#__PURE__*/ cataloguedReagent({
   id: 'bisTris',
   name: 'Bis-Tris',
   formula: '(HOCH2)3CN(CH2CH2OH)2',
@@ -75,7 +74,7 @@ export const bisTris: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** MES, C6H13NO4S. */
-export const mes: Reagent = /*#__PURE__*/ frozen({
+export const mes = /*#__PURE__*/ cataloguedReagent({
   id: 'mes',
   name: 'MES',
   formula: 'C6H13NO4S',
@@ -86,7 +85,7 @@ export const mes: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** MES monohydrate, C6H13NO4S·H2O. */
-export const mesMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const mesMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'mesMonohydrate',
   name: 'MES monohydrate',
   formula: 'C6H13NO4S·H2O',
@@ -97,7 +96,7 @@ export const mesMonohydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** ADA, C6H10N2O5. */
-export const ada: Reagent = /*#__PURE__*/ frozen({
+export const ada = /*#__PURE__*/ cataloguedReagent({
   id: 'ada',
   name: 'ADA',
   formula: 'C6H10N2O5',
@@ -108,7 +107,7 @@ export const ada: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** ACES, C4H10N2O4S. */
-export const aces: Reagent = /*#__PURE__*/ frozen({
+export const aces = /*#__PURE__*/ cataloguedReagent({
   id: 'aces',
   name: 'ACES',
   formula: 'C4H10N2O4S',
@@ -119,7 +118,7 @@ export const aces: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** PIPES, C8H18N2O6S2. */
-export const pipes: Reagent = /*#__PURE__*/ frozen({
+export const pipes = /*#__PURE__*/ cataloguedReagent({
   id: 'pipes',
   name: 'PIPES',
   formula: 'C8H18N2O6S2',
@@ -130,7 +129,7 @@ export const pipes: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** MOPSO, C7H15NO5S. */
-export const mopso: Reagent = /*#__PURE__*/ frozen({
+export const mopso = /*#__PURE__*/ cataloguedReagent({
   id: 'mopso',
   name: 'MOPSO',
   formula: 'C7H15NO5S',
@@ -141,7 +140,7 @@ export const mopso: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** BES, C6H15NO5S. */
-export const bes: Reagent = /*#__PURE__*/ frozen({
+export const bes = /*#__PURE__*/ cataloguedReagent({
   id: 'bes',
   name: 'BES',
   formula: 'C6H15NO5S',
@@ -152,7 +151,7 @@ export const bes: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** MOPS, C7H15NO4S. */
-export const mops: Reagent = /*#__PURE__*/ frozen({
+export const mops = /*#__PURE__*/ cataloguedReagent({
   id: 'mops',
   name: 'MOPS',
   formula: 'C7H15NO4S',
@@ -163,7 +162,7 @@ export const mops: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** TES, C6H15NO6S. */
-export const tes: Reagent = /*#__PURE__*/ frozen({
+export const tes = /*#__PURE__*/ cataloguedReagent({
   id: 'tes',
   name: 'TES',
   formula: 'C6H15NO6S',
@@ -174,7 +173,7 @@ export const tes: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** HEPES, C8H18N2O4S. */
-export const hepes: Reagent = /*#__PURE__*/ frozen({
+export const hepes = /*#__PURE__*/ cataloguedReagent({
   id: 'hepes',
   name: 'HEPES',
   formula: 'C8H18N2O4S',
@@ -185,7 +184,7 @@ export const hepes: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** EPPS, C9H20N2O4S. */
-export const epps: Reagent = /*#__PURE__*/ frozen({
+export const epps = /*#__PURE__*/ cataloguedReagent({
   id: 'epps',
   name: 'EPPS',
   formula: 'C9H20N2O4S',
@@ -196,7 +195,7 @@ export const epps: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Tricine, C6H13NO5. */
-export const tricine: Reagent = /*#__PURE__*/ frozen({
+export const tricine = /*#__PURE__*/ cataloguedReagent({
   id: 'tricine',
   name: 'Tricine',
   formula: 'C6H13NO5',
@@ -207,7 +206,7 @@ export const tricine: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Bicine, C6H13NO4. */
-export const bicine: Reagent = /*#__PURE__*/ frozen({
+export const bicine = /*#__PURE__*/ cataloguedReagent({
   id: 'bicine',
   name: 'Bicine',
   formula: 'C6H13NO4',
@@ -218,7 +217,7 @@ export const bicine: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** TAPS, C7H17NO6S. */
-export const taps: Reagent = /*#__PURE__*/ frozen({
+export const taps = /*#__PURE__*/ cataloguedReagent({
   id: 'taps',
   name: 'TAPS',
   formula: 'C7H17NO6S',
@@ -229,7 +228,7 @@ export const taps: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** CHES, C8H17NO3S. */
-export const ches: Reagent = /*#__PURE__*/ frozen({
+export const ches = /*#__PURE__*/ cataloguedReagent({
   id: 'ches',
   name: 'CHES',
   formula: 'C8H17NO3S',
@@ -240,7 +239,7 @@ export const ches: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** CAPS, C9H19NO3S. */
-export const caps: Reagent = /*#__PURE__*/ frozen({
+export const caps = /*#__PURE__*/ cataloguedReagent({
   id: 'caps',
   name: 'CAPS',
   formula: 'C9H19NO3S',
@@ -251,7 +250,7 @@ export const caps: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium EDTA dihydrate, Na2C10H14N2O8·2H2O. */
-export const disodiumEdtaDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumEdtaDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumEdtaDihydrate',
   name: 'disodium EDTA dihydrate',
   formula: 'Na2C10H14N2O8·2H2O',

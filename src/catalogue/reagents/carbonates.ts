@@ -1,10 +1,9 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { carbonic } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
 
 /** Sodium carbonate, Na2CO3. Anhydrous (soda ash); a primary standard for acids when dried. */
-export const sodiumCarbonate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumCarbonate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumCarbonate',
   name: 'sodium carbonate',
   formula: 'Na2CO3',
@@ -16,7 +15,7 @@ export const sodiumCarbonate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium carbonate monohydrate, Na2CO3·H2O. */
-export const sodiumCarbonateMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumCarbonateMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumCarbonateMonohydrate',
   name: 'sodium carbonate monohydrate',
   formula: 'Na2CO3·H2O',
@@ -28,7 +27,7 @@ export const sodiumCarbonateMonohydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium carbonate decahydrate, Na2CO3·10H2O. Washing soda; loses water in dry air. */
-export const sodiumCarbonateDecahydrate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumCarbonateDecahydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumCarbonateDecahydrate',
   name: 'sodium carbonate decahydrate',
   formula: 'Na2CO3·10H2O',
@@ -40,7 +39,7 @@ export const sodiumCarbonateDecahydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium hydrogen carbonate, NaHCO3. */
-export const sodiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumHydrogenCarbonate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumHydrogenCarbonate',
   name: 'sodium hydrogen carbonate',
   formula: 'NaHCO3',
@@ -51,7 +50,7 @@ export const sodiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium carbonate, K2CO3. */
-export const potassiumCarbonate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumCarbonate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumCarbonate',
   name: 'potassium carbonate',
   formula: 'K2CO3',
@@ -63,7 +62,7 @@ export const potassiumCarbonate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium carbonate sesquihydrate, K2CO3·1.5H2O. */
-export const potassiumCarbonateSesquihydrate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumCarbonateSesquihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumCarbonateSesquihydrate',
   name: 'potassium carbonate sesquihydrate',
   formula: 'K2CO3·1.5H2O',
@@ -75,7 +74,7 @@ export const potassiumCarbonateSesquihydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium hydrogen carbonate, KHCO3. */
-export const potassiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumHydrogenCarbonate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydrogenCarbonate',
   name: 'potassium hydrogen carbonate',
   formula: 'KHCO3',
@@ -86,7 +85,7 @@ export const potassiumHydrogenCarbonate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Carbon dioxide, CO2. Dissolved in water. */
-export const carbonDioxide: Reagent = /*#__PURE__*/ frozen({
+export const carbonDioxide = /*#__PURE__*/ cataloguedReagent({
   id: 'carbonDioxide',
   name: 'carbon dioxide',
   formula: 'CO2',

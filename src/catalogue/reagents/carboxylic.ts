@@ -1,12 +1,11 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { acetic, benzoic, formic, lactic } from '../acids/carboxylic.js';
 import { ascorbic } from '../acids/other-organic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Formic acid, HCOOH. */
-export const formicAcid: Reagent = /*#__PURE__*/ frozen({
+export const formicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'formicAcid',
   name: 'formic acid',
   formula: 'HCOOH',
@@ -26,7 +25,7 @@ export const formicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium formate, HCOONa. */
-export const sodiumFormate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumFormate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumFormate',
   name: 'sodium formate',
   formula: 'HCOONa',
@@ -36,7 +35,7 @@ export const sodiumFormate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Acetic acid, CH3COOH. */
-export const aceticAcid: Reagent = /*#__PURE__*/ frozen({
+export const aceticAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'aceticAcid',
   name: 'acetic acid',
   formula: 'CH3COOH',
@@ -56,7 +55,7 @@ export const aceticAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium acetate, CH3COONa. */
-export const sodiumAcetate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumAcetate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumAcetate',
   name: 'sodium acetate',
   formula: 'CH3COONa',
@@ -66,7 +65,7 @@ export const sodiumAcetate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium acetate trihydrate, CH3COONa·3H2O. */
-export const sodiumAcetateTrihydrate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumAcetateTrihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumAcetateTrihydrate',
   name: 'sodium acetate trihydrate',
   formula: 'CH3COONa·3H2O',
@@ -76,7 +75,7 @@ export const sodiumAcetateTrihydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium acetate, CH3COOK. */
-export const potassiumAcetate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumAcetate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumAcetate',
   name: 'potassium acetate',
   formula: 'CH3COOK',
@@ -86,7 +85,7 @@ export const potassiumAcetate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Lactic acid, CH3CH(OH)COOH. */
-export const lacticAcid: Reagent = /*#__PURE__*/ frozen({
+export const lacticAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'lacticAcid',
   name: 'lactic acid',
   formula: 'CH3CH(OH)COOH',
@@ -98,7 +97,7 @@ export const lacticAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium lactate, CH3CH(OH)COONa. */
-export const sodiumLactate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumLactate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumLactate',
   name: 'sodium lactate',
   formula: 'CH3CH(OH)COONa',
@@ -108,7 +107,7 @@ export const sodiumLactate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Benzoic acid, C6H5COOH. A primary standard for bases. */
-export const benzoicAcid: Reagent = /*#__PURE__*/ frozen({
+export const benzoicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'benzoicAcid',
   name: 'benzoic acid',
   formula: 'C6H5COOH',
@@ -120,7 +119,7 @@ export const benzoicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium benzoate, C6H5COONa. */
-export const sodiumBenzoate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumBenzoate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumBenzoate',
   name: 'sodium benzoate',
   formula: 'C6H5COONa',
@@ -131,7 +130,7 @@ export const sodiumBenzoate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Ascorbic acid, C6H8O6. Vitamin C; oxidises in air, the faster the higher the pH. */
-export const ascorbicAcid: Reagent = /*#__PURE__*/ frozen({
+export const ascorbicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'ascorbicAcid',
   name: 'ascorbic acid',
   formula: 'C6H8O6',
@@ -141,7 +140,7 @@ export const ascorbicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium ascorbate, NaC6H7O6. */
-export const sodiumAscorbate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumAscorbate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumAscorbate',
   name: 'sodium ascorbate',
   formula: 'NaC6H7O6',

@@ -1,11 +1,12 @@
 import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { phosphoric } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Phosphoric acid, H3PO4. */
-export const phosphoricAcid: Reagent = /*#__PURE__*/ frozen({
+export const phosphoricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'phosphoricAcid',
   name: 'phosphoric acid',
   formula: 'H3PO4',
@@ -23,7 +24,7 @@ export const phosphoricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium dihydrogen phosphate, NaH2PO4. */
-export const sodiumDihydrogenPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumDihydrogenPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumDihydrogenPhosphate',
   name: 'sodium dihydrogen phosphate',
   formula: 'NaH2PO4',
@@ -57,7 +58,7 @@ export const sodiumDihydrogenPhosphateDihydrate: Reagent & {
 });
 
 /** Disodium hydrogen phosphate, Na2HPO4. */
-export const disodiumHydrogenPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumHydrogenPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumHydrogenPhosphate',
   name: 'disodium hydrogen phosphate',
   formula: 'Na2HPO4',
@@ -103,7 +104,7 @@ export const disodiumHydrogenPhosphateDodecahydrate: Reagent & {
 });
 
 /** Trisodium phosphate, Na3PO4. */
-export const trisodiumPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const trisodiumPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'trisodiumPhosphate',
   name: 'trisodium phosphate',
   formula: 'Na3PO4',
@@ -115,7 +116,7 @@ export const trisodiumPhosphate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Trisodium phosphate dodecahydrate, Na3PO4·12H2O. */
-export const trisodiumPhosphateDodecahydrate: Reagent = /*#__PURE__*/ frozen({
+export const trisodiumPhosphateDodecahydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'trisodiumPhosphateDodecahydrate',
   name: 'trisodium phosphate dodecahydrate',
   formula: 'Na3PO4·12H2O',
@@ -127,7 +128,7 @@ export const trisodiumPhosphateDodecahydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium dihydrogen phosphate, KH2PO4. */
-export const potassiumDihydrogenPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumDihydrogenPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumDihydrogenPhosphate',
   name: 'potassium dihydrogen phosphate',
   formula: 'KH2PO4',
@@ -137,7 +138,7 @@ export const potassiumDihydrogenPhosphate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Dipotassium hydrogen phosphate, K2HPO4. */
-export const dipotassiumHydrogenPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const dipotassiumHydrogenPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'dipotassiumHydrogenPhosphate',
   name: 'dipotassium hydrogen phosphate',
   formula: 'K2HPO4',
@@ -159,7 +160,7 @@ export const dipotassiumHydrogenPhosphateTrihydrate: Reagent & {
 });
 
 /** Tripotassium phosphate, K3PO4. */
-export const tripotassiumPhosphate: Reagent = /*#__PURE__*/ frozen({
+export const tripotassiumPhosphate = /*#__PURE__*/ cataloguedReagent({
   id: 'tripotassiumPhosphate',
   name: 'tripotassium phosphate',
   formula: 'K3PO4',

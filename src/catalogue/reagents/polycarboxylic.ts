@@ -1,10 +1,11 @@
 import { frozen } from '../../frozen.js';
 import type { Reagent } from '../../substance/reagent.js';
 import { citric, malic, oxalic, phthalic, succinic, tartaric } from '../acids/polycarboxylic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
 
 /** Oxalic acid, H2C2O4. */
-export const oxalicAcid: Reagent = /*#__PURE__*/ frozen({
+export const oxalicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'oxalicAcid',
   name: 'oxalic acid',
   formula: 'H2C2O4',
@@ -16,7 +17,7 @@ export const oxalicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Oxalic acid dihydrate, H2C2O4·2H2O. A primary standard for bases. */
-export const oxalicAcidDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const oxalicAcidDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'oxalicAcidDihydrate',
   name: 'oxalic acid dihydrate',
   formula: 'H2C2O4·2H2O',
@@ -28,7 +29,7 @@ export const oxalicAcidDihydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium oxalate, Na2C2O4. A primary standard. */
-export const sodiumOxalate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumOxalate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumOxalate',
   name: 'sodium oxalate',
   formula: 'Na2C2O4',
@@ -40,7 +41,7 @@ export const sodiumOxalate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Dipotassium oxalate monohydrate, K2C2O4·H2O. */
-export const dipotassiumOxalateMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const dipotassiumOxalateMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'dipotassiumOxalateMonohydrate',
   name: 'dipotassium oxalate monohydrate',
   formula: 'K2C2O4·H2O',
@@ -52,7 +53,7 @@ export const dipotassiumOxalateMonohydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium tetroxalate dihydrate, KH3(C2O4)2·2H2O. A primary standard for bases, and a pH standard. */
-export const potassiumTetroxalateDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumTetroxalateDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumTetroxalateDihydrate',
   name: 'potassium tetroxalate dihydrate',
   formula: 'KH3(C2O4)2·2H2O',
@@ -64,7 +65,7 @@ export const potassiumTetroxalateDihydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Succinic acid, H2C4H4O4. */
-export const succinicAcid: Reagent = /*#__PURE__*/ frozen({
+export const succinicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'succinicAcid',
   name: 'succinic acid',
   formula: 'H2C4H4O4',
@@ -75,7 +76,7 @@ export const succinicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium succinate, Na2C4H4O4. */
-export const disodiumSuccinate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumSuccinate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumSuccinate',
   name: 'disodium succinate',
   formula: 'Na2C4H4O4',
@@ -85,7 +86,7 @@ export const disodiumSuccinate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium succinate hexahydrate, Na2C4H4O4·6H2O. */
-export const disodiumSuccinateHexahydrate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumSuccinateHexahydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumSuccinateHexahydrate',
   name: 'disodium succinate hexahydrate',
   formula: 'Na2C4H4O4·6H2O',
@@ -95,7 +96,7 @@ export const disodiumSuccinateHexahydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Malic acid, H2C4H4O5. */
-export const malicAcid: Reagent = /*#__PURE__*/ frozen({
+export const malicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'malicAcid',
   name: 'malic acid',
   formula: 'H2C4H4O5',
@@ -106,7 +107,7 @@ export const malicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium malate, Na2C4H4O5. */
-export const disodiumMalate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumMalate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumMalate',
   name: 'disodium malate',
   formula: 'Na2C4H4O5',
@@ -116,7 +117,7 @@ export const disodiumMalate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Tartaric acid, H2C4H4O6. */
-export const tartaricAcid: Reagent = /*#__PURE__*/ frozen({
+export const tartaricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'tartaricAcid',
   name: 'tartaric acid',
   formula: 'H2C4H4O6',
@@ -127,7 +128,7 @@ export const tartaricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium hydrogen tartrate, KHC4H4O6. Cream of tartar; a primary standard for bases, and a pH standard as its saturated solution. */
-export const potassiumHydrogenTartrate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumHydrogenTartrate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydrogenTartrate',
   name: 'potassium hydrogen tartrate',
   formula: 'KHC4H4O6',
@@ -137,7 +138,7 @@ export const potassiumHydrogenTartrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Disodium tartrate dihydrate, Na2C4H4O6·2H2O. */
-export const disodiumTartrateDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const disodiumTartrateDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'disodiumTartrateDihydrate',
   name: 'disodium tartrate dihydrate',
   formula: 'Na2C4H4O6·2H2O',
@@ -162,7 +163,7 @@ export const potassiumSodiumTartrateTetrahydrate: Reagent & {
 });
 
 /** Potassium hydrogen phthalate, KHC8H4O4. KHP; the usual primary standard for bases, and a pH standard. */
-export const potassiumHydrogenPhthalate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumHydrogenPhthalate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydrogenPhthalate',
   name: 'potassium hydrogen phthalate',
   formula: 'KHC8H4O4',
@@ -172,7 +173,7 @@ export const potassiumHydrogenPhthalate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Citric acid, H3C6H5O7. */
-export const citricAcid: Reagent = /*#__PURE__*/ frozen({
+export const citricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'citricAcid',
   name: 'citric acid',
   formula: 'H3C6H5O7',
@@ -183,7 +184,7 @@ export const citricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Citric acid monohydrate, H3C6H5O7·H2O. */
-export const citricAcidMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const citricAcidMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'citricAcidMonohydrate',
   name: 'citric acid monohydrate',
   formula: 'H3C6H5O7·H2O',
@@ -194,7 +195,7 @@ export const citricAcidMonohydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium dihydrogen citrate, NaH2C6H5O7. */
-export const sodiumDihydrogenCitrate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumDihydrogenCitrate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumDihydrogenCitrate',
   name: 'sodium dihydrogen citrate',
   formula: 'NaH2C6H5O7',
@@ -216,7 +217,7 @@ export const disodiumHydrogenCitrateSesquihydrate: Reagent & {
 });
 
 /** Trisodium citrate, Na3C6H5O7. */
-export const trisodiumCitrate: Reagent = /*#__PURE__*/ frozen({
+export const trisodiumCitrate = /*#__PURE__*/ cataloguedReagent({
   id: 'trisodiumCitrate',
   name: 'trisodium citrate',
   formula: 'Na3C6H5O7',
@@ -226,7 +227,7 @@ export const trisodiumCitrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Trisodium citrate dihydrate, Na3C6H5O7·2H2O. */
-export const trisodiumCitrateDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const trisodiumCitrateDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'trisodiumCitrateDihydrate',
   name: 'trisodium citrate dihydrate',
   formula: 'Na3C6H5O7·2H2O',
@@ -236,7 +237,7 @@ export const trisodiumCitrateDihydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium dihydrogen citrate, KH2C6H5O7. */
-export const potassiumDihydrogenCitrate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumDihydrogenCitrate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumDihydrogenCitrate',
   name: 'potassium dihydrogen citrate',
   formula: 'KH2C6H5O7',
@@ -246,7 +247,7 @@ export const potassiumDihydrogenCitrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Tripotassium citrate monohydrate, K3C6H5O7·H2O. */
-export const tripotassiumCitrateMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const tripotassiumCitrateMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'tripotassiumCitrateMonohydrate',
   name: 'tripotassium citrate monohydrate',
   formula: 'K3C6H5O7·H2O',

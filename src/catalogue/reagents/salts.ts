@@ -1,12 +1,11 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { sulfuric } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { calcium, chloride, potassium, sodium } from '../ions.js';
 
 // Salts that set the ionic strength.
 
 /** Sodium chloride, NaCl. */
-export const sodiumChloride: Reagent = /*#__PURE__*/ frozen({
+export const sodiumChloride = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumChloride',
   name: 'sodium chloride',
   formula: 'NaCl',
@@ -19,7 +18,7 @@ export const sodiumChloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium chloride, KCl. */
-export const potassiumChloride: Reagent = /*#__PURE__*/ frozen({
+export const potassiumChloride = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumChloride',
   name: 'potassium chloride',
   formula: 'KCl',
@@ -32,7 +31,7 @@ export const potassiumChloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium sulfate, Na2SO4. Its sulfate takes up protons below about pH 4. */
-export const sodiumSulfate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumSulfate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumSulfate',
   name: 'sodium sulfate',
   formula: 'Na2SO4',
@@ -42,7 +41,7 @@ export const sodiumSulfate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium sulfate decahydrate, Na2SO4·10H2O. Glauber's salt. */
-export const sodiumSulfateDecahydrate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumSulfateDecahydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumSulfateDecahydrate',
   name: 'sodium sulfate decahydrate',
   formula: 'Na2SO4·10H2O',
@@ -52,7 +51,7 @@ export const sodiumSulfateDecahydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Calcium chloride, CaCl2. */
-export const calciumChloride: Reagent = /*#__PURE__*/ frozen({
+export const calciumChloride = /*#__PURE__*/ cataloguedReagent({
   id: 'calciumChloride',
   name: 'calcium chloride',
   formula: 'CaCl2',
@@ -66,7 +65,7 @@ export const calciumChloride: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Calcium chloride dihydrate, CaCl2·2H2O. */
-export const calciumChlorideDihydrate: Reagent = /*#__PURE__*/ frozen({
+export const calciumChlorideDihydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'calciumChlorideDihydrate',
   name: 'calcium chloride dihydrate',
   formula: 'CaCl2·2H2O',

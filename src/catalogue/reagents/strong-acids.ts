@@ -1,6 +1,5 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
 import { iodic, sulfamic, sulfuric } from '../acids/inorganic.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
@@ -8,7 +7,7 @@ import { concentrationLimits } from './concentration-limits.js';
 // water (P. Flowers et al., Chemistry 2e, OpenStax, sections 14.1 and 14.3).
 
 /** Hydrochloric acid, HCl. */
-export const hydrochloricAcid: Reagent = /*#__PURE__*/ frozen({
+export const hydrochloricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'hydrochloricAcid',
   name: 'hydrochloric acid',
   formula: 'HCl',
@@ -27,7 +26,7 @@ export const hydrochloricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Hydrobromic acid, HBr. */
-export const hydrobromicAcid: Reagent = /*#__PURE__*/ frozen({
+export const hydrobromicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'hydrobromicAcid',
   name: 'hydrobromic acid',
   formula: 'HBr',
@@ -46,7 +45,7 @@ export const hydrobromicAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Nitric acid, HNO3. */
-export const nitricAcid: Reagent = /*#__PURE__*/ frozen({
+export const nitricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'nitricAcid',
   name: 'nitric acid',
   formula: 'HNO3',
@@ -66,7 +65,7 @@ export const nitricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Perchloric acid, HClO4. */
-export const perchloricAcid: Reagent = /*#__PURE__*/ frozen({
+export const perchloricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'perchloricAcid',
   name: 'perchloric acid',
   formula: 'HClO4',
@@ -86,7 +85,7 @@ export const perchloricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sulfuric acid, H2SO4. Its first proton is always lost; the second is that of `acids.sulfuric`. */
-export const sulfuricAcid: Reagent = /*#__PURE__*/ frozen({
+export const sulfuricAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'sulfuricAcid',
   name: 'sulfuric acid',
   formula: 'H2SO4',
@@ -105,7 +104,7 @@ export const sulfuricAcid: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sodium hydrogen sulfate, NaHSO4. */
-export const sodiumHydrogenSulfate: Reagent = /*#__PURE__*/ frozen({
+export const sodiumHydrogenSulfate = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumHydrogenSulfate',
   name: 'sodium hydrogen sulfate',
   formula: 'NaHSO4',
@@ -116,7 +115,7 @@ export const sodiumHydrogenSulfate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium hydrogen diiodate, KH(IO3)2. A primary standard for bases. */
-export const potassiumHydrogenDiiodate: Reagent = /*#__PURE__*/ frozen({
+export const potassiumHydrogenDiiodate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydrogenDiiodate',
   name: 'potassium hydrogen diiodate',
   formula: 'KH(IO3)2',
@@ -128,7 +127,7 @@ export const potassiumHydrogenDiiodate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Sulfamic acid, H3NSO3. A primary standard for bases. */
-export const sulfamicAcid: Reagent = /*#__PURE__*/ frozen({
+export const sulfamicAcid = /*#__PURE__*/ cataloguedReagent({
   id: 'sulfamicAcid',
   name: 'sulfamic acid',
   formula: 'H3NSO3',

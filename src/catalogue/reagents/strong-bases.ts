@@ -1,5 +1,4 @@
-import { frozen } from '../../frozen.js';
-import type { Reagent } from '../../substance/reagent.js';
+import { cataloguedReagent } from '../catalogued.js';
 import { barium, calcium, lithium, potassium, sodium } from '../ions.js';
 import { concentrationLimits } from './concentration-limits.js';
 
@@ -7,7 +6,7 @@ import { concentrationLimits } from './concentration-limits.js';
 // water (P. Flowers et al., Chemistry 2e, OpenStax, chapter 14; for lithium hydroxide from memory).
 
 /** Sodium hydroxide, NaOH. Takes up carbon dioxide from the air. */
-export const sodiumHydroxide: Reagent = /*#__PURE__*/ frozen({
+export const sodiumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'sodiumHydroxide',
   name: 'sodium hydroxide',
   formula: 'NaOH',
@@ -27,7 +26,7 @@ export const sodiumHydroxide: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Potassium hydroxide, KOH. Takes up carbon dioxide from the air. */
-export const potassiumHydroxide: Reagent = /*#__PURE__*/ frozen({
+export const potassiumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydroxide',
   name: 'potassium hydroxide',
   formula: 'KOH',
@@ -47,7 +46,7 @@ export const potassiumHydroxide: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Lithium hydroxide, LiOH. */
-export const lithiumHydroxide: Reagent = /*#__PURE__*/ frozen({
+export const lithiumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'lithiumHydroxide',
   name: 'lithium hydroxide',
   formula: 'LiOH',
@@ -59,7 +58,7 @@ export const lithiumHydroxide: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Lithium hydroxide monohydrate, LiOH·H2O. */
-export const lithiumHydroxideMonohydrate: Reagent = /*#__PURE__*/ frozen({
+export const lithiumHydroxideMonohydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'lithiumHydroxideMonohydrate',
   name: 'lithium hydroxide monohydrate',
   formula: 'LiOH·H2O',
@@ -71,7 +70,7 @@ export const lithiumHydroxideMonohydrate: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Calcium hydroxide, Ca(OH)2. Sparingly soluble, about 0.02 mol/L at 25 °C (Lange's Handbook of Chemistry, 15th ed., table 8.15). */
-export const calciumHydroxide: Reagent = /*#__PURE__*/ frozen({
+export const calciumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'calciumHydroxide',
   name: 'calcium hydroxide',
   formula: 'Ca(OH)2',
@@ -83,7 +82,7 @@ export const calciumHydroxide: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Barium hydroxide, Ba(OH)2. */
-export const bariumHydroxide: Reagent = /*#__PURE__*/ frozen({
+export const bariumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'bariumHydroxide',
   name: 'barium hydroxide',
   formula: 'Ba(OH)2',
@@ -95,7 +94,7 @@ export const bariumHydroxide: Reagent = /*#__PURE__*/ frozen({
 });
 
 /** Barium hydroxide octahydrate, Ba(OH)2·8H2O. */
-export const bariumHydroxideOctahydrate: Reagent = /*#__PURE__*/ frozen({
+export const bariumHydroxideOctahydrate = /*#__PURE__*/ cataloguedReagent({
   id: 'bariumHydroxideOctahydrate',
   name: 'barium hydroxide octahydrate',
   formula: 'Ba(OH)2·8H2O',

@@ -1,9 +1,9 @@
-import { reagents } from 'protolysis';
+import { type Reagent, reagents } from 'protolysis';
 import { exactPH, exactTitration, makeSolution, mix } from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
 
 const { hydrochloricAcid, sodiumHydroxide, sodiumCarbonate, sodiumChloride } = reagents;
-const single = (reagent: typeof hydrochloricAcid, molar: string, mL = '1000') =>
+const single = (reagent: Reagent, molar: string, mL = '1000') =>
   makeSolution({ mL, contents: [{ reagent, molar }] });
 
 describe('an exact titration', () => {
