@@ -1,7 +1,7 @@
 import { readConditions } from '../src/equilibrium/conditions.js';
 import { systemOf } from '../src/equilibrium/system.js';
-import { Faults } from '../src/input/faults.js';
 import type { TitrationSetup } from '../src/index.js';
+import { Faults } from '../src/input/faults.js';
 import { mixtureModelOf } from '../src/titration/model/mixture-model.js';
 import { writePHs } from '../src/titration/sampling/ph-at-volumes.js';
 import { counted } from '../tests/counted.js';
