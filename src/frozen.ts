@@ -1,22 +1,30 @@
 /**
  * A value with all the plain data in it made unchangeable: what a caller does to it later changes no answer.
  *
- * Functions and typed arrays stay as they are: a typed array cannot be frozen, so those that are handed out are copies. What is
- * frozen already is not looked into again. The data have no getters; where there are some, freeze the parts.
+ * Functions, typed arrays and numbers of decimal.js stay as they are: a typed array cannot be frozen, so those that are handed out are
+ * copies. What is frozen already is not looked into again. The data have no getters; where there are some, freeze the parts.
  *
  * @internal
  */
 export function frozen<T>(value: T): T {
   if (typeof value !== 'object' || value === null || Object.isFrozen(value) || ArrayBuffer.isView(value))
     return value;
-  Object.freeze(value);
   if (Array.isArray(value)) {
+    Object.freeze(value);
     for (const item of value) if (typeof item === 'object') frozen(item); // the keys of a long column would be made as texts
     return value;
   }
+  if (!isPlain(value)) return value;
+  Object.freeze(value);
   for (const key in value) {
     const inside = value[key];
     if (typeof inside === 'object') frozen(inside);
   }
   return value;
+}
+
+/** Whether a value is an object of fields, not the instance of a class. */
+function isPlain(value: object): boolean {
+  const prototype = Object.getPrototypeOf(value);
+  return prototype === null || Object.getPrototypeOf(prototype) === null; // of whatever realm
 }

@@ -97,5 +97,5 @@ export function rankBySight(
       return { ...score, difference, seen, worth: score.score * seen };
     })
     .sort((one, other) => usableFirst(one, other) || other.worth - one.worth);
-  return { ranking, points, leftOut, notes: notesFor(points, read) };
+  return frozen({ ranking, points, leftOut, notes: notesFor(points, read) });
 }

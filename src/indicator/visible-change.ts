@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
@@ -54,10 +55,10 @@ export function visibleChange(
   const acid = colourOf(dye, transition.from - wellBeyond, read.indicatorDrops);
   const base = colourOf(dye, transition.to + wellBeyond, read.indicatorDrops);
   const call = coloursAtCall(read.titration, dye, judged(read.titration, dye.indicator, read, 1e-7), read);
-  return {
+  return frozen({
     ends: { acid, base, difference: differencesSeen(acid.hex, base.hex) },
     call: call && { ...call, difference: differencesSeen(call.before.hex, call.after.hex) },
-  };
+  });
 }
 
 /** Units of pH: nothing of the other form is left there. */

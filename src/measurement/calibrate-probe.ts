@@ -126,7 +126,7 @@ export function calibrateProbe(
     );
     faults.done();
   }
-  return { ...calibration, warnings: warningsOf(calibration, read, t) };
+  return frozen({ ...calibration, warnings: warningsOf(calibration, read, t) });
 }
 
 interface ReadPoint {

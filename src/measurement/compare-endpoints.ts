@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { Estimate } from './estimate.js';
 import {
@@ -81,7 +82,7 @@ export function compareEndpoints(
     const { endpoints, notes } = endpointsBy(given, { ...search, method });
     return endpoints.map(({ mL }, k) => rowOf(method, k, mL, notes));
   });
-  return [...found, ...others.map(({ method, mL }) => rowOf(method, 0, mL, []))];
+  return frozen([...found, ...others.map(({ method, mL }) => rowOf(method, 0, mL, []))]);
 }
 
 const rowOf = (method: string, k: number, mL: Estimate, notes: readonly string[]): EndpointRow => ({

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { ProbeCalibration } from './calibrate-probe.js';
 import { readGiven } from './read-given.js';
@@ -56,7 +57,7 @@ export function correctReadings(readings: Readings, options: CorrectionOptions):
     unread.after === undefined
       ? 'The pH is corrected by the calibration before the run.'
       : `The pH is corrected by the calibration before and the check after, drift spread by ${seconds ? 'time' : 'number of reading'}.`;
-  return { mL: given.mL, pH, ...(seconds ? { seconds } : {}), notes: [...given.notes, how] };
+  return frozen({ mL: given.mL, pH, ...(seconds ? { seconds } : {}), notes: [...given.notes, how] });
 }
 
 /** Reads the line of a calibration. @internal */

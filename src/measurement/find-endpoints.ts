@@ -92,7 +92,7 @@ export function findEndpoints(readings: Readings, options: EndpointOptions): End
       how.smoothing,
     );
   faults.done();
-  return endpointsBy(given, how);
+  return frozen(endpointsBy(given, how));
 }
 
 /** Options that have been read. @internal */

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { type ProbeCalibration, probeDefaults } from './calibrate-probe.js';
 import { readLine } from './correct-readings.js';
@@ -53,7 +54,7 @@ export function probeDrift(
   const worst = Math.abs(shiftAt(4)) > Math.abs(shiftAt(10)) ? shiftAt(4) : shiftAt(10);
   const recalibrate = Math.abs(worst) > most;
   const words = `The probe moved by up to ${Math.abs(worst).toFixed(2)} pH between pH 4 and 10`;
-  return {
+  return frozen({
     offset: to.offset - from.offset,
     slope: 100 * (to.slope - from.slope),
     shifts,
@@ -64,5 +65,5 @@ export function probeDrift(
         ? `${words}: calibrate again before buffers are measured, and correct the readings of the titration.`
         : `${words}, within ${most}: it may stay as it is, and is best checked again before buffers are measured.`,
     ],
-  };
+  });
 }

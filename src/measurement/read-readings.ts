@@ -67,7 +67,7 @@ export function readReadings(input: string | ReadingColumns, options: ReadingOpt
   const how = readOptions(options, faults);
   const lines = typeof input === 'string' ? linesIn(input, faults) : linesFrom(input, faults);
   faults.done();
-  return reportOn(lines, typeof input === 'string', how);
+  return frozen(reportOn(lines, typeof input === 'string', how));
 }
 
 interface How {

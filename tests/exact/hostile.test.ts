@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { acids, air, reagents } from 'protolysis';
 import * as exact from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
+import { changeable } from '../property/changeable.js';
 import { answerOrInputError, hostileArguments, spoiled } from '../property/hostile.js';
 
 const recipe = {
@@ -48,7 +49,7 @@ describe.each(callables)('%s', (name, call) => {
   const values = good[name] ?? [];
 
   test('answers to good arguments', () => {
-    run(values);
+    expect(changeable(run(values), 'result')).toEqual([]);
   });
 
   test('answers to anything else with an InputError and nothing else', () => {

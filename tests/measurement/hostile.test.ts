@@ -4,6 +4,7 @@ import * as measurement from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
 import { badNumberIn } from '../property/answers.js';
+import { changeable } from '../property/changeable.js';
 import {
   answerOrInputError,
   copyOf,
@@ -114,7 +115,9 @@ describe.each(exported)('%s', (name, call) => {
   test('answers to good arguments, without NaN, and leaves them as they were', () => {
     for (const values of examples) {
       const before = copyOf(values);
-      expectSound(run(values));
+      const answer = run(values);
+      expectSound(answer);
+      expect(changeable(answer, 'result')).toEqual([]);
       expect(values).toEqual(before);
     }
   });

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
 import { read } from '../tree.js';
 import { badNumberIn, everythingOf } from './answers.js';
+import { changeable } from './changeable.js';
 import { answerOrInputError, copyOf, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
 
 const { acids, indicators, reagents } = protolysis;
@@ -293,7 +294,9 @@ describe.each(calls)('$name', ({ call, examples }) => {
     expect(examples.length).toBeGreaterThan(0);
     for (const values of examples) {
       const before = copyOf(values);
-      expectSound(run(values));
+      const answer = run(values);
+      expectSound(answer);
+      expect(changeable(answer, 'result')).toEqual([]);
       if (call !== titration.pHs) expect(values).toEqual(before); // it fills the array that it is given
     }
   });

@@ -1,3 +1,4 @@
+import { frozen } from '../../frozen.js';
 import { at, type Faults } from '../../input/faults.js';
 import { readConflicts } from '../../solution/conflicting-constants.js';
 import { merged } from '../../solution/merged.js';
@@ -71,7 +72,8 @@ export function checked({ mL, contents }: ReadSolution, path: string, faults: Fa
 }
 
 /** @internal */
-export const written = ({ mL, contents }: ReadSolution): ExactSolution => ({
-  mL: textOf(mL),
-  contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: textOf(mmol) })),
-});
+export const written = ({ mL, contents }: ReadSolution): ExactSolution =>
+  frozen({
+    mL: textOf(mL),
+    contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: textOf(mmol) })),
+  });

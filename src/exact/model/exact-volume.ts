@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { emptyState, selfConsistent } from '../../equilibrium/activity/self-consistent.js';
+import { frozen } from '../../frozen.js';
 import { columnAt as mixtureInDoubles, mixtureModelOf } from '../../titration/model/mixture-model.js';
 import { realModel } from '../../titration/model/real-model.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
@@ -55,12 +56,12 @@ export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): E
   if (volume === undefined || volume === 'none') return null;
   const Own = decimalsToKeep(digits + 10); // 1e9 mL and the digits after the point
   const [low, high] = [new Own(volume.low), new Own(volume.high)];
-  return {
+  return frozen({
     mL: low.plus(high).times(0.5).toDecimalPlaces(digits),
     lower: low.toDecimalPlaces(digits + 3, Own.ROUND_FLOOR),
     upper: high.toDecimalPlaces(digits + 3, Own.ROUND_CEIL),
     proven: system.real ? 'some' : 'only',
-  };
+  });
 }
 
 /** The ionic strength where doubles see the first volume with a pH. */

@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { pHOf } from '../../equilibrium/ph-of.js';
+import { frozen } from '../../frozen.js';
 import { conditioningLimit } from '../model/conditioning-limit.js';
 import type { ExactConditions } from '../model/exact-conditions.js';
 import type { ExactSolution } from '../model/exact-solution.js';
@@ -53,7 +54,7 @@ export function compareWithExact(solution: ExactSolution, conditions: ExactCondi
   const { pH: exact } = exactPHOf(system, column, bracket, digits);
   const error = exact.minus(pH).abs().toNumber();
   const limit = conditioningLimit(problem, bracket);
-  return { pH, exact, error, limit, inLimits: error / limit };
+  return frozen({ pH, exact, error, limit, inLimits: error / limit });
 }
 
 /** Far beyond those of a double. */

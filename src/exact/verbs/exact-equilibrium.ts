@@ -1,4 +1,5 @@
 import type { Decimal } from 'decimal.js';
+import { frozen } from '../../frozen.js';
 import type { Protolyte } from '../../substance/protolyte.js';
 import { prevailingAt } from '../model/charge-root.js';
 import type { Coefficient } from '../model/exact-activity.js';
@@ -71,11 +72,11 @@ function equilibriumOf(problem: ExactProblem): ExactEquilibrium {
     const rest = quantitiesOf(problem, bracket, intervals(working + 40));
     return rest && { ...exactPHOf(system, column, bracket, digits), ...rest };
   }) as ExactPH & Quantities;
-  return {
+  return frozen({
     solution: written(problem.solution),
     conditions: writtenConditions(problem.conditions),
     ...quantities,
-  };
+  });
 }
 
 type Quantities = Pick<ExactEquilibrium, 'ionicStrength' | 'bufferCapacity' | 'species'>;

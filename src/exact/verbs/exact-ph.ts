@@ -1,4 +1,5 @@
 import type { Decimal } from 'decimal.js';
+import { frozen } from '../../frozen.js';
 import type { ColumnOf } from '../model/exact-charge-balance.js';
 import type { Digits, ExactConditions } from '../model/exact-conditions.js';
 import type { ExactSolution } from '../model/exact-solution.js';
@@ -69,10 +70,10 @@ export function exactPHOf(
 ): ExactPH {
   const Own = decimalsToKeep(digits);
   const middle = ratios.over(ratios.plus(lower, upper), ratios.of(2));
-  return {
+  return frozen({
     pH: new Own(textOf(middle)).toDecimalPlaces(digits),
     lower: new Own(textOf(lower)),
     upper: new Own(textOf(upper)),
     proven: strength === null ? 'only' : isLeastStrength(system, column, strength) ? 'least' : 'some',
-  };
+  });
 }

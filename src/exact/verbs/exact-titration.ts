@@ -1,7 +1,9 @@
 import type { Decimal } from 'decimal.js';
 import { readGas } from '../../equilibrium/conditions.js';
 import { stepsInOrder } from '../../equilibrium/steps-in-order.js';
+import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
+import { once } from '../../once.js';
 import { chargeOfState } from '../../titration/points/stoichiometric-volumes.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
 import type { ColumnOf } from '../model/exact-charge-balance.js';
@@ -109,25 +111,28 @@ export function exactTitration(setup: ExactTitrationSetup, options: Digits = {})
   faults.done();
 
   const system = exactSystemOf([analyte, titrant], conditions);
-  let points: readonly ExactEquivalencePoint[] | undefined;
-  return {
-    setup: {
+  const points = once(() =>
+    frozen(
+      equivalenceVolumes(system).map((mL) => ({
+        mL: textOf(mL),
+        ...pHAt(system, mL, digits),
+        slope: exactSlopeAt(system, mL, digits),
+      })),
+    ),
+  );
+  return Object.freeze<ExactTitration>({
+    setup: frozen({
       analyte: written(analyte),
       titrant: written(titrant),
       conditions: writtenConditions(conditions),
-    },
+    }),
     pHAt: (mL) => pHAt(system, read('pHAt', mL), digits),
     slopeAt: (mL) => exactSlopeAt(system, read('slopeAt', mL), digits),
     volumeAt: (pH) => exactVolumeAt(system, readPH(pH), digits),
     get equivalencePoints() {
-      points ??= equivalenceVolumes(system).map((mL) => ({
-        mL: textOf(mL),
-        ...pHAt(system, mL, digits),
-        slope: exactSlopeAt(system, mL, digits),
-      }));
-      return points;
+      return points();
     },
-  };
+  });
 }
 
 /** The contents without their amounts, to see whether they can be together. */
