@@ -43,6 +43,7 @@ export const works = /*#__PURE__*/ frozen({
   'king-1952': 'E. J. King, G. W. King, J. Am. Chem. Soc. 74, 1212 (1952); citation from memory',
   'kolthoff-1937': 'I. M. Kolthoff, C. Rosenblum, Acid-Base Indicators, Macmillan (1937)',
   'kurz-farrar-1969': 'J. L. Kurz, J. M. Farrar, J. Am. Chem. Soc. 91, 6057 (1969)',
+  'lai-2016': 'C.-Z. Lai et al., Limnol. Oceanogr. Methods 14, 864–873 (2016)',
   'maleic-bits':
     'Primary acidity constant of maleic acid in H2O and D2O at 298.2 K, repository of BITS Pilani, item 18980',
   'malmberg-maryott-1956': 'C. G. Malmberg, A. A. Maryott, J. Res. Natl. Bur. Stand. 56, 1–8 (1956)',
@@ -52,6 +53,8 @@ export const works = /*#__PURE__*/ frozen({
   'merck-table': 'Merck, table of pH indicators',
   'monk-2004': 'P. Monk, Physical Chemistry: Understanding our Chemical World, Wiley (2004)',
   'morris-1966': 'J. C. Morris, J. Phys. Chem. 70, 3798 (1966)',
+  'naphtholphthalein-suppliers':
+    'Suppliers’ pages of α-naphtholphthalein: benchchem.com b1169966, smolecule.com s604335',
   'nist-srd-46':
     'A. E. Martell, R. M. Smith, R. J. Motekaitis, NIST Critically Selected Stability Constants of Metal Complexes, NIST SRD 46',
   'openstax-chemistry-2e': 'P. Flowers, K. Theopold, R. Langley, W. R. Robinson, Chemistry 2e, OpenStax',
@@ -78,16 +81,22 @@ export const works = /*#__PURE__*/ frozen({
   'smolyakov-primanchuk-1966': 'B. S. Smolyakov, M. P. Primanchuk, Russ. J. Phys. Chem. 40, 463 (1966)',
   'sydney-data-sheet':
     'University of Sydney, School of Chemistry, first-year data sheet Ionisation Constants of Acids in Water Solution at 298 K',
+  'talanta-1998-thymol-blue':
+    'Determination of pKa values for thymol blue in aqueous medium, Talanta 46, 1439–1452 (1998)',
   talbot:
     'H. P. Talbot, An Introductory Course of Quantitative Chemical Analysis, 6th ed., Project Gutenberg 12787',
   'tartrate-dalton-1994': 'J. Chem. Soc., Dalton Trans. 1994, doi:10.1039/DT9940002729',
   'thai-pharmacopoeia': 'Thai Pharmacopoeia',
+  'usp-32':
+    'United States Pharmacopeia 32 – National Formulary 27, Reagents, Indicators, and Solutions (2009)',
   'wagman-1982':
     'D. D. Wagman et al., The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, Suppl. 2 (1982)',
   'wikipedia-ph-indicator-2004': 'Wikipedia, pH indicator, early version of the table',
   'wikipedia-ph-indicator-2007': 'Wikipedia, pH indicator, table as of 2007 and later',
   'wikipedia-sulfamic-acid': 'Wikipedia, Sulfamic acid',
   'wmo-2025': 'WMO Greenhouse Gas Bulletin No. 21, World Meteorological Organization (October 2025)',
+  'yao-byrne-2001':
+    'W. Yao, R. H. Byrne, Spectrophotometric determination of freshwater pH using bromocresol purple and phenol red, Environ. Sci. Technol. 35, 1197 (2001); authors and page from memory',
 } as const);
 
 /** The key of a work in `works`, or a user's own. */

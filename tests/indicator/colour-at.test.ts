@@ -55,7 +55,7 @@ describe('light through bands', () => {
 });
 
 describe('the colours of the catalogue', () => {
-  // Handbook colour words, before, amid and after the range (tests/reference/indicators.json; the middles: common practice).
+  // Handbook colour words, before, amid and after the range (the acid and basic colours of the catalogue; the middles: common practice).
   test.each([
     ['bromothymolBlue', [4, 7, 10], ['yellow', 'green', 'blue']],
     ['bromocresolGreen', [2, 4.6, 8], ['yellow', 'green', 'blue']],

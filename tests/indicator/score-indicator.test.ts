@@ -583,9 +583,20 @@ describe('the reason is true', () => {
           expect(Math.max(Math.abs(start - at.mL), Math.abs(end - at.mL))).toBeLessThanOrEqual(0.05 + 1e-12);
         if (/^X changes [\d.]+ mL before/.test(reason)) expect(end).toBeLessThan(at.mL - 0.05);
         if (/^X begins.*after[^,]*;/.test(reason)) expect(start).toBeGreaterThan(at.mL);
-        if (/ low\.$/.test(reason)) expect(titrationError?.mL).toBeLessThan(0);
-        if (/ high\.$/.test(reason)) expect(titrationError?.mL).toBeGreaterThan(0);
+        const [ideal = ''] = reason.split(' By the Davies equation');
+        if (/ low\.$/.test(ideal)) expect(titrationError?.mL).toBeLessThan(0);
+        if (/ high\.$/.test(ideal)) expect(titrationError?.mL).toBeGreaterThan(0);
       }),
+    );
+  });
+
+  // Found by a random search (seed 1360523595): the error of a score is that of its own titration, the words on Davies come after it.
+  test('low by the titration as it is, and high by the Davies equation, where the two differ in sign', () => {
+    const titration = titrationOf(weakPair(10.44).acid, reagents.sodiumHydroxide, 0.55);
+    const { reason, titrationError } = scoreIndicator(titration, indicatorOf(11.707, 12.15));
+    expect(titrationError?.mL).toBeLessThan(0);
+    expect(reason).toMatch(
+      /would be 0\.03 % low\. By the Davies equation it is unsuitable, and the result would be 2 % high\.$/,
     );
   });
 });

@@ -127,6 +127,6 @@ describe('chooseTransition', () => {
 
   test('names the works that have a range where this one has none', () =>
     expect(() => chooseTransition(indicators.indigoCarmine, { work: 'harris-2016' })).toThrow(
-      "work is 'harris-2016'; give a work with a range of indigo carmine: wikipedia-ph-indicator-2004, junior-olympiad-guide",
+      "work is 'harris-2016'; give a work with a range of indigo carmine: junior-olympiad-guide, wikipedia-ph-indicator-2004",
     ));
 });

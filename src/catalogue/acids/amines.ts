@@ -152,6 +152,8 @@ export const hydrazinium = /*#__PURE__*/ cataloguedProtolyte({
     { formula: 'N2H5+', charge: 1 },
     { formula: 'N2H4', charge: 0 },
   ],
+  // The evaluation stays: 7.92 and −1.06 are computed from a base constant, and two handbooks stand on either side of
+  // 8.02.
   steps: [
     {
       pKa: -0.99,

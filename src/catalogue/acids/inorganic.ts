@@ -329,6 +329,8 @@ export const silicic = /*#__PURE__*/ cataloguedProtolyte({
     { formula: 'SiO(OH)3-', charge: -1 },
     { formula: 'SiO2(OH)2(2-)', charge: -2 },
   ],
+  // Step 2 of 13.43 is an extrapolation to pure water from salt media; 13.1 comes from cells at low strength. Neither
+  // is ever half ionised in a beaker.
   steps: [
     {
       pKa: 9.82,

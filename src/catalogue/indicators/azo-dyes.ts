@@ -4,11 +4,21 @@ import {
   bishop,
   crc,
   crcDirections,
+  crcInEasychem,
+  crcInUniversal,
+  crcInUsp,
+  crcInWikipedia2004,
   harris,
+  harrisInEasychem,
+  harrisInGuide,
+  harrisInUniversal,
   juniorOlympiad,
   kolthoff,
+  kolthoffInEncyclopedia,
   skoog,
+  skoogInGuide,
   sydney,
+  usp32,
   wikipedia2004,
   wikipedia2007,
 } from './handbooks.js';
@@ -20,7 +30,7 @@ export const methylYellow = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 2.9, to: 4 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: wikipedia2007,
+  source: usp32,
   pKIn: 3.25,
   pKInSource: kolthoff,
   bands: {
@@ -34,7 +44,8 @@ export const methylYellow = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 2.9, to: 4, source: crc },
+      { from: 2.9, to: 4, source: crcInUsp },
+      { from: 2.9, to: 4, source: wikipedia2007 },
       { from: 2.9, to: 4, source: wikipedia2004 },
     ],
     pKIns: [
@@ -56,7 +67,7 @@ export const congoRed = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 3, to: 5 },
   acidColour: 'blue-violet',
   baseColour: 'red',
-  source: wikipedia2007,
+  source: crcInEasychem,
   pKIn: 4.1,
   pKInSource: bishop,
   bands: {
@@ -70,8 +81,8 @@ export const congoRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 3, to: 5, source: crc },
-      { from: 3, to: 5, source: harris },
+      { from: 3, to: 5, source: harrisInEasychem },
+      { from: 3, to: 5, source: wikipedia2007 },
       { from: 3, to: 5.2, source: wikipedia2004 },
     ],
   },
@@ -89,7 +100,7 @@ export const methylOrange = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 3.1, to: 4.4 },
   acidColour: 'red',
   baseColour: 'yellow-orange',
-  source: wikipedia2007,
+  source: harrisInGuide,
   pKIn: 3.46,
   pKInSource: skoog,
   titrationExponent: {
@@ -119,9 +130,9 @@ export const methylOrange = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 3.1, to: 4.4, source: harris },
+      { from: 3.1, to: 4.4, source: wikipedia2007 },
       { from: 3.1, to: 4.4, source: wikipedia2004 },
-      { from: 3.2, to: 4.4, source: crc },
+      { from: 3.2, to: 4.4, source: crcInUniversal },
     ],
     pKIns: [
       {
@@ -149,7 +160,7 @@ export const methylRed = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 4.4, to: 6.2 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: wikipedia2007,
+  source: kolthoffInEncyclopedia,
   pKIn: 5,
   pKInSource: juniorOlympiad,
   bands: {
@@ -163,12 +174,14 @@ export const methylRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of 60 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 4.8, to: 6, source: crc },
-      { from: 4.8, to: 6, source: harris },
+      { from: 4.4, to: 6.2, source: wikipedia2007 },
+      { from: 4.8, to: 6, source: crcInUniversal },
+      { from: 4.8, to: 6, source: harrisInUniversal },
       { from: 4.2, to: 6.2, source: juniorOlympiad },
+      { from: 4.2, to: 6.2, source: usp32 },
     ],
     pKIns: [
-      { pKIn: 5, source: skoog, note: 'ionic strength 0.1' },
+      { pKIn: 5, source: skoogInGuide, note: 'ionic strength 0.1' },
       { pKIn: 5.1, source: sydney },
     ],
   },
@@ -182,7 +195,7 @@ export const alizarinYellowR = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 10.1, to: 12 },
   acidColour: 'yellow',
   baseColour: 'orange-red',
-  source: wikipedia2004,
+  source: crcInWikipedia2004,
   pKIn: 11.2,
   pKInSource: bishop,
   bands: {
@@ -196,9 +209,9 @@ export const alizarinYellowR = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 10.1, to: 12, source: harris },
+      { from: 10.1, to: 12, source: harrisInGuide },
+      { from: 10.1, to: 12, source: wikipedia2004 },
       { from: 10.1, to: 12, source: juniorOlympiad },
-      { from: 10.1, to: 12, source: crc },
     ],
     pKIns: [
       { pKIn: 11, source: juniorOlympiad },

@@ -5,7 +5,13 @@ import {
   bishop,
   crc,
   crcDirections,
+  crcInEasychem,
+  crcInEncyclopedia,
+  crcInGuide,
   harris,
+  harrisInEasychem,
+  harrisInGuide,
+  harrisInSlides,
   juniorOlympiad,
   kolthoff,
   monk,
@@ -20,7 +26,7 @@ export const methylViolet = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 0, to: 1.6 },
   acidColour: 'yellow',
   baseColour: 'blue-violet',
-  source: wikipedia2004,
+  source: crcInGuide,
   pKIn: 0.8,
   pKInSource: juniorOlympiad,
   bands: {
@@ -37,9 +43,9 @@ export const methylViolet = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 0, to: 1.6, source: crc },
-      { from: 0, to: 1.6, source: harris },
+      { from: 0, to: 1.6, source: harrisInGuide },
       { from: 0, to: 2, source: wikipedia2007 },
+      { from: 0, to: 1.6, source: wikipedia2004 },
       { from: 0, to: 1.6, source: alberta },
       { from: 0, to: 1.6, source: monk },
     ],
@@ -56,7 +62,7 @@ export const litmus = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 4.5, to: 8.3 },
   acidColour: 'red',
   baseColour: 'blue',
-  source: wikipedia2007,
+  source: crcInEncyclopedia,
   pKIn: 6.5,
   pKInSource: bishop,
   bands: {
@@ -67,10 +73,15 @@ export const litmus = /*#__PURE__*/ cataloguedIndicator({
     base: [{ nm: 590, width: 95, absorbance: 1.1 }],
     source: bandsFromMemory,
   },
+  stock: {
+    text: '1 g in 100 mL of hot water, filtered when cold',
+    source: { kind: 'fromMemory', note: 'a usual strength; azolitmin is taken at half of it' },
+  },
   alternatives: {
     transitions: [
+      { from: 4.5, to: 8.3, source: wikipedia2007 },
       { from: 4.5, to: 8.3, source: wikipedia2004 },
-      { from: 5, to: 8, source: harris },
+      { from: 5, to: 8, source: harrisInSlides },
     ],
   },
   notForUse: {
@@ -87,7 +98,7 @@ export const neutralRed = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 6.8, to: 8 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: wikipedia2007,
+  source: crcInEasychem,
   pKIn: 7.4,
   pKInSource: kolthoff,
   bands: {
@@ -101,8 +112,8 @@ export const neutralRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of 70 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 6.8, to: 8, source: crc },
-      { from: 6.8, to: 8, source: harris },
+      { from: 6.8, to: 8, source: harrisInEasychem },
+      { from: 6.8, to: 8, source: wikipedia2007 },
     ],
     pKIns: [{ pKIn: 6.8, source: bishop }],
   },
@@ -137,7 +148,7 @@ export const indigoCarmine = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 11.4, to: 13 },
   acidColour: 'blue',
   baseColour: 'yellow',
-  source: wikipedia2004,
+  source: juniorOlympiad,
   pKIn: 12.2,
   pKInSource: juniorOlympiad,
   bands: {
@@ -147,7 +158,32 @@ export const indigoCarmine = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.25 g in 100 mL of 50 % ethanol', source: crcDirections },
   alternatives: {
-    transitions: [{ from: 11.4, to: 13, source: juniorOlympiad }],
+    transitions: [{ from: 11.4, to: 13, source: wikipedia2004 }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
+});
+
+/** P-nitrophenol, colourless to yellow. */
+export const pNitrophenol = /*#__PURE__*/ cataloguedIndicator({
+  id: 'pNitrophenol',
+  name: 'p-nitrophenol',
+  transition: { from: 5, to: 7 },
+  acidColour: 'colourless',
+  baseColour: 'yellow',
+  source: kolthoff,
+  pKIn: 7.15,
+  pKInSource: bishop,
+  bands: {
+    acid: [],
+    base: [{ nm: 401, width: 75, absorbance: 1 }],
+    source: bandsFromMemory,
+  },
+  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
+  alternatives: { transitions: [{ from: 5.4, to: 6.6, source: crc }] },
+  hazard:
+    'Harmful if swallowed, breathed in or on the skin, and to organs on long exposure. See the safety data sheet.',
+  notes: [
+    'pKIn: zero ionic strength.',
+    'Yellow shows while most of it is still colourless, so the range lies below pKIn.',
+  ],
 });

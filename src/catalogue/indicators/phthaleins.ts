@@ -3,25 +3,34 @@ import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
   bishop,
+  bishopInAlberta,
   crc,
   crcDirections,
+  crcInWikipedia2004,
   harris,
   juniorOlympiad,
   monk,
   sydney,
+  usp32,
   wikipedia2004,
 } from './handbooks.js';
 
-/** Phenolphthalein, colourless to pink. */
+/**
+ * Phenolphthalein, colourless to pink.
+ *
+ * It stays in use though it is classified as a carcinogen (Regulation (EC) No 1272/2008, Annex VI; from memory, with 1 % as the
+ * concentration from which that holds): a stock of 0.5 % is below the limit, a flask holds a thousandth of it, and no other indicator
+ * of the trade shows a first pink. The hazard goes with every result.
+ */
 export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'phenolphthalein',
   name: 'phenolphthalein',
   transition: { from: 8.2, to: 10 },
   acidColour: 'colourless',
   baseColour: 'pink',
-  source: wikipedia2004,
+  source: crcInWikipedia2004,
   pKIn: 9.5,
-  pKInSource: bishop,
+  pKInSource: bishopInAlberta,
   bands: {
     acid: [],
     base: [
@@ -42,8 +51,8 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 8.2, to: 10, source: crc },
       { from: 8, to: 9.6, source: harris },
+      { from: 8.2, to: 10, source: wikipedia2004 },
       { from: 8, to: 9.8, source: juniorOlympiad },
       { from: 8.2, to: 10, source: alberta },
       { from: 8.2, to: 10, source: monk },
@@ -55,7 +64,7 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
     ],
   },
   hazard:
-    'May cause cancer (the solid and strong solutions): do not raise dust. The stock solution is flammable alcohol. See the safety data sheet.',
+    'May cause cancer from 1 % on (the solid and this stock solution; one of 0.5 % serves as well): do not raise dust. The stock solution is flammable alcohol. See the safety data sheet.',
   notes: [
     'The pH at which pink is first seen moves with the logarithm of the amount added. The colour fades above pH 12.',
     'pKIn: effective; two steps 8.9 and 9.4 reported.',
@@ -108,13 +117,42 @@ export const thymolphthalein = /*#__PURE__*/ cataloguedIndicator({
     source: bandsFromMemory,
   },
   stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
+  // A pharmacopoeia prints 8.6 to 10.0: it calls the first blue in a drop. Two tables of dyes agree within 0.1 on the range in use, which
+  // has the pKIn in its middle.
   alternatives: {
     transitions: [
-      { from: 9.4, to: 10.6, source: crc },
+      { from: 9.4, to: 10.6, source: crcInWikipedia2004 },
       { from: 8.3, to: 10.5, source: harris },
       { from: 9.4, to: 10.6, source: wikipedia2004 },
+      { from: 8.6, to: 10, source: usp32 },
     ],
     pKIns: [{ pKIn: 9.7, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
+});
+
+/** Alpha-naphtholphthalein, pale pink to green-blue. */
+export const alphaNaphtholphthalein = /*#__PURE__*/ cataloguedIndicator({
+  id: 'alphaNaphtholphthalein',
+  name: 'α-naphtholphthalein',
+  transition: { from: 7.3, to: 8.7 },
+  acidColour: 'pale pink',
+  baseColour: 'green-blue',
+  source: {
+    kind: 'published',
+    work: 'naphtholphthalein-suppliers',
+    where: 'range and colours',
+    checked: 'both pages print 7.3 to 8.7; they differ in their word for the basic colour',
+  },
+  bands: {
+    acid: [{ nm: 500, width: 90, absorbance: 0.12 }],
+    base: [{ nm: 650, width: 90, absorbance: 1.2 }],
+    source: bandsFromMemory,
+  },
+  stock: {
+    text: '0.1 g in 100 mL of 50 % ethanol',
+    source: { kind: 'fromMemory', note: 'a usual strength of suppliers' },
+  },
+  hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
+  notes: ['pKIn: none was found in print; colours take the middle of the range.'],
 });

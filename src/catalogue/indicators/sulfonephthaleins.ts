@@ -3,16 +3,31 @@ import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
   bishop,
+  bishopInGuide,
   crc,
   crcDirections,
+  crcInGuide,
+  crcInUsp,
+  crcInWikipedia2004,
   harris,
+  harrisInGuide,
+  harrisInUsp,
   juniorOlympiad,
   kolthoff,
+  kolthoffInAbstract,
+  kolthoffInAlberta,
+  kolthoffInGuide,
+  lai,
   skoog,
+  skoogInCourse,
+  skoogInGuide,
   sydney,
   thaiPharmacopoeia,
+  thymolBlue1998,
+  usp32,
   wikipedia2004,
   wikipedia2007,
+  yaoByrne,
 } from './handbooks.js';
 
 /** Cresol red (first change), red to yellow. */
@@ -44,9 +59,9 @@ export const thymolBlueAcid = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 1.2, to: 2.8 },
   acidColour: 'red',
   baseColour: 'yellow',
-  source: wikipedia2007,
+  source: usp32,
   pKIn: 1.65,
-  pKInSource: skoog,
+  pKInSource: skoogInCourse,
   bands: {
     acid: [
       { nm: 544, width: 75, absorbance: 1.3 },
@@ -58,8 +73,9 @@ export const thymolBlueAcid = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 1.2, to: 2.8, source: crc },
-      { from: 1.2, to: 2.8, source: harris },
+      { from: 1.2, to: 2.8, source: crcInUsp },
+      { from: 1.2, to: 2.8, source: harrisInUsp },
+      { from: 1.2, to: 2.8, source: wikipedia2007 },
     ],
     pKIns: [{ pKIn: 1.6, source: juniorOlympiad }],
   },
@@ -73,7 +89,7 @@ export const bromophenolBlue = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 3, to: 4.6 },
   acidColour: 'yellow',
   baseColour: 'blue-violet',
-  source: wikipedia2007,
+  source: usp32,
   pKIn: 3.85,
   pKInSource: bishop,
   bands: {
@@ -88,7 +104,8 @@ export const bromophenolBlue = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 3, to: 4.6, source: crc },
+      { from: 3, to: 4.6, source: crcInUsp },
+      { from: 3, to: 4.6, source: wikipedia2007 },
       { from: 2.8, to: 4.6, source: thaiPharmacopoeia },
     ],
     pKIns: [{ pKIn: 4.1, source: kolthoff, note: 'zero ionic strength' }],
@@ -103,9 +120,9 @@ export const bromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 3.8, to: 5.4 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: wikipedia2007,
+  source: crcInGuide,
   pKIn: 4.66,
-  pKInSource: skoog,
+  pKInSource: skoogInGuide,
   bands: {
     acid: [{ nm: 444, width: 90, absorbance: 0.75 }],
     base: [
@@ -126,9 +143,10 @@ export const bromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 3.8, to: 5.4, source: crc },
-      { from: 3.8, to: 5.4, source: harris },
+      { from: 3.8, to: 5.4, source: harrisInGuide },
+      { from: 3.8, to: 5.4, source: wikipedia2007 },
       { from: 4, to: 5.4, source: thaiPharmacopoeia },
+      { from: 4, to: 5.4, source: usp32 },
     ],
     pKIns: [
       { pKIn: 4.9, source: kolthoff, note: 'zero ionic strength' },
@@ -146,7 +164,7 @@ export const chlorophenolRed = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 4.8, to: 6.4 },
   acidColour: 'yellow',
   baseColour: 'red',
-  source: juniorOlympiad,
+  source: harrisInGuide,
   pKIn: 6,
   pKInSource: juniorOlympiad,
   bands: {
@@ -161,12 +179,12 @@ export const chlorophenolRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 4.8, to: 6.4, source: harris },
       { from: 5.2, to: 6.8, source: crc },
+      { from: 4.8, to: 6.4, source: juniorOlympiad },
     ],
     pKIns: [
-      { pKIn: 6, source: bishop, note: 'ionic strength 0.1' },
       { pKIn: 6.25, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 6, source: bishopInGuide, note: 'ionic strength 0.1' },
     ],
   },
 });
@@ -178,7 +196,7 @@ export const bromocresolPurple = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 5.2, to: 6.8 },
   acidColour: 'yellow',
   baseColour: 'purple',
-  source: wikipedia2007,
+  source: usp32,
   pKIn: 6.12,
   pKInSource: skoog,
   bands: {
@@ -193,11 +211,15 @@ export const bromocresolPurple = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 5.2, to: 6.8, source: crc },
-      { from: 5.2, to: 6.8, source: harris },
+      { from: 5.2, to: 6.8, source: crcInUsp },
+      { from: 5.2, to: 6.8, source: harrisInUsp },
+      { from: 5.2, to: 6.8, source: wikipedia2007 },
       { from: 5.2, to: 6.8, source: thaiPharmacopoeia },
     ],
-    pKIns: [{ pKIn: 6.4, source: kolthoff, note: 'zero ionic strength' }],
+    pKIns: [
+      { pKIn: 6.4, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 6.494, source: yaoByrne, note: '5.226 + 378.1/T at 25 C, zero ionic strength' },
+    ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
 });
@@ -209,7 +231,7 @@ export const bromothymolBlue = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 6, to: 7.6 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: wikipedia2007,
+  source: usp32,
   pKIn: 7.1,
   pKInSource: juniorOlympiad,
   bands: {
@@ -232,13 +254,14 @@ export const bromothymolBlue = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 6, to: 7.6, source: crc },
-      { from: 6, to: 7.6, source: harris },
+      { from: 6, to: 7.6, source: crcInUsp },
+      { from: 6, to: 7.6, source: harrisInUsp },
+      { from: 6, to: 7.6, source: wikipedia2007 },
       { from: 6, to: 7.6, source: thaiPharmacopoeia },
     ],
     pKIns: [
-      { pKIn: 7.1, source: skoog, note: 'ionic strength 0.1' },
-      { pKIn: 7.3, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 7.1, source: skoogInGuide, note: 'ionic strength 0.1' },
+      { pKIn: 7.3, source: kolthoffInAlberta, note: 'zero ionic strength' },
       { pKIn: 7.3, source: alberta, note: 'Ka = 5.0e-8' },
       { pKIn: 7, source: sydney },
     ],
@@ -253,7 +276,7 @@ export const phenolRed = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 6.6, to: 8 },
   acidColour: 'yellow',
   baseColour: 'red',
-  source: wikipedia2004,
+  source: crcInWikipedia2004,
   pKIn: 7.81,
   pKInSource: skoog,
   bands: {
@@ -268,16 +291,19 @@ export const phenolRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 6.6, to: 8, source: crc },
-      { from: 6.4, to: 8, source: harris },
+      { from: 6.4, to: 8, source: harrisInGuide },
       { from: 6.8, to: 8.4, source: wikipedia2007 },
+      { from: 6.6, to: 8, source: wikipedia2004 },
       { from: 6.6, to: 8, source: alberta },
       { from: 6.4, to: 8, source: juniorOlympiad },
+      { from: 6.8, to: 8.2, source: usp32 },
     ],
     pKIns: [
-      { pKIn: 8, source: kolthoff, note: 'zero ionic strength' },
+      { pKIn: 8, source: kolthoffInAbstract, note: 'zero ionic strength' },
       { pKIn: 8, source: alberta, note: 'Ka = 1.0e-8' },
       { pKIn: 7.4, source: juniorOlympiad },
+      { pKIn: 8.034, source: yaoByrne, note: 'zero ionic strength' },
+      { pKIn: 8.0642, source: lai, note: 'infinite dilution, 25 C, purified dye' },
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
@@ -304,10 +330,7 @@ export const cresolRed = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
-    transitions: [
-      { from: 7.2, to: 8.8, source: harris },
-      { from: 7, to: 8.8, source: crc },
-    ],
+    transitions: [{ from: 7, to: 8.8, source: crc }],
     pKIns: [
       { pKIn: 8.46, source: kolthoff, note: 'zero ionic strength' },
       { pKIn: 8.3, source: sydney },
@@ -325,7 +348,7 @@ export const mCresolPurple = /*#__PURE__*/ cataloguedIndicator({
   baseColour: 'purple',
   source: harris,
   pKIn: 8.32,
-  pKInSource: kolthoff,
+  pKInSource: kolthoffInGuide,
   bands: {
     acid: [{ nm: 434, width: 90, absorbance: 0.75 }],
     base: [
@@ -335,10 +358,19 @@ export const mCresolPurple = /*#__PURE__*/ cataloguedIndicator({
     ],
     source: bandsFromMemory,
   },
+  stock: {
+    text: '0.1 g in 26.2 mL of 0.01 mol/L sodium hydroxide, made up to 250 mL with water',
+    source: crcDirections,
+  },
+  // 8.66 at zero ionic strength less 0.32 for an acid of charge −1 in 0.1 mol/L (Davies) is 8.34: 8.32 is the constant in use at the bench.
   alternatives: {
     transitions: [{ from: 7.4, to: 9, source: juniorOlympiad }],
-    pKIns: [{ pKIn: 8.3, source: juniorOlympiad }],
+    pKIns: [
+      { pKIn: 8.3, source: juniorOlympiad },
+      { pKIn: 8.6606, source: lai, note: 'infinite dilution, 25 C, purified dye' },
+    ],
   },
+  notes: ['pKIn: ionic strength about 0.1.'],
 });
 
 /** Thymol blue (second change), yellow to blue. */
@@ -348,9 +380,9 @@ export const thymolBlue = /*#__PURE__*/ cataloguedIndicator({
   transition: { from: 8, to: 9.6 },
   acidColour: 'yellow',
   baseColour: 'blue',
-  source: wikipedia2007,
+  source: harrisInGuide,
   pKIn: 8.96,
-  pKInSource: skoog,
+  pKInSource: skoogInCourse,
   bands: {
     acid: [{ nm: 435, width: 90, absorbance: 0.75 }],
     base: [
@@ -363,13 +395,15 @@ export const thymolBlue = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 8, to: 9.6, source: harris },
-      { from: 8, to: 9.2, source: crc },
+      { from: 8, to: 9.2, source: crcInUsp },
+      { from: 8, to: 9.6, source: wikipedia2007 },
       { from: 8, to: 9.6, source: wikipedia2004 },
+      { from: 8, to: 9.2, source: usp32 },
     ],
     pKIns: [
       { pKIn: 9.2, source: kolthoff, note: 'zero ionic strength' },
       { pKIn: 8.9, source: juniorOlympiad },
+      { pKIn: 8.918, source: thymolBlue1998, note: '+/- 0.070, low ionic strength' },
     ],
   },
   notes: ['pKIn: ionic strength 0.1.'],
