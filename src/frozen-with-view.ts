@@ -15,6 +15,3 @@ export const frozenWithView = <T extends object>(value: T, view: (value: T) => s
 /** The same, of a value that is frozen elsewhere. @internal */
 export const withView = <T extends object>(value: T, view: (value: T) => string): T =>
   Object.defineProperty(value, inspect, { value: () => view(value) });
-
-/** A number to four digits, as one reads it. @internal */
-export const fourDigits = (value: number): string => String(Number(value.toPrecision(4)));

@@ -20,7 +20,7 @@ export {
 export type { Hazard, HazardLimit } from './substance/hazard.js';
 export type { LeftOut } from './substance/left-out.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
-export { pHStandards } from './catalogue/ph-standards.js';
+export { pHStandards } from './catalogue/primary-ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
 export { findById } from './substance/find-by-id.js';
 export { molarMassOf } from './substance/molar-mass.js';
@@ -49,7 +49,7 @@ export { aliquot } from './solution/aliquot.js';
 export { addWater, makeUpTo } from './solution/dilute.js';
 export { makeStock } from './solution/make-stock.js';
 export { waters } from './catalogue/waters.js';
-export type { Water } from './solution/water.js';
+export type { Water } from './solution/pure-water.js';
 export { absorbCarbonDioxide } from './solution/absorb-carbon-dioxide.js';
 
 // What will a probe read, and which species are there?

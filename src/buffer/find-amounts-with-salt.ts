@@ -1,10 +1,10 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
+import { fourDigits } from '../print-number.js';
 import { type RootFound, rootBetween } from '../solver/root-between.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { rounding } from './dose.js';
 import { type Amounts, findAmounts } from './find-amounts.js';
 import { ionicStrengthOf } from './ionic-strength-of.js';
-import { show } from './no-amounts.js';
 import type { MeasuredIngredient } from './read-ingredient.js';
 import type { ImpossibleBuffer } from './recipe.js';
 
@@ -26,7 +26,7 @@ export function findAmountsWithSalt(
     return {
       status: 'impossible',
       because: 'ionic-strength',
-      reason: `the buffer alone has an ionic strength of ${show(own)} mol/L, above ${show(ionicStrength)}`,
+      reason: `the buffer alone has an ionic strength of ${fourDigits(own)} mol/L, above ${fourDigits(ionicStrength)}`,
       reachable: null,
       leastIonicStrength: own,
     };
@@ -47,7 +47,7 @@ export function findAmountsWithSalt(
   return {
     status: 'impossible',
     because: 'ionic-strength',
-    reason: `with ${reagent.name} the ionic strength reaches ${show(reached)} mol/L, not ${show(ionicStrength)}: with more of it, no amounts give pH ${show(wanted.pH)} under this model of activity`,
+    reason: `with ${reagent.name} the ionic strength reaches ${fourDigits(reached)} mol/L, not ${fourDigits(ionicStrength)}: with more of it, no amounts give pH ${fourDigits(wanted.pH)} under this model of activity`,
     reachable: null,
     mostIonicStrength: reached,
   };

@@ -1,5 +1,6 @@
 import type { Precipitate } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
+import { fourDigits } from '../print-number.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './buffer-defaults.js';
 import { isNeutralSalt } from './ion-charge.js';
@@ -36,7 +37,7 @@ export function outOfReach(
   return {
     status: 'impossible',
     because: 'out-of-reach',
-    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${show(pH)}: ${why()}`,
+    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${fourDigits(pH)}: ${why()}`,
     reachable,
   };
 }
@@ -50,7 +51,7 @@ export function tooDilute(
   return {
     status: 'impossible',
     because: 'too-dilute',
-    reason: `${names} would fill more than ${show(mL)} mL: take more concentrated stocks, or a lower concentration`,
+    reason: `${names} would fill more than ${fourDigits(mL)} mL: take more concentrated stocks, or a lower concentration`,
     reachable,
   };
 }
@@ -65,6 +66,3 @@ export const saturatedWith = ({ solid: { name, source } }: Precipitate): Impossi
 });
 
 const [, mostMolar] = bufferLimits.molar;
-
-/** A number for a sentence. @internal */
-export const show = (value: number) => String(Number(value.toPrecision(4)));

@@ -1,5 +1,5 @@
 import { frozen } from '../frozen.js';
-import type { Water } from '../solution/water.js';
+import type { Water } from '../solution/pure-water.js';
 import { carbonDioxide } from './reagents/carbonates.js';
 import { calciumHydroxide } from './reagents/strong-bases.js';
 

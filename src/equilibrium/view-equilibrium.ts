@@ -1,4 +1,4 @@
-import { fourDigits } from '../frozen-with-view.js';
+import { fourDigits } from '../print-number.js';
 import { printFormula } from '../substance/print-formula.js';
 import type { Equilibrium } from './equilibrium.js';
 

@@ -6,7 +6,7 @@ import { type ReadSetup, readSetup } from '../titration/read-setup.js';
 import type { Titration } from '../titration/titration.js';
 import { titrationLimits } from '../titration/titration-limits.js';
 import { answerOf } from './answer-of.js';
-import { readPoint } from './read-point.js';
+import { readPoint } from './read-score-point.js';
 
 /** What an indicator's judgement asks of a titration. @internal */
 export interface Asked extends Pick<Titration, 'pHAt' | 'slopeAt' | 'volumesAt'> {

@@ -5,7 +5,7 @@ import { colourlessForm, type Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
 import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import { type Calls, callsOf, type Observer, readObserver } from './observer.js';
-import { readPoint } from './read-point.js';
+import { readPoint } from './read-score-point.js';
 import { type Asked, readTitration } from './read-titration.js';
 import { type RealAsked, withDavies } from './with-davies.js';
 

@@ -1,4 +1,4 @@
-import { fourDigits } from '../frozen-with-view.js';
+import { fourDigits } from '../print-number.js';
 import type { LeftOut } from '../substance/left-out.js';
 import type { IndicatorScore } from './indicator-score.js';
 import type { IndicatorRanking, IndicatorSet, PointToFind, RankingNotes } from './ranking.js';

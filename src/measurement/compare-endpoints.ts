@@ -9,7 +9,7 @@ import {
   readMethod,
   readSearch,
 } from './find-endpoints.js';
-import { readGiven } from './read-given.js';
+import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 
 /** What a comparison of methods needs, beside what each method does. */
@@ -60,7 +60,7 @@ export function compareEndpoints(
   options: CompareEndpointsOptions = {},
 ): readonly EndpointRow[] {
   const faults = new Faults('compareEndpoints');
-  const given = readGiven(readings, 'readings', faults, { least: 5, rising: true });
+  const given = readReadingColumns(readings, 'readings', faults, { least: 5, rising: true });
   const keys = ['methods', 'others', 'count', 'smoothing', 'uncertainty', 'flask'];
   const unread = faults.object(options, 'options', 'options', keys);
   const usual = [

@@ -1,7 +1,7 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { ProbeCalibration } from './calibrate-probe.js';
-import { readGiven } from './read-given.js';
+import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 
 /** The calibrations about a run. */
@@ -40,7 +40,7 @@ export interface ProbeLine {
  */
 export function correctReadings(readings: Readings, options: CorrectionOptions): Readings {
   const faults = new Faults('correctReadings');
-  const given = readGiven(readings, 'readings', faults, { least: 1, rising: false });
+  const given = readReadingColumns(readings, 'readings', faults, { least: 1, rising: false });
   const unread = faults.object(options, 'options', 'the calibrations { before, after }', ['before', 'after']);
   const before = readLine(unread.before, 'options.before', faults);
   const after = unread.after === undefined ? before : readLine(unread.after, 'options.after', faults);

@@ -15,4 +15,4 @@ export function exactDecimal(text: string): Decimal | undefined {
 const mostCharacters = 25;
 
 /** A number as a decimal of that many digits. @internal */
-export const exactly = (value: number): Decimal => new Exact(value);
+export const toDecimal = (value: number): Decimal => new Exact(value);

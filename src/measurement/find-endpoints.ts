@@ -2,7 +2,7 @@ import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
-import { readGiven } from './read-given.js';
+import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 import {
   peaksOf,
@@ -82,7 +82,7 @@ export interface Endpoints {
  */
 export function findEndpoints(readings: Readings, options: EndpointOptions): Endpoints {
   const faults = new Faults('findEndpoints');
-  const given = readGiven(readings, 'readings', faults, { least: 5, rising: true });
+  const given = readReadingColumns(readings, 'readings', faults, { least: 5, rising: true });
   const how = readOptions(options, faults);
   if (how.smoothing !== undefined && how.smoothing > given.mL.length && !faults.any)
     faults.add(

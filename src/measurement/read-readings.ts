@@ -2,7 +2,7 @@ import type { Decimal } from 'decimal.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
-import { exactDecimal, exactly } from './exact-decimal.js';
+import { exactDecimal, toDecimal } from './exact-decimal.js';
 import { type Line, linesOf } from './lines-of.js';
 import type { LineRead, ReadingFinding, ReadingReport } from './reading-report.js';
 import {
@@ -89,7 +89,7 @@ function readOptions(value: unknown, faults: Faults): How {
     faults.add('conflict', 'options.initial', "a first reading only with volumes: 'burette'", initial);
   return {
     volumes: volumes as How['volumes'],
-    initial: initial === undefined ? exactly(0) : readInitial(initial, faults),
+    initial: initial === undefined ? toDecimal(0) : readInitial(initial, faults),
     columns: columns === undefined ? undefined : readKinds(columns, faults),
     repair: repair === true,
   };
@@ -98,11 +98,11 @@ function readOptions(value: unknown, faults: Faults): How {
 function readInitial(value: unknown, faults: Faults): Decimal {
   const path = 'options.initial';
   if (typeof value === 'number')
-    return exactly(faults.number(value, path, 'a volume in mL', { from: 0, to: 1e6 }));
+    return toDecimal(faults.number(value, path, 'a volume in mL', { from: 0, to: 1e6 }));
   const read = typeof value === 'string' ? exactDecimal(value.trim()) : undefined;
   if (read?.gte(0) && read.lte(1e6)) return read;
   faults.add('wrong-type', path, 'a volume in mL, from 0 to 1e6, as a number or as typed', value);
-  return exactly(0);
+  return toDecimal(0);
 }
 
 function readKinds(value: unknown, faults: Faults): readonly ColumnKind[] {
@@ -291,7 +291,7 @@ function repaired(rows: readonly Row[], how: How): { kept: readonly Row[]; chang
 }
 
 function addedUp(rows: readonly Row[]): readonly Row[] {
-  let total = exactly(0);
+  let total = toDecimal(0);
   return rows.map((row) => {
     total = total.plus(row.mL);
     return { ...row, mL: total };

@@ -1,5 +1,6 @@
 import { asSold } from '../catalogue/as-sold.js';
 import { heatsOfSolution } from '../catalogue/heats.js';
+import { toDigits } from '../print-number.js';
 import { type HeatOfMixing, heatLimits } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
 import type { LiquidPart, PouredPart, RecipePart, WeighedPart } from './recipe.js';
@@ -52,11 +53,11 @@ export interface Bench {
 export function orderOfWork({ parts, mL, waterToMakeUp, heat, checks }: Bench): string[] {
   const water = (2 / 3) * Math.max(waterToMakeUp - volumeOfBottled(parts), 0);
   const beginning =
-    water > 0 ? [`Put about ${show(water, 2)} mL of water into a beaker, with a stirrer.`] : [];
+    water > 0 ? [`Put about ${toDigits(water, 2)} mL of water into a beaker, with a stirrer.`] : [];
   const cooling =
     heat.kelvin >= heatLimits.cooled
       ? [
-          `Stand the beaker in ice water: all that follows would warm it by about ${show(heat.kelvin, 2)} K. Add it in portions, and let it cool after each.`,
+          `Stand the beaker in ice water: all that follows would warm it by about ${toDigits(heat.kelvin, 2)} K. Add it in portions, and let it cool after each.`,
         ]
       : [];
   const middle = parts.map((part, k) => stepOf(part, k === 0 && water === 0));
@@ -79,25 +80,25 @@ function stepOf(part: RecipePart, first: boolean): string {
   const how = first ? 'put it into a beaker, with a stirrer' : 'pour it in slowly, stirring';
   const amount =
     part.kind === 'poured'
-      ? `measure ${show(part.mL, 4)} mL of ${part.name} and ${how}`
+      ? `measure ${toDigits(part.mL, 4)} mL of ${part.name} and ${how}`
       : `${liquidAmount(part)}, and ${how}`;
   const sentence = fumes(part) ? `in the fume cupboard, ${amount}.` : `${amount}.`;
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
 }
 
 function liquidAmount({ name, grams, mL, mmol }: LiquidPart): string {
-  if (grams === null) return `measure ${show(mmol, 4)} mmol of ${name}`;
-  const volume = mL === null ? 'a liquid' : `a liquid of about ${show(mL, 4)} mL`;
-  return `weigh ${show(grams, 4)} g of ${name}, ${volume}`;
+  if (grams === null) return `measure ${toDigits(mmol, 4)} mmol of ${name}`;
+  const volume = mL === null ? 'a liquid' : `a liquid of about ${toDigits(mL, 4)} mL`;
+  return `weigh ${toDigits(grams, 4)} g of ${name}, ${volume}`;
 }
 
 function solidStep({ name, reagent, grams, mmol }: WeighedPart): string {
-  if (grams === null) return `Add ${show(mmol, 4)} mmol of ${name}, stirring until it has dissolved.`;
+  if (grams === null) return `Add ${toDigits(mmol, 4)} mmol of ${name}, stirring until it has dissolved.`;
   const isHot = (heatsOfSolution[reagent.id]?.kJ ?? 0) <= hot;
   const how = isHot
     ? 'add it to the cold water in small portions, stirring; it gets hot, so let it cool between them'
     : 'add it in portions, stirring until it has dissolved';
-  return `Weigh ${show(grams, 4)} g of ${name} and ${how}.`;
+  return `Weigh ${toDigits(grams, 4)} g of ${name} and ${how}.`;
 }
 
 /** kJ/mol: of solids, the hydroxides and calcium chloride give off as much or more (common practice). */
@@ -112,10 +113,4 @@ function fumes(part: LiquidPart | PouredPart): boolean {
     const ofBottle = (10 * sold.density * sold.massPercent) / reagent.molarMass;
     return mmol / part.stock.mL >= ofBottle / 2;
   });
-}
-
-/** With the zeros that show the digits, but never as a power of ten. @internal */
-export function show(value: number, digits: number): string {
-  const text = value.toPrecision(digits);
-  return text.includes('e') ? String(Number(text)) : text;
 }

@@ -1,8 +1,9 @@
+import { toDigits } from '../print-number.js';
 import { cautionsOf } from '../safety/cautions-of.js';
 import { type HeatOfMixing, heatLimits, heatOfMixing, type Mixed } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
 import { asBought } from './as-bought.js';
-import { inOrder, orderOfWork, show } from './order-of-work.js';
+import { inOrder, orderOfWork } from './order-of-work.js';
 import type { Recipe, RecipePart } from './recipe.js';
 
 /** What is known of a recipe before the work is. */
@@ -18,7 +19,7 @@ export interface Planned {
 }
 
 /** The part of a recipe that follows from its amounts, whatever the solution is for. */
-export type Work = { readonly status: 'planned' } & Pick<
+export type PlannedWork = { readonly status: 'planned' } & Pick<
   Recipe,
   'parts' | 'steps' | 'cautions' | 'heat' | 'notes'
 >;
@@ -36,7 +37,13 @@ export interface TooHot {
  *
  * @internal
  */
-export function workOf({ parts: unordered, mL, waterToMakeUp, solution, checks }: Planned): Work | TooHot {
+export function workOf({
+  parts: unordered,
+  mL,
+  waterToMakeUp,
+  solution,
+  checks,
+}: Planned): PlannedWork | TooHot {
   const parts = inOrder(unordered, mL, waterToMakeUp);
   const heat = heatOfMixing(parts.map(mixedOf), solution, mL - waterToMakeUp / 3);
   if (heat.kelvin >= heatLimits.refused) return tooHot(parts, heat);
@@ -71,11 +78,11 @@ const handled = (part: RecipePart) =>
 
 function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot {
   const names = parts.map(({ name }) => name).join(' and ');
-  const share = show(Math.floor((100 * heatLimits.refused) / heat.kelvin), 2);
+  const share = toDigits(Math.floor((100 * heatLimits.refused) / heat.kelvin), 2);
   return {
     status: 'too-hot',
     heat,
-    reason: `mixing ${names} would warm it by about ${show(heat.kelvin, 2)} K, and from ${heatLimits.refused} K on it may boil up and spit: dilute each of them first, the concentrated one slowly into cold water in ice, let both cool, and mix those stocks at no more than ${share} % of this concentration`,
+    reason: `mixing ${names} would warm it by about ${toDigits(heat.kelvin, 2)} K, and from ${heatLimits.refused} K on it may boil up and spit: dilute each of them first, the concentrated one slowly into cold water in ice, let both cool, and mix those stocks at no more than ${share} % of this concentration`,
   };
 }
 
@@ -83,6 +90,6 @@ function heatNotes({ kJ, kelvin, notCounted }: HeatOfMixing): string[] {
   if (!(kelvin >= heatLimits.told)) return [];
   const except = notCounted.length === 0 ? '' : `; not counted: ${notCounted.join(', ')}`;
   return [
-    `Mixing gives off about ${show(kJ, 2)} kJ: if none of it were lost, it would warm by about ${show(kelvin, 2)} K (an estimate from neutralisation, dissolving and dilution${except}).`,
+    `Mixing gives off about ${toDigits(kJ, 2)} kJ: if none of it were lost, it would warm by about ${toDigits(kelvin, 2)} K (an estimate from neutralisation, dissolving and dilution${except}).`,
   ];
 }

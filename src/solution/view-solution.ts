@@ -1,4 +1,5 @@
-import { fourDigits, frozenWithView } from '../frozen-with-view.js';
+import { frozenWithView } from '../frozen-with-view.js';
+import { fourDigits } from '../print-number.js';
 import type { Content, Solution } from './solution.js';
 
 /** A solution as it is handed out: frozen, and printed by a console as its volume and contents. @internal */

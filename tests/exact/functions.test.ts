@@ -11,7 +11,8 @@ import { movedPKa, stepAt } from '../../src/equilibrium/temperature/pka-at.js';
 import { ionProductAt, ionProductIn, releasedPKw } from '../../src/equilibrium/temperature/pkw-at.js';
 import { lawIn } from '../../src/exact/model/exact-activity.js';
 import { decimals } from '../../src/exact/numbers/decimals.js';
-import { type Interval, intervals } from '../../src/exact/numbers/intervals.js';
+import type { Interval } from '../../src/exact/numbers/interval-operations.js';
+import { intervals } from '../../src/exact/numbers/intervals.js';
 import type { Step } from '../../src/substance/protolyte.js';
 import water from '../reference/water.json' with { type: 'json' };
 

@@ -1,6 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { certainDigits, withMoreDigits } from '../numbers/certain-digits.js';
-import { type Interval, intervals } from '../numbers/intervals.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import { intervals } from '../numbers/intervals.js';
 import type { Ratio } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Forms, formsAt, netOf, strengthOf } from './exact-charge-balance.js';

@@ -2,7 +2,8 @@ import { activityLimits } from '../../equilibrium/activity/coefficients.js';
 import { takeConstants } from '../../equilibrium/activity/real-system.js';
 import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
 import { numberOf } from '../numbers/exactly.js';
-import { type Interval, type Intervals, intervals } from '../numbers/intervals.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import { type Intervals, intervals } from '../numbers/intervals.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import {

@@ -1,4 +1,5 @@
-import type { Interval, Intervals } from '../numbers/intervals.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import type { Intervals } from '../numbers/intervals.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 
 /** Two numbers between which another lies. @internal */

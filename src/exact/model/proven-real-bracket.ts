@@ -1,7 +1,8 @@
 import type { Decimal } from 'decimal.js';
 import { mostDigits, NotProvenError } from '../not-proven-error.js';
 import { decimals } from '../numbers/decimals.js';
-import { type Interval, intervals } from '../numbers/intervals.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import { intervals } from '../numbers/intervals.js';
 import { type Ratio, ratioOf } from '../numbers/ratio.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Constants, formsAt, netOf, strengthOf } from './exact-charge-balance.js';

@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js';
-import type { Interval } from './intervals.js';
+import type { Interval } from './interval-operations.js';
 
 /**
  * The decimal of so many digits that an interval stands for, off by less than one unit of its last digit; undefined where

@@ -1,6 +1,7 @@
 import { Decimal } from 'decimal.js';
 import type { ExactArithmetic } from './exact-arithmetic.js';
-import { type Interval, intervals } from './intervals.js';
+import type { Interval } from './interval-operations.js';
+import { intervals } from './intervals.js';
 import type { Ratio } from './ratio.js';
 
 /**

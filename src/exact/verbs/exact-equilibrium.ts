@@ -12,7 +12,8 @@ import { activityBetween, type PHBracket, strengthBetween } from '../model/ph-br
 import { provenBracketOf } from '../model/proven-bracket.js';
 import { type ExactProblem, readExactProblem } from '../model/read-exact-problem.js';
 import { certainDigits, withMoreDigits } from '../numbers/certain-digits.js';
-import { type Interval, type Intervals, intervals } from '../numbers/intervals.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import { type Intervals, intervals } from '../numbers/intervals.js';
 import { type ExactPH, exactPHOf } from './exact-ph.js';
 
 /** One species, to the digits wanted. */

@@ -1,7 +1,8 @@
 import { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Interval, intervals } from '../../../src/exact/numbers/intervals.js';
+import type { Interval } from '../../../src/exact/numbers/interval-operations.js';
+import { intervals } from '../../../src/exact/numbers/intervals.js';
 import { compared, type Ratio, ratioOf, ratios } from '../../../src/exact/numbers/ratio.js';
 
 const exact = (decimal: Decimal): Ratio => ratioOf(decimal.toFixed()) as Ratio;

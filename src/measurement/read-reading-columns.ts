@@ -15,7 +15,12 @@ export interface ReadingNeeds {
 }
 
 /** Reads readings, noting every fault. @internal */
-export function readGiven(value: unknown, path: string, faults: Faults, needs: ReadingNeeds): Readings {
+export function readReadingColumns(
+  value: unknown,
+  path: string,
+  faults: Faults,
+  needs: ReadingNeeds,
+): Readings {
   const before = faults.count;
   const keys = ['mL', 'pH', 'seconds', 'notes'];
   const unread = faults.object(value, path, 'readings { mL, pH }, as from readReadings', keys);
