@@ -1,5 +1,6 @@
 /**
- * The catalogue of acids, one by one. A bundler keeps those that are imported; in the main entry they are the namespace `acids`.
+ * The catalogue of acids, one by one. A bundler keeps those that are imported; in the main entry they are the namespace
+ * `acids`.
  *
  * @packageDocumentation
  */

@@ -4,7 +4,8 @@ import { frozen } from './frozen.js';
 const inspect = Symbol.for('nodejs.util.inspect.custom');
 
 /**
- * A frozen result that a console of Node.js prints as a few lines. JSON, copies and comparisons are those of the plain data.
+ * A frozen result that a console of Node.js prints as a few lines. JSON, copies and comparisons are those of the plain
+ * data.
  *
  * @param view - gives the lines
  * @internal

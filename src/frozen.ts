@@ -1,8 +1,10 @@
 /**
  * A value with all the plain data in it made unchangeable: what a caller does to it later changes no answer.
  *
- * Functions, typed arrays and numbers of decimal.js stay as they are: a typed array cannot be frozen, so those that are handed out are
- * copies. What is frozen already is not looked into again. The data have no getters; where there are some, freeze the parts.
+ * Functions, typed arrays and numbers of decimal.js stay as they are: a typed array cannot be frozen, so those that are
+ * handed out are
+ * copies. A value that is frozen already is taken as frozen throughout. The data have no getters: of an object with
+ * getters, freeze the parts.
  *
  * @internal
  */
@@ -11,7 +13,7 @@ export function frozen<T>(value: T): T {
     return value;
   if (Array.isArray(value)) {
     Object.freeze(value);
-    for (const item of value) if (typeof item === 'object') frozen(item); // the keys of a long column would be made as texts
+    for (const item of value) if (typeof item === 'object') frozen(item); // by items: `for … in` would make a text of every index
     return value;
   }
   if (!isPlain(value)) return value;

@@ -1,5 +1,6 @@
 /**
- * Acid–base equilibria in solution: what one weighs, what is in the beaker, its pH and species, and the titration curve.
+ * Acid–base equilibria in solution: what one weighs, what is in the beaker, its pH and species, and the titration
+ * curve.
  *
  * @packageDocumentation
  */

@@ -12,11 +12,11 @@ export interface PublishedSource {
   readonly work: Work;
   /** Table, page, equation or entry. */
   readonly where: string;
-  /** What it was read in and what that says, where it was not read in the work itself. */
+  /** The page in which it was read, and what stands there, where that is not the work itself. */
   readonly checked?: string;
 }
 
-/** A rule of thumb of the trade that no one can cite. */
+/** A rule of thumb of the trade, without a work to cite. */
 export interface CommonPractice {
   readonly kind: 'commonPractice';
   readonly note: string;
@@ -58,5 +58,5 @@ export function readSource(value: unknown, path: string, faults: Faults): Source
   return source as unknown as Source;
 }
 
-/** Stands for what could not be read, until the faults are thrown. */
+/** Takes the place of a source that could not be read, until the faults are thrown. */
 const unknownSource: Source = { kind: 'commonPractice', note: '?' };

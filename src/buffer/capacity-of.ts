@@ -11,8 +11,10 @@ import { givenConditions } from './given-conditions.js';
  *   β = dC_base/dpH = ln10 · ( [H+] + [OH−] + Σᵢ Cᵢ·varᵢ )                                            (1)
  *
  * with varᵢ the variance of the number of protons that protolyte i has lost; for one pair C·K·h/(K + h)². Water's own
- * share is counted in, so that strong acids and bases have a capacity too. (1) is the ideal case; with a model of activity
- * the ion that comes in with the base (charge +1) counts in the ionic strength, and so does the shift of the equilibrium.
+ * share is counted in, so that strong acids and bases have a capacity too. (1) is the ideal case; with a model of
+ * activity
+ * the ion that comes in with the base (charge +1) counts in the ionic strength, and so does the shift of the
+ * equilibrium.
  *
  * @throws InputError that lists every fault
  * @see D. D. Van Slyke, J. Biol. Chem. 52, 525–570 (1922)

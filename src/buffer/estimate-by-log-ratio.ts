@@ -51,7 +51,8 @@ export interface Amount {
  *
  *   pH ≈ pKa + log10([base]/[acid]),   both as poured                                                    (1)
  *
- * "As poured" means after whole reactions: strong acid or base turns the forms into each other, and nothing ionises. Only
+ * "As poured" means after whole reactions: strong acid or base turns the forms into each other, and nothing ionises.
+ * Only
  * one step can then be part way; its two forms are the pair. Where every step is either complete or not begun (an acid
  * alone, a salt alone, an excess of strong acid or base) there is no ratio, and (1) says nothing.
  *
@@ -59,7 +60,8 @@ export interface Amount {
  *
  *   error = log10(poured ratio / true ratio) − log10(γ_base/γ_acid) + (pKa − pKa′)                     (2)
  *
- * The first part grows where [H+] or [OH−] is no longer small beside the pair: dilute, far from the pKa, or a strong acid.
+ * The first part grows where [H+] or [OH−] is no longer small beside the pair: dilute, far from the pKa, or a strong
+ * acid.
  *
  * @throws InputError that lists every fault
  * @see L. J. Henderson, Am. J. Physiol. 21, 173 (1908); K. A. Hasselbalch, Biochem. Z. 78, 112 (1917)

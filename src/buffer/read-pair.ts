@@ -14,7 +14,8 @@ import { type MeasuredIngredient, readIngredient } from './read-ingredient.js';
 type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
 
 /**
- * Reads the two ingredients of a buffer, noting every fault: the one that brings the protolyte first, and what each brings.
+ * Reads the two ingredients of a buffer, noting every fault: the one that brings the protolyte first, and what each
+ * brings.
  *
  * @internal
  */

@@ -8,7 +8,8 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 
 /**
- * What a buffer is made from: something to weigh, or a liquid from its bottle, with its mass fraction where it is not pure; or
+ * What a buffer is made from: something to weigh, or a liquid from its bottle, with its mass fraction where it is not
+ * pure; or
  * a stock to pour.
  */
 export type BufferIngredient = Reagent | { readonly reagent: Reagent; readonly purity: number } | Solution;
@@ -19,7 +20,8 @@ export interface BufferRequest {
   /** Final volume, mL. */
   readonly mL: number;
   /**
-   * Total concentration of the buffering protolyte in all its forms, mol/L. Left out, two stocks are poured together to the
+   * Total concentration of the buffering protolyte in all its forms, mol/L. Left out, two stocks are poured together to
+   * the
    * final volume without water.
    */
   readonly molar?: number;

@@ -3,7 +3,8 @@ import type { Indicator } from '../substance/indicator.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 
-// Entries of the catalogues: the data as they stand, frozen, with the id in their type. The tests check them; nothing reads them at import.
+// Entries of the catalogues: the data as they stand, frozen, with the id in their type. The tests check them; nothing
+// reads them at import.
 
 /** An acid with its conjugate bases, the formulas of its species in its type. */
 export const cataloguedProtolyte = <const Formula extends string, const Id extends string>(

@@ -129,7 +129,8 @@ export const heatsOfDilution: Readonly<Record<string, HeatOfDilution>> = /*#__PU
     displaces: 43,
     source: dilutionTable,
   },
-  // To hydrogen sulfate: the table of mixing from the pure acid less -73 kJ/mol; the second proton is that of the protolyte.
+  // To hydrogen sulfate: the table of mixing from the pure acid less -73 kJ/mol; the second proton is that of the
+  // protolyte.
   sulfuricAcid: {
     givenOff: [
       [0.01, 73],

@@ -35,7 +35,8 @@ const gregory = (note: string): Source => ({
   note: `T. M. Gregory, E. C. Moreno, W. E. Brown, J. Res. NBS 74A, 461 (1970) and 78A, 667 (1974): ${note}`,
 });
 
-// Solids that a teaching lab meets. The source of a saturated solution has its concentration; the product follows from the ideal
+// Solids that a teaching lab meets. The source of a saturated solution has its concentration; the product follows from
+// the ideal
 // equilibrium of that solution, so that it holds to a factor of two among other salts.
 
 /** Calcium carbonate. */

@@ -5,13 +5,13 @@ import { readSource, type Source } from '../source.js';
 import { type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
 import { log10KAt } from './temperature/log10-k-at.js';
 
-/** What the solution and the air around it do with carbon dioxide. Left out, the solution is closed to the air. */
+/** The exchange of carbon dioxide between the solution and the air. Without it, the solution is closed to the air. */
 export interface CarbonDioxide {
   /** Partial pressure of CO2, atm. */
   readonly atm: number;
   /**
-   * Left out, the solution takes up or gives off CO2 until it is in equilibrium with `atm`. Else it only gives off: this share
-   * (0 none, 1 all) of the CO2 that must leave before the solution is no longer supersaturated at `atm` has left.
+   * Without it, the solution takes up or gives off CO2 until it is in equilibrium with `atm`. With it, CO2 only
+   * escapes: this share, from 0 to 1, of the CO2 by which the solution is supersaturated at `atm`.
    */
   readonly escape?: number;
   /** −log10 of Henry's constant, mol/(L·atm); by `pKHAt` if left out. */
@@ -24,7 +24,8 @@ export interface CarbonDioxide {
 }
 
 /**
- * Outdoor air: 423.9 ppm of CO2 in dry air (global mean of 2024) under 1 atm saturated with water vapour at 25 °C (0.0313 atm).
+ * Outdoor air: 423.9 ppm of CO2 in dry air (global mean of 2024) under 1 atm saturated with water vapour at 25 °C
+ * (0.0313 atm).
  *
  * Air in a full teaching laboratory commonly holds two to three times as much (common practice).
  *

@@ -2,7 +2,8 @@ import { type Family, prevailing } from './family.js';
 import { type StepAt, stepsInOrder } from './steps-in-order.js';
 
 /**
- * Amounts that enter a charge balance, in any one unit of amount and its volume: mol and L, or mmol and mL.
+ * The amounts of a charge balance, in one unit of amount and the unit of volume that goes with it: mol and L, or mmol
+ * and mL.
  * The amounts stand in the order of the families they belong to.
  */
 export interface Column {
@@ -18,7 +19,8 @@ export interface Balance {
   readonly kw: number;
   readonly families: readonly Family[];
   /**
-   * Of a gas held at a fixed pressure: c₀·β_j for its forms that lost 1, 2, … protons, c₀ the concentration of the dissolved
+   * Of a gas held at a fixed pressure: c₀·β_j for its forms that lost 1, 2, … protons, c₀ the concentration of the
+   * dissolved
    * gas and β_j = K₁…K_j. Left out where there is none.
    */
   readonly gas?: Float64Array;
@@ -40,7 +42,7 @@ export interface Charge {
   slope: number;
   bend: number;
   twist: number;
-  /** Room to work in; see `momentsAt`. It grows when a balance needs more. */
+  /** Working space, see `momentsAt`. It grows when a balance needs more. */
   moments: Float64Array;
 }
 
@@ -63,9 +65,11 @@ export const emptyCharge = (): Charge => ({
  * Two halves    what depends on h (`momentsAt`: this is what an evaluation costs) and what depends on the amounts
  *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same protolytes.
  * Cancellation  Q and the whole charges of the prevailing species cancel in any salt. They are added first, apart from
- *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken about
+ *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken
+ *               about
  *               the prevailing species, so the terms to either side of it are small and never cancel.
- * Monotone      κ₂ is a variance, both water terms rise and so does each of the gas (the last term, for one held at a fixed
+ * Monotone      κ₂ is a variance, both water terms rise and so does each of the gas (the last term, for one held at a
+ *               fixed
  *               pressure): F rises strictly with h, so it has one root.
  *
  * @param out - overwritten with the result
@@ -79,7 +83,7 @@ export function chargeAt(balance: Balance, column: Column, h: number, out: Charg
   return chargeOf(out.moments, column, out);
 }
 
-/** (1) to (3) for one column of amounts, with the moments where they stand. @internal */
+/** (1) to (3) for one column of amounts, with the moments at one h. @internal */
 export function chargeOf(moments: Float64Array, { volume, charge, amounts }: Column, out: Charge): Charge {
   let whole = charge;
   let net = volume * (moments[1] as number);
@@ -105,7 +109,8 @@ export function chargeOf(moments: Float64Array, { volume, charge, amounts }: Col
 export const momentsIn = ({ families }: Balance): number => 5 + 5 * families.length;
 
 /**
- * Everything in (1) that depends on h alone: one evaluation of the charge balance. In a typed array, since a number that is
+ * Everything in (1) that depends on h alone: one evaluation of the charge balance. In a typed array, since a number
+ * that is
  * passed to a function or kept in an object may cost an allocation. Five numbers each:
  *
  * - the water with its gas: h, to be set before the call; net charge of a litre and its three derivatives;

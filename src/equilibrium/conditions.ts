@@ -13,7 +13,7 @@ import { celsiusLimits, readCelsius } from './temperature/read-celsius.js';
 export interface Conditions {
   /** Temperature, °C; 25 by default. */
   readonly celsius?: number;
-  /** How activities fall behind concentrations; `ideal` by default. */
+  /** The law of activity coefficients; `ideal` by default. */
   readonly activity?: ActivityModel;
   /** Exchange of carbon dioxide with the air; none by default. */
   readonly carbonDioxide?: CarbonDioxide;

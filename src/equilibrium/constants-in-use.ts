@@ -16,7 +16,7 @@ export interface ConstantInUse {
   readonly source: Source;
 }
 
-/** Those that conditions call for. Another value that the caller gave in their place is the caller's own, and not listed. @internal */
+/** Those that conditions call for. A value that the caller gave instead is not listed. @internal */
 export function constantsInUse({ inUse, gas }: System): ConstantInUse[] {
   const { celsius, pKw, carbonDioxide } = inUse;
   const own: ConstantInUse[] = [];

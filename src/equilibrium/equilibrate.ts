@@ -19,10 +19,11 @@ import { viewEquilibrium } from './view-equilibrium.js';
  *
  *   [H+] − Kw/[H+] + Σ z·c(strong ions) + Σᵢ Cᵢ·z̄ᵢ([H+]) = 0
  *
- * By default an ideal solution at 25 °C, closed to the air; see {@link Conditions}. With a model of activity the constants
+ * By default an ideal solution at 25 °C, closed to the air; see {@link Conditions}. With a model of activity the
+ * constants
  * between concentrations depend on the ionic strength, which is found together with the pH.
  *
- * Everything counts as dissolved: the notes name the solids known to be less soluble than that.
+ * Everything counts as dissolved. The notes name the solids with which the solution is more than saturated.
  *
  * @throws InputError that lists every fault
  * @example
@@ -57,7 +58,7 @@ export function equilibriumOf(
 /** An equilibrium, the notes on it, and the solids that may precipitate. */
 export interface EquilibriumAndSolids {
   readonly equilibrium: Omit<Equilibrium, 'notes'>;
-  /** Those on solids left out. */
+  /** Without those on solids. */
   readonly notes: readonly string[];
   readonly solids: readonly Precipitate[];
 }

@@ -16,14 +16,15 @@ export interface Equilibrium {
   /** ½ Σ c·z² over every ion, mol/L. */
   readonly ionicStrength: number;
   /**
-   * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does to γ.
-   * A gas stays at its pressure; what has escaped has escaped.
+   * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does
+   * to γ.
+   * A gas stays at its pressure, and CO2 that has escaped does not come back.
    */
   readonly bufferCapacity: number;
   readonly species: readonly SpeciesAt[];
-  /** What is left of Σ z·c, mol/L: rounding. */
+  /** Σ z·c, mol/L: zero but for rounding. */
   readonly chargeImbalance: number;
-  /** What it rests on beside the solution's substances; `sourcesOf` finds the sources of all. */
+  /** The constants it rests on beside those of the substances. `sourcesOf` finds the sources of all. */
   readonly constants: readonly ConstantInUse[];
   readonly notes: readonly string[];
 }

@@ -5,7 +5,8 @@ import { sharesOf } from './shares.js';
 /**
  * The constants of one protolyte, made ready for evaluation at many hydrogen-ion concentrations.
  *
- * Both K and 1/K are kept, each rounded once from the pKa: a species to the acid side needs h/K, one to the base side K/h.
+ * Both K and 1/K are kept, each rounded once from the pKa: a species to the acid side needs h/K, one to the base side
+ * K/h.
  */
 export interface Family {
   /** Charge of the most protonated species. */

@@ -5,7 +5,7 @@ import { emptyRoot, hydrogenIon, type Root } from './hydrogen-ion.js';
 export interface HydrogenIonSeries {
   /** The solution in question: volume, charge of the strong ions, amounts (charge-balance.ts); to be filled before each call. */
   readonly totals: Float64Array;
-  /** The same to read from. */
+  /** The same as a column. */
   readonly column: Column;
   /** The last evaluation, with the count of all. */
   readonly root: Root;
@@ -29,7 +29,8 @@ export function hydrogenIonSeriesOf(balance: Balance): HydrogenIonSeries {
 }
 
 /**
- * The hydrogen-ion concentration of a solution that is much like the one before: the next point of a curve, the next row of a
+ * The hydrogen-ion concentration of a solution that is much like the one before: the next point of a curve, the next
+ * row of a
  * table. By Householder's method (hydrogen-ion.ts) from where the charge balance was last evaluated.
  *
  * The charge balance is linear in the amounts, so its value and derivatives there are known for the new totals too, and
@@ -39,9 +40,9 @@ export function hydrogenIonSeriesOf(balance: Balance): HydrogenIonSeries {
  *   h·e^s = h·(1 + y + y²/3)/(1 − y + y²/3),   y = s/2,   but for s⁵/720: less than (1) leaves              (2)
  *
  * Bracket     the signs met; before the first, every h > 0.
- * Ends        as there: where Newton's step is 1e-4 or less, one step more is the last.
+ * Ends        as in hydrogen-ion.ts: where Newton's step is 1e-4 or less, one more step is the last.
  * Falls back  on `hydrogenIon` and its bracket where a step is long, leaves the bracket, or is not the last of four.
- * Speed       the twin of `chargeOf` with its sums in local variables, one division a step, nothing allocated. Constants
+ * Speed       a copy of `chargeOf` with its sums in local variables, one division a step and no allocation. Constants
  *             stand inside the function, where the compiler sees them.
  *
  * @param out - its element `at` is overwritten with h
@@ -99,7 +100,7 @@ export function writeNextHydrogenIon(
   out[at] = hydrogenIon(balance, column, 0, root).h;
 }
 
-/** h to pH, in place. A pass of its own: a logarithm is a call, and would make the loop above spill its registers. @internal */
+/** h to pH, in place. A loop of its own, since the call of a logarithm would make the loop above spill its registers. @internal */
 export function toPH(column: Float64Array, length: number): void {
   for (let k = 0; k < length; k += 1) column[k] = -Math.log10(column[k] as number);
 }

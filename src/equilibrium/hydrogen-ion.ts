@@ -8,7 +8,7 @@ export interface Root {
   h: number;
   /** Why the last search ended: at a small step, at a bracket of two doubles, or (never seen) after all passes. */
   ended: 'step' | 'bracket' | 'passes';
-  /** How often the charge balance was evaluated, in all that this has been used for. */
+  /** The number of evaluations of the charge balance so far. */
   evaluations: number;
   /** The charge balance where it was last evaluated, one step from the root. */
   readonly scratch: Charge;
@@ -18,23 +18,30 @@ export interface Root {
 export const emptyRoot = (): Root => ({ h: 1e-7, ended: 'step', evaluations: 0, scratch: emptyCharge() });
 
 /**
- * The hydrogen-ion concentration at which a solution is neutral, by Householder's method of order four inside a bracket.
+ * The hydrogen-ion concentration at which a solution is neutral, by Householder's method of order four inside a
+ * bracket.
  *
  *   x = ln h,   u = F/F′,   x ← x − u·(1 − u·F″/2F′) / (1 − u·F″/F′ + u²·F‴/6F′)                        (1)
  *
  * One root    F rises strictly with h (charge-balance.ts).
- * Bracket     every protolyte wholly in its least protonated form leaves the charge least, wholly in its most protonated
+ * Bracket     every protolyte wholly in its least protonated form makes the charge smallest, wholly in its most
+ *             protonated
  *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation. A gas only
  *             raises the root; its first term joins Kw, and the others are at most what they are at the lower end.
  * Invariant   F(low) ≤ 0 ≤ F(high); a step that leaves the bracket, or two steps in a row that do not halve the
  *             step before, give way to halving the bracket in ln h.
- * Ends        where Newton's u is 1e-4 or less: F′ changes by a factor of at most e^(n·s) over a step s, n the most protons
- *             that one protolyte can lose (|κ₃| ≤ n·κ₂), so the root is that near. The step of (1) itself would not do: it is
+ * Ends        where Newton's u is 1e-4 or less: F′ changes by a factor of at most e^(n·s) over a step s, n the most
+ *             protons
+ *             that one protolyte can lose (|κ₃| ≤ n·κ₂), so the root is that near. The step of (1) itself would not do:
+ *             it is
  *             zero where u·F″ = 2F′, however far the root. Every third pass at worst halves the bracket in ln h.
- * Good to     the rounding of F. A step s leaves c·s⁴, where c = A₂³ − 2A₂A₃ + A₄ and A_k = F^(k)/(k!·F′). It is zero for a
- *             strong acid or base, for water and for a single buffer pair, and small for what overlaps: after a step of 1e-4,
+ * Good to     the rounding of F. A step s leaves c·s⁴, where c = A₂³ − 2A₂A₃ + A₄ and A_k = F^(k)/(k!·F′). It is zero
+ *             for a
+ *             strong acid or base, for water and for a single buffer pair, and small for what overlaps: after a step of
+ *             1e-4,
  *             below 1e-16.
- * Source      A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation (1970), chapter 4: the iterations of
+ * Source      A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation (1970), chapter 4: the
+ *             iterations of
  *             order d + 1 with d = 3 (Newton is d = 1, Halley d = 2)
  *
  * @param guess - a first h, for instance that of the neighbouring point of a curve; 0 for none

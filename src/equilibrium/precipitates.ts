@@ -4,7 +4,7 @@ import type { Solution } from '../solution/solution.js';
 import type { SparinglySoluble } from '../substance/sparingly-soluble.js';
 import type { Conditions } from './conditions.js';
 
-/** What is asked of a form in solution. */
+/** The properties of a form in solution that are needed here. */
 interface Form {
   readonly formula: string;
   /** mol/L. */
@@ -13,14 +13,14 @@ interface Form {
   readonly activity: number;
 }
 
-/** What is asked of an equilibrium. */
+/** The properties of an equilibrium that are needed here. */
 interface State {
   readonly solution: Solution;
   readonly conditions: Conditions;
   readonly species: readonly Form[];
 }
 
-/** A solid that may fall out. */
+/** A solid that may precipitate. */
 export interface Precipitate {
   readonly solid: SparinglySoluble;
   /** log10 of how many times the product in its saturated solution is exceeded. */
@@ -28,7 +28,8 @@ export interface Precipitate {
 }
 
 /**
- * The solids of its protolytes and strong ions with which a solution is more than saturated, by the product of the activities or concentrations of
+ * The solids of its protolytes and strong ions with which a solution is more than saturated, by the product of the
+ * activities or concentrations of
  * their forms. A warning: everything still counts as dissolved.
  *
  * @internal
@@ -51,7 +52,7 @@ export function precipitatesOf({ solution, conditions, species }: State): Precip
 /** Solids without a protolyte. */
 const ofStrongIons: readonly SparinglySoluble[] = [calciumHydroxide, bariumHydroxide, potassiumPerchlorate];
 
-/** A solution made with what dissolves is saturated, not more; the products have three decimals. */
+/** The products have three decimals, so a saturated solution may exceed them by this much. */
 const rounding = 2e-3;
 
 function excessOf({ forms, log10K, of }: SparinglySoluble, found: ReadonlyMap<string, Form>): number {

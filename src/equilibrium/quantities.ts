@@ -1,6 +1,6 @@
 declare const counts: unique symbol;
 
-/** A number that remembers what it counts: a literal fits, another quantity does not. */
+/** A number with the name of its quantity in its type. A literal is accepted, another quantity is not. */
 export type Quantity<Name extends string> = number & { readonly [counts]?: Name };
 
 /** −log10 of the hydrogen-ion activity. */

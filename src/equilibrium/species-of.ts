@@ -23,7 +23,8 @@ export interface SpeciesAt {
 }
 
 /**
- * Every species of a solved solution: H+ and OH-, the forms of each protolyte that is present, those of the gas, the strong ions.
+ * Every species of a solved solution: H+ and OH-, the forms of each protolyte that is present, those of the gas, the
+ * strong ions.
  *
  * @param column - what is in the solution now, after any escape of CO2
  * @internal

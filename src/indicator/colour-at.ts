@@ -31,8 +31,10 @@ export const colourLabel =
  *   A = (drops/2) · ((1 − α)·A_acid + α·A_base),   α = 1/(1 + 10^(pKIn − pH)),   light = 10^−A            (1)
  *
  * in each of three channels, red, green and blue: absorbances add, so yellow and blue make green, which an average of
- * colours would not. The absorbances of each form come from its bands through the CIE 1931 observer; without bands, from
- * the colour's name by the rule of complementary colours; those of a mixture from its parts. Two drops are the usual amount
+ * colours would not. The absorbances of each form come from its bands through the CIE 1931 observer; without bands,
+ * from
+ * the colour's name by the rule of complementary colours; those of a mixture from its parts. Two drops are the usual
+ * amount
  * in about 50 mL of water (common practice). pKIn, if unknown, is taken midway.
  *
  * @param options - `drops` of indicator solution in the flask; 2 if left out

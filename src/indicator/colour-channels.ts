@@ -12,10 +12,12 @@ export interface Channels {
  *
  *   A(λ) = Σ Aₖ·2^(−(2(λ − λₖ)/wₖ)²),   X = ∫ x̄(λ)·10^(−A(λ)) dλ, Y and Z alike                          (1)
  *
- * Light of equal energy at every wavelength; each channel is divided by what pure water would give. A channel below 0 or
+ * Light of equal energy at every wavelength; each channel is divided by what pure water would give. A channel below 0
+ * or
  * above 1 belongs to a colour that no screen shows, and stays as it is here.
  *
- * Source [1]  C. Wyman, P.-P. Sloan, P. Shirley, J. Comput. Graph. Tech. 2(2), 1–11 (2013): the CIE 1931 colour-matching
+ * Source [1]  C. Wyman, P.-P. Sloan, P. Shirley, J. Comput. Graph. Tech. 2(2), 1–11 (2013): the CIE 1931
+ * colour-matching
  *             functions as sums of Gaussians, from memory; tested against the CIE's table, 0.015 off at most
  * Source [2]  IEC 61966-2-1:1999, from CIE XYZ to linear sRGB
  *

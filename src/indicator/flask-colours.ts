@@ -20,7 +20,8 @@ export interface FlaskColours {
 }
 
 /**
- * The colour of the flask along a titration curve, as an approximation; see {@link colourAt}. That the indicator thins as
+ * The colour of the flask along a titration curve, as an approximation; see {@link colourAt}. That the indicator thins
+ * as
  * the flask fills is left out: the light's path through the solution grows with it.
  *
  * @param curve - `mL` and `pH` columns, as `titration.curve(…)` gives them

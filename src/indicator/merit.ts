@@ -14,7 +14,8 @@ import type { Asked } from './read-titration.js';
  * Peak        pH is a function of V, so V(p) = V_eq at one p only, p_eq. About it the integrand is a peak of width
  *             s = δ·|dpH/dV|, however flat the curve and narrow the peak. With p = p_eq + s·sinh t,
  *             dp/(1 + ((p − p_eq)/s)²) = s·dt/cosh t: smooth, on the scale of t = 1.
- * Elsewhere   log |V − V_eq| changes on the scale of one pH unit whatever the concentrations, and so does the integrand.
+ * Elsewhere   log |V − V_eq| changes on the scale of one pH unit whatever the concentrations, and so does the
+ *             integrand.
  * Breaks      the kinks of w, p_eq, the pH at V = 0 (where V(p) begins), and every half unit of pH between them.
  * Good to     `within` by the estimate of `integral`, which is returned; tested against a quadrature over V below 1e-6.
  *

@@ -13,7 +13,8 @@ import { usableFirst } from './verdict.js';
 import { viewRanking, viewSet } from './view-ranking.js';
 
 /**
- * Indicators in order of their score, the best first; see {@link scoreIndicator}. What is not for use is left out unless it is named.
+ * Indicators in order of their score, the best first; see {@link scoreIndicator}. What is not for use is left out
+ * unless it is named.
  *
  * @param indicators - a list, such as `Object.values(indicators)` for the whole catalogue
  * @param options - `at` for one equivalence point; without it each is judged for the one it serves best
@@ -50,8 +51,10 @@ export function rankIndicators(
 }
 
 /**
- * A set of indicators for one titration: for each of its equivalence points in order, those that serve it better than any
- * other point, the best first. So no indicator is chosen for two points. What is not for use is left out unless it is named.
+ * A set of indicators for one titration: for each of its equivalence points in order, those that serve it better than
+ * any
+ * other point, the best first. So no indicator is chosen for two points. What is not for use is left out unless it is
+ * named.
  *
  * @throws InputError that lists every fault
  * @example

@@ -20,7 +20,8 @@ export interface Asked extends Pick<Titration, 'pHAt' | 'slopeAt' | 'volumesAt'>
 const what = 'a titration as titrate returns it';
 
 /**
- * Reads a titration from a caller's value: it must have its methods, which a copy that came through JSON has not. Each of
+ * Reads a titration from a caller's value: it must have its methods, which a copy that came through JSON has not. Each
+ * of
  * their answers is read in turn.
  *
  * @internal

@@ -7,9 +7,11 @@ interface Judged extends Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 't
 }
 
 /**
- * Why the score is what it is: "Methyl red changes 0.18 mL before the equivalence point; the result would be 4.1 % low."
+ * Why the score is what it is: "Methyl red changes 0.18 mL before the equivalence point; the result would be 4.1 %
+ * low."
  *
- * The indicator is the subject of every sentence, and the result that of its second half. A further sentence says where it is not
+ * The indicator is the subject of every sentence, and the result that of its second half. A further sentence says where
+ * it is not
  * to be used, and where the Davies equation leads to another verdict.
  *
  * @internal

@@ -47,9 +47,11 @@ export interface ReferenceTubes {
 export const tubeMargin = 1;
 
 /**
- * The tubes that show the two colours of an indicator: a few mL of water with a drop or two of strong acid, or strong base.
+ * The tubes that show the two colours of an indicator: a few mL of water with a drop or two of strong acid, or strong
+ * base.
  *
- * Water free of carbon dioxide, ideal solutions at 25 °C. Strong acids and bases are corrosive even by the drop: read the
+ * Water free of carbon dioxide, ideal solutions at 25 °C. Strong acids and bases are corrosive even by the drop: read
+ * the
  * `cautions`, and follow the safety data sheet, local rules and a qualified supervisor.
  *
  * @throws InputError that lists every fault

@@ -12,7 +12,8 @@ import { type RealAsked, withDavies } from './with-davies.js';
 /** How an indicator is judged. */
 export interface ScoreOptions {
   /**
-   * The point to be found; by default the one that the indicator serves best. A point that the titration does not have, such
+   * The point to be found; by default the one that the indicator serves best. A point that the titration does not have,
+   * such
    * as `equivalencePoints[7]`, is an error.
    */
   readonly at?: EquivalencePoint | undefined;

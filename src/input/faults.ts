@@ -9,17 +9,17 @@ export const at = (path: string, key: string): string => (path === '' ? key : `$
 
 /**
  * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
- * that the reading can go on and find the other faults; `done()` then throws once, with all of them.
+ * that the reading goes on and finds the other faults. `done()` then throws once, with all of them.
  *
- * Objects and lists are copied as they are read, each value once: what is calculated with is what was checked, whatever
- * a getter says the second time, and a caller who changes an object later changes no result.
+ * Objects and lists are copied as they are read, each value once. So the calculation uses the values that were checked,
+ * and a caller who changes an object later changes no result.
  *
  * @internal
  */
 export class Faults {
   readonly #call: string;
   readonly #issues: Issue[] = [];
-  /** Where an object should stand and does not: that its keys are missing too goes without saying. */
+  /** The paths at which an object is missing. Its keys are not reported as missing too. */
   readonly #absent: string[] = [];
 
   constructor(call: string) {
@@ -56,7 +56,7 @@ export class Faults {
     return limits.from ?? limits.to ?? 1;
   }
 
-  /** A column of such numbers, as a list or a typed array, and of the bad ones the first ten. A good one costs a comparison. */
+  /** A column of such numbers, as a list or a typed array. Of bad numbers the first ten are reported. */
   numbers(value: unknown, path: string, what: string, limits: Limits, most: number): ArrayLike<number> {
     const typed = ArrayBuffer.isView(value) && !(value instanceof DataView);
     const column = typed
@@ -83,7 +83,7 @@ export class Faults {
     return '?';
   }
 
-  /** An object. With `keys`, any other key is a fault: what is misspelt must not be lost. */
+  /** An object. With `keys`, any other key is a fault: a misspelt key would be lost otherwise. */
   object(value: unknown, path: string, what: string, keys?: readonly string[]): Unread {
     const unread = fieldsOf(value);
     if (value === undefined) this.add('missing', path, what, value);

@@ -23,7 +23,8 @@ export type IssueCode =
 /**
  * The caller's mistake: every fault found in one call, listed together.
  *
- * Tell it by `name` (`'InputError'`) rather than by `instanceof`, which fails where two copies of the package are loaded.
+ * Tell it by `name` (`'InputError'`) rather than by `instanceof`, which fails where two copies of the package are
+ * loaded.
  *
  * @example
  * ```ts
@@ -56,5 +57,5 @@ function messageOf(call: string, issues: readonly Issue[]): string {
   return `${call}: ${count} faults\n${lines.map((line) => `- ${line}`).join('\n')}`;
 }
 
-/** The reading of a call ends with this many faults: a bad list of a million items is not worth a million lines. @internal */
+/** The reading of a call ends with this many faults, so that a bad list of a million items gives a message of readable length. @internal */
 export const mostIssues = 100;

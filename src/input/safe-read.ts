@@ -4,7 +4,8 @@ export type Unread = Readonly<Record<string, unknown>>;
 /**
  * A copy of a plain object, each value read once; undefined for anything else and for what throws when read.
  *
- * A date, a map, a promise or a boxed number is an object to JavaScript, but has no fields to read: it is refused by its tag.
+ * A date, a map, a promise or a boxed number is an object to JavaScript, but has no fields to read: it is refused by
+ * its tag.
  *
  * @internal
  */

@@ -77,7 +77,8 @@ export const nernstSlope = (celsius: number): number =>
  * With two standards the uncertainty is that of the standards; with more it is the scatter about the line, and
  * `residuals` show it. That the potential is the same at every temperature where pH is 7 is assumed, as meters do.
  *
- * Source: R. P. Buck et al., Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169 (multi-point calibration).
+ * Source: R. P. Buck et al., Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169 (multi-point
+ * calibration).
  *
  * @param points - two to twenty standards, each with `mV` or each with `pH`
  * @throws InputError that lists every fault

@@ -18,7 +18,8 @@ export interface Window {
 const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1);
 
 /**
- * The functions of G. Gran, Analyst 77, 661–671 (1952), doi:10.1039/AN9527700661, each a straight line that is zero at an
+ * The functions of G. Gran, Analyst 77, 661–671 (1952), doi:10.1039/AN9527700661, each a straight line that is zero at
+ * an
  * equivalence point; V₀ the volume in the flask, h = 10^−pH where an acid is titrated and 10^pH where a base is.
  *
  *   granStrong   (V₀ + V)·h     before: the strong acid or base that is left

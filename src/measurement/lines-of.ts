@@ -12,7 +12,8 @@ export interface Line {
 }
 
 /**
- * The lines of a text, each in cells: apart by tabs, by semicolons, by blanks between numbers or by commas, whichever most
+ * The lines of a text, each in cells: apart by tabs, by semicolons, by blanks between numbers or by commas, whichever
+ * most
  * lines speak for. A line with a quotation mark is parsed by itself, so that an open one spoils one line and no more.
  *
  * @internal

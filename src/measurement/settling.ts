@@ -10,7 +10,8 @@ export interface Settling {
 }
 
 /**
- * How long to wait by common practice, s, where nothing is known of the probe: the lower of the usual 10 to 15 s suits a
+ * How long to wait by common practice, s, where nothing is known of the probe: the lower of the usual 10 to 15 s suits
+ * a
  * stirred, buffered solution, the upper the readings about an end point.
  */
 export const usualWait = /*#__PURE__*/ frozen({ from: 10, to: 15 });
@@ -37,7 +38,8 @@ export function settlingError(settling: Settling, options: { readonly seconds: n
 }
 
 /**
- * The wait, s, after which no more than an error is missing: τ·ln(|change|/error), and none where the change is no more.
+ * The wait, s, after which no more than an error is missing: τ·ln(|change|/error), and none where the change is no
+ * more.
  *
  * @param options.error - in pH, what may be missing
  * @throws InputError that lists every fault

@@ -4,7 +4,8 @@ import type { PHStandard } from '../substance/ph-standard.js';
 /**
  * The pH of a standard buffer at a temperature, on the line between the two nearest temperatures of its table.
  *
- * The tables go by 5 °C and are printed to 0.001; a line misses their curvature by less than 0.001 (borax near 0 °C, the
+ * The tables go by 5 °C and are printed to 0.001; a line misses their curvature by less than 0.001 (borax near 0 °C,
+ * the
  * most curved).
  *
  * @param standard - one of `pHStandards`, or one of your own
@@ -73,5 +74,5 @@ export function pHIn({ celsius, pH }: StandardTable, t: number): number {
 
 const num = (column: ArrayLike<number>, k: number): number => column[k] as number;
 
-/** Stands for what could not be read, until the faults are thrown. */
+/** Takes the place of a source that could not be read, until the faults are thrown. */
 const unreadable: StandardTable = { name: 'the standard', celsius: [-50, 200], pH: [7, 7] };

@@ -26,7 +26,8 @@ const risingSteps = (column: readonly Decimal[]) =>
 const rises = (column: readonly Decimal[]) => risingSteps(column) === column.length - 1;
 
 /**
- * Whether volume and pH changed places: a column of volumes rises at every step and leaves the scale of pH, or starts at
+ * Whether volume and pH changed places: a column of volumes rises at every step and leaves the scale of pH, or starts
+ * at
  * zero; one of pH does neither. @internal
  */
 export function areSwapped(rows: readonly Row[]): boolean {

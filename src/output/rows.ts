@@ -31,10 +31,12 @@ const mostRows = 1e7;
 /**
  * Row by row what a result holds column by column: a curve, the response of a buffer, a capacity over pH, readings.
  *
- * Single values and notes are left out. A list of columns, such as `beside` of a buffer's response, gives a list in each row.
+ * Single values and notes are left out. A list of columns, such as `beside` of a buffer's response, gives a list in
+ * each row.
  *
  * @param table - a result whose columns are lists or typed arrays of one length
- * @throws InputError that lists every fault: columns of different lengths, values that are neither finite numbers nor texts nor null
+ * @throws InputError that lists every fault: columns of different lengths, values that are neither finite numbers nor
+ * texts nor null
  * @example
  * ```ts
  * import { rows } from 'protolysis';

@@ -29,7 +29,8 @@ export type ColumnPath<Row, Depth extends readonly unknown[] = []> = Depth['leng
 export type ColumnFormats<Row> = { readonly [Path in ColumnPath<Row>]?: ColumnFormat };
 
 /**
- * A plain table of text, one line each row under a line of headings: numbers to the right, text to the left, and a dash where
+ * A plain table of text, one line each row under a line of headings: numbers to the right, text to the left, and a dash
+ * where
  * there is no value.
  *
  * @param table - a list of rows, such as `titration.equivalencePoints`, or a result in columns, such as a curve

@@ -6,10 +6,12 @@ import type { Solution } from '../solution/solution.js';
 import type { LiquidPart, PouredPart, RecipePart, WeighedPart } from './recipe.js';
 
 /**
- * Parts in the order in which they go in: solids into water, then the liquids, the most dilute first, so that a concentrated
+ * Parts in the order in which they go in: solids into water, then the liquids, the most dilute first, so that a
+ * concentrated
  * acid or base always goes into what is more dilute than it is.
  *
- * Where the stocks leave less than a third of the volume to water, the most dilute of them comes before the solids, which
+ * Where the stocks leave less than a third of the volume to water, the most dilute of them comes before the solids,
+ * which
  * would else not have enough to dissolve in.
  *
  * @internal

@@ -47,7 +47,8 @@ export interface Recipe {
   /** Final volume, mL. */
   readonly mL: number;
   /**
-   * Water in all, mL, if volumes were additive and what is weighed or measured from a bottle took up none: make up to the mark
+   * Water in all, mL, if volumes were additive and what is weighed or measured from a bottle took up none: make up to
+   * the mark
    * instead.
    */
   readonly waterToMakeUp: number;

@@ -12,7 +12,8 @@ import { handOut } from './view-solution.js';
  *
  *   2 OH⁻ + CO₂ → CO₃²⁻ + H₂O,   n(CO₂) = share·n(OH⁻)/2
  *
- * Hydroxide is what the strong ions leave over, as in a solution of NaOH. The volume is taken as unchanged.
+ * The hydroxide is the excess of strong cations over strong anions, as in a solution of NaOH. The volume is taken as
+ * unchanged.
  *
  * @param options - `share`: of the hydroxide, from 0 to 1
  * @throws InputError that lists every fault; also where the strong ions leave no hydroxide

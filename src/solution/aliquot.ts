@@ -6,8 +6,7 @@ import { handOut } from './view-solution.js';
 /**
  * A measured part of a solution, as a pipette takes it.
  *
- * It may be larger than the solution, so that one litre of titrant made on paper serves any burette: what is kept is
- * the composition.
+ * It may be larger than the solution: one litre of titrant made on paper serves any burette. The composition is kept.
  *
  * @param part - `mL`: volume of the part
  * @throws InputError that lists every fault

@@ -9,7 +9,7 @@ export interface Given {
 }
 
 /**
- * Notes a fault where one id stands for two reagents, or for two sets of constants, among those that come together.
+ * Notes a fault where one id means two reagents, or two sets of constants, in one call.
  *
  * @internal
  */
@@ -37,7 +37,7 @@ export function readConflicts(given: readonly Given[], faults: Faults): void {
   }
 }
 
-/** Whether an id stands for the same as when it was first met. */
+/** Whether an id means the same substance as where it stood first. */
 function agrees(known: Map<string, string>, id: string, text: string): boolean {
   const first = known.get(id) ?? text;
   known.set(id, first);

@@ -36,7 +36,7 @@ export type Ingredient = { readonly reagent: Reagent } & (
 export interface SolutionRecipe {
   /** Final volume, mL; 1000 if left out, where only concentrations matter. */
   readonly mL?: number;
-  /** Nothing at all is legal: pure water. */
+  /** An empty list is pure water. */
   readonly contents: readonly Ingredient[];
 }
 
@@ -48,8 +48,10 @@ export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as 
  *
  *   n = purity · m / M,   n = c · V
  *
- * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the solid is
- * taken as inert and dropped. A reagent named twice is added up. Without `mL` the solution is a `StockSolution`: its
+ * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the
+ * solid is
+ * taken as inert and dropped. The amounts of a reagent that is named twice are added. Without `mL` the solution is a
+ * `StockSolution`: its
  * concentrations count, and the compiler refuses it as an analyte or in a mixture.
  *
  * @throws InputError that lists every fault

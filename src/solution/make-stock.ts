@@ -5,12 +5,12 @@ import { type Solution, solutionLimits } from './solution.js';
 import { handOut } from './view-solution.js';
 
 /**
- * One litre of a concentrated acid or base from what its bottle says: mass percent and density.
+ * One litre of a concentrated acid or base, from the mass percent and density on its bottle.
  *
  *   c = 10 · ρ · w / M,   ρ in g/mL, w in g per 100 g of solution
  *
- * Diluting such a stock is hot and splashes: eye protection and gloves, the concentrated acid into the water and never
- * the other way round, by the safety data sheet, the local rules and under a qualified supervisor.
+ * Diluting such a stock is hot and splashes. Wear eye protection and gloves, and pour the concentrated acid into the
+ * water, never the other way round. The safety data sheet, the local rules and a qualified supervisor come first.
  *
  * @param stock - `massPercent` above 0 to 100; `density` g/mL, from 0.5 to 3
  * @throws InputError that lists every fault

@@ -47,7 +47,7 @@ export function readGiven(value: unknown, path: string, given: Given[], faults: 
   return reagent;
 }
 
-/** Reads a solution's volume, mL; where it is wrong the greatest, in which any amount fits. @internal */
+/** Reads a solution's volume, mL. A wrong one gives the greatest volume, in which any amount fits. @internal */
 export function readSolutionVolume(value: unknown, path: string, faults: Faults): number {
   const { leastML, mL: most } = solutionLimits;
   const before = faults.count;
@@ -55,7 +55,7 @@ export function readSolutionVolume(value: unknown, path: string, faults: Faults)
   return faults.count === before ? mL : most;
 }
 
-/** An aliquot of a solution at the limit may stand an ulp above it. */
+/** Rounding may put an aliquot of a solution at the limit just above it. */
 const rounding = 1e-12;
 
 /** Reads an amount in mmol that must fit into a volume. @internal */

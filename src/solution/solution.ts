@@ -18,19 +18,20 @@ export interface Solution {
   readonly mL: number;
   /** Each reagent once. */
   readonly contents: readonly Content[];
-  /** What one calls it, where it has a name, as the waters of `waters` have. */
+  /** Its name, where it has one, as the waters of `waters` have. */
   readonly name?: string;
-  /** Where its make-up comes from, where it was not chosen. */
+  /** The source of its composition, where that was not chosen. */
   readonly source?: Source;
 }
 
 declare const assumed: unique symbol;
 
-/** A volume in mL that nobody stated: a litre, taken so that concentrations become amounts. */
+/** A volume in mL that was not stated: a litre is assumed, so that concentrations become amounts. */
 export type AssumedVolume = number & { readonly [assumed]?: true };
 
 /**
- * A solution made without a volume. Its concentrations count, as those of a titrant or a stock do; where a volume is poured
+ * A solution made without a volume. Its concentrations count, as those of a titrant or a stock do; where a volume is
+ * poured
  * (`PouredSolution`), the compiler asks for one.
  */
 export interface StockSolution extends Solution {

@@ -3,7 +3,7 @@ import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
 import type { Solution } from './solution.js';
 
-/** What a solution holds of each protolyte and each ion, whatever reagents it came from. */
+/** The amounts of each protolyte and each ion in a solution, from all its reagents. */
 export interface Totals {
   readonly protolytes: readonly { readonly protolyte: Protolyte; readonly mmol: number }[];
   readonly ions: readonly { readonly ion: Ion; readonly mmol: number }[];

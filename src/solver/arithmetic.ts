@@ -1,4 +1,4 @@
-/** What a formula asks of a kind of number, so that it can be written once for doubles, decimals, intervals and fractions. */
+/** The operations that a formula needs of a kind of number. A formula over them is written once for doubles, decimals, intervals and fractions. */
 export interface Arithmetic<N> {
   /** A whole number. */
   of(value: number): N;
@@ -8,7 +8,7 @@ export interface Arithmetic<N> {
   over(a: N, b: N): N;
 }
 
-/** What it may ask beyond that of numbers that are not fractions. */
+/** The operations that fractions do not have. */
 export interface Functions<N> extends Arithmetic<N> {
   /** The decimal that a number is written as: 0.1 is one tenth, if this kind of number can hold it. */
   decimal(value: number): N;

@@ -1,4 +1,4 @@
-/** What a quadrature came to. */
+/** The result of a quadrature. */
 export interface Integral {
   readonly value: number;
   /** An upper estimate of how far `value` may be off. */
@@ -6,8 +6,8 @@ export interface Integral {
 }
 
 /**
- * ∫ f between the first and the last of the breaks, by the Gauss–Kronrod pair of 7 and 15 points: the piece that is
- * worst off is halved until all together are good enough.
+ * ∫ f between the first and the last of the breaks, by the Gauss–Kronrod pair of 7 and 15 points: the piece with the
+ * greatest error is halved until the sum of errors is small enough.
  *
  *   K = ½(b − a) Σ wₖ·f(xₖ),   error ≈ |K − G|                                                           (1)
  *

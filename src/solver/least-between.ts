@@ -1,6 +1,6 @@
-/** What a search for a minimum came to; a caller has to look at `status` before there is a number to use. */
+/** The result of a search for a minimum. A caller has to look at `status` before there is a number to use. */
 export type LeastFound =
-  /** The least place found; where f falls or rises throughout, that is an end. */
+  /** The place of the minimum; an end of the bracket where f falls or rises throughout. */
   | { readonly status: 'found'; readonly x: number }
   /** f was no finite number at this place. */
   | { readonly status: 'not-finite'; readonly at: number };

@@ -1,4 +1,4 @@
-/** What a search for a root came to; a caller has to look at `status` before there is a number to use. */
+/** The result of a search for a root. A caller has to look at `status` before there is a number to use. */
 export type RootFound =
   /** A root, or the place of a jump through zero, to the last doubles. */
   | { readonly status: 'found'; readonly x: number }

@@ -1,8 +1,8 @@
 /**
- * The sum of a list, as good as if it were added in twice the working precision and rounded once.
+ * The sum of a list, as if it were added in twice the working precision and rounded once.
  *
- * Charges of strong ions cancel to the last digits in any neutral salt; adding them one by one would leave rounding
- * where nothing should be left.
+ * Charges of strong ions cancel to the last digits in any neutral salt; added one by one, they would leave a rounding
+ * error in place of zero.
  *
  * Good to     one rounding of the true sum, plus n²·2⁻¹⁰⁶ of the sum of absolute values
  * Source      A. Neumaier, Z. Angew. Math. Mech. 54, 39–51 (1974), doi:10.1002/zamm.19740540106

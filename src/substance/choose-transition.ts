@@ -5,7 +5,7 @@ import type { Indicator } from './indicator.js';
 import { readIndicator } from './read-indicator.js';
 
 /**
- * The same indicator with the transition range that one work prints; handbooks differ by up to a unit.
+ * The same indicator with the transition range that one work prints. Handbooks differ by up to a unit of pH.
  *
  * The range that was in use moves to the alternatives. A titration exponent that lies outside the new range is dropped.
  *

@@ -2,7 +2,7 @@ import { Faults } from '../input/faults.js';
 import { readComposition } from './formula.js';
 import { printFormula } from './print-formula.js';
 
-/** So many of a species, its formula in plain notation; an empty formula stands for nothing. */
+/** A number of one species, its formula in plain notation. An empty formula is no species. */
 export interface Term {
   readonly count: number;
   readonly formula: string;
@@ -11,9 +11,9 @@ export interface Term {
 /**
  * A reaction equation in print, with water on whichever side it takes to balance.
  *
- * Labels of species may hide water: `CO2(aq)` is carbonic acid less H2O, `B(OH)4-` boric acid and OH-. So the water given is
- * dropped, and what is missing on one side, where it is whole molecules of H2O, put in. Labels that are not formulas (`HEPES`) leave
- * the water as it was given.
+ * Labels of species may hide water: `CO2(aq)` is carbonic acid less H2O, `B(OH)4-` boric acid and OH-. So the water
+ * given is dropped, and the whole molecules of H2O that one side lacks are put in. With labels that are not formulas
+ * (`HEPES`) the water stays as given.
  *
  * @internal
  */
@@ -45,7 +45,7 @@ function waterMissing(left: readonly Term[], right: readonly Term[]): number | u
   return faults.any || H !== 2 * O || Object.values(others).some((atoms) => atoms !== 0) ? undefined : O;
 }
 
-/** `2 HC₂O₄⁻` where two formulas are one. */
+/** Joins equal formulas: `2 HC₂O₄⁻`. */
 function print(terms: readonly Term[]): string {
   const counts = new Map<string, number>();
   for (const { count, formula } of terms)

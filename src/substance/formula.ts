@@ -29,7 +29,7 @@ export function readComposition(value: unknown, path: string, faults: Faults): C
 const chargeAndState = /(?:\([1-9]\d*[+-]\)|[+-])?(?:\((?:aq|s|l|g)\))?$/;
 const closing: Readonly<Record<string, string>> = { '(': ')', '[': ']', '{': '}' };
 
-/** Far above any real substance, far below what would overflow. */
+/** Far above the counts of any real substance, and far below overflow. */
 const limits = { count: 1000, atoms: 100_000 } as const;
 
 /** What should stand in the formula instead; places are counted in characters from 1. */
@@ -90,7 +90,7 @@ class Reader {
     return count;
   }
 
-  /** What matches here, or nothing. */
+  /** The text that matches at this place; undefined where none does. */
   #take(pattern: RegExp): string {
     pattern.lastIndex = this.#position;
     const taken = pattern.exec(this.#formula)?.[0] ?? '';

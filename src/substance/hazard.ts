@@ -2,13 +2,13 @@ import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource, type Source } from '../source.js';
 
 /**
- * What a substance does to who handles it, and from which concentration on: a dilute solution needs other words than
- * its bottle.
+ * The hazard of a substance, and the concentrations from which it holds: a dilute solution needs other words than its
+ * bottle.
  */
 export interface Hazard {
-  /** The highest first. What stands at a limit holds above it, up to the next. */
+  /** The highest first. The effect at a limit holds above it, up to the next limit. */
   readonly limits: readonly HazardLimit[];
-  /** What else to say of the bottle, and of any solution above the lowest limit. */
+  /** Further words on the bottle, and on any solution above the lowest limit. */
   readonly words: string;
   /** Of the limits. */
   readonly source: Source;
@@ -18,7 +18,7 @@ export interface Hazard {
 export interface HazardLimit {
   /** Percent by mass. */
   readonly percent: number;
-  /** Fit to stand before `from 25 % by mass`, such as `corrosive`. */
+  /** A word that stands before `from 25 % by mass`, such as `corrosive`. */
   readonly effect: string;
 }
 

@@ -36,7 +36,7 @@ export interface Part {
   readonly amount: number;
 }
 
-/** What other works say, kept beside the values in use. */
+/** The values of other works, kept beside those in use. */
 export interface IndicatorAlternatives {
   readonly transitions?: readonly (Transition & { readonly source: Source })[];
   readonly pKIns?: readonly { readonly pKIn: number; readonly source: Source; readonly note?: string }[];
@@ -68,7 +68,7 @@ export interface Indicator {
   readonly alternatives?: IndicatorAlternatives;
   /** The usual cautions, in plain words; the safety data sheet of the bottle comes first. */
   readonly hazard?: string;
-  /** Why it is not to be taken for end points: rankings leave it out unless it is named outright. */
+  /** Why it is not to be used for end points. Rankings leave it out unless `include` names it. */
   readonly notForUse?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];
 }

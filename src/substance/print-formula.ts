@@ -3,7 +3,8 @@ import { Faults } from '../input/faults.js';
 /**
  * A formula in plain notation as print has it, with sub- and superscripts; other labels stay legible.
  *
- * One charge stands bare at the end, several in brackets (`HCO3-`, `CO3(2-)`), so that a charge never looks like a count.
+ * One charge stands bare at the end, several in brackets (`HCO3-`, `CO3(2-)`), so that a charge never looks like a
+ * count.
  *
  * @throws InputError if `formula` is not a text of 1 to 200 characters
  * @example
@@ -26,7 +27,7 @@ export function printFormula(formula: string): string {
 /** Before a state, if there is one. */
 const chargeAtEnd = /(?:\([1-9]\d*[+-]\)|(?<=[A-Za-z\d)\]}])[+-])(?=(?:\((?:aq|s|l|g)\))?$)/;
 
-/** A dot between parts with the factor after it, which stays as it is; or a count, which goes below the line. */
+/** A dot between parts with its factor, which stays as it is, or a count, which becomes a subscript. */
 const dotOrCount =
   /(?<=[A-Za-z\d)\]}])[·*.](?=\d*(?:\.\d+)?[A-Z([{])(?:\d+(?:\.\d+)?)?|(?<=[A-Za-z)\]}])\d+/g;
 

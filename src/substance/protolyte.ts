@@ -21,12 +21,13 @@ export interface Step {
   readonly dCp?: number;
   /** Of the pKa. */
   readonly standardUncertainty?: number;
-  /** The constant over a range of temperatures, where someone fitted it: goes before dH and dCp. */
+  /** The constant fitted over a range of temperatures. Where it is there, it is used instead of dH and dCp. */
   readonly log10K?: TemperatureFit;
   /** Ionic strength of the salt medium in which the constant was measured, mol/L; left out or 0: a thermodynamic constant. */
   readonly ionicStrength?: number;
   /**
-   * Of a constant in a medium: between concentrations throughout (`concentration`, the default), or with the activity of H+, as a
+   * Of a constant in a medium: between concentrations throughout (`concentration`, the default), or with the activity
+   * of H+, as a
    * glass electrode gives it, and concentrations of the two forms (`mixed`).
    */
   readonly convention?: 'concentration' | 'mixed';
@@ -62,11 +63,11 @@ export interface Protolyte<Formula extends string = string> {
   /** One fewer than the species. */
   readonly steps: readonly Step[];
   readonly alternatives?: readonly Alternative[];
-  /** Solids that it forms, whose solubility is limited: a note tells where more is dissolved than would be. */
+  /** Solids of limited solubility that it forms. A note says where a solution is more than saturated. */
   readonly solids?: readonly SparinglySoluble[];
   /** The usual caution, in plain words (from memory, no substitute for the safety data sheet). */
   readonly hazard?: string;
-  /** Why it is no buffer for a teaching lab: `chooseBuffer` leaves it out unless it is asked for by id. */
+  /** Why it is no buffer for a teaching lab. `chooseBuffer` leaves it out unless `include` names its id. */
   readonly notForBuffers?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];
 }
@@ -82,7 +83,8 @@ export const protolyteLimits = /*#__PURE__*/ frozen({ pKa: [-10, 20], steps: 16,
  * Formulas are labels: any text will do, but `printFormula` sets plain notation in print, with one charge bare at the
  * end and several in brackets: `HCO3-`, `CO3(2-)`.
  *
- * @param protolyte - species from most to least protonated, charges falling by one; pKa from −10 to 20, at most 16 steps
+ * @param protolyte - species from most to least protonated, charges falling by one; pKa from −10 to 20, at most 16
+ * steps
  * @returns the same data, plain and as good after a trip through JSON, with a note if the steps are out of order
  * @throws InputError that lists every fault
  * @example

@@ -31,7 +31,7 @@ export function readIndicator(value: unknown, path: string, faults: Faults): Ind
   return readWithin(value, path, faults, 1);
 }
 
-/** `levels`: how deep mixtures of mixtures may still go; a mixture that holds itself ends here. */
+/** `levels` is the depth to which mixtures of mixtures are read, so that a mixture that holds itself ends. */
 function readWithin(value: unknown, path: string, faults: Faults, levels: number): Indicator {
   const unread = faults.object(
     value,
@@ -98,7 +98,7 @@ function readRange(unread: Readonly<Record<string, unknown>>, path: string, faul
   return { from, to };
 }
 
-/** A change over less than this would be one that nobody could see. */
+/** The narrowest transition, in units of pH. */
 const narrowest = 0.001;
 
 function readExponent(value: unknown, path: string, { from, to }: Transition, faults: Faults) {

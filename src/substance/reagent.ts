@@ -13,7 +13,7 @@ export interface Ion {
   readonly charge: number;
 }
 
-/** What one weighs or pours, and what it gives to a solution. */
+/** A substance that one weighs or pours, and what it gives to a solution. */
 export interface Reagent {
   readonly id: string;
   readonly name: string;
@@ -23,10 +23,11 @@ export interface Reagent {
   readonly molarMass?: number;
   /** Per formula unit. */
   readonly protolytes: readonly { readonly protolyte: Protolyte; readonly count: number }[];
-  /** Per formula unit: they say in which form the protolytes come. */
+  /** Per formula unit. The ions say in which form the protolytes come. */
   readonly ions: readonly { readonly ion: Ion; readonly count: number }[];
   /**
-   * The usual cautions, in plain words, or with the concentrations from which they hold; the safety data sheet of the bottle
+   * The usual cautions, in plain words, or with the concentrations from which they hold; the safety data sheet of the
+   * bottle
    * comes first.
    */
   readonly hazard?: string | Hazard;
@@ -36,8 +37,10 @@ export interface Reagent {
 /**
  * Defines a reagent: what one weighs or pours.
  *
- * The ions say in which form a protolyte comes: acetic acid without an ion is the acid itself, with Na⁺ its sodium salt.
- * Strong acids and bases are ions alone (HCl is Cl⁻, NaOH is Na⁺): protons and hydroxide follow from the charge balance.
+ * The ions say in which form a protolyte comes: acetic acid without an ion is the acid itself, with Na⁺ its sodium
+ * salt.
+ * Strong acids and bases are ions alone (HCl is Cl⁻, NaOH is Na⁺): protons and hydroxide follow from the charge
+ * balance.
  *
  * @returns the same data, with `molarMass` (g/mol) filled in from the formula where it was left out
  * @throws InputError that lists every fault

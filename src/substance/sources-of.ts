@@ -8,7 +8,7 @@ import { readMolarMass } from './molar-mass.js';
 /** A source, and what was taken from it. */
 export interface SourceUse {
   readonly source: Source;
-  /** What rests on it, such as `carbonic acid: step 1`. */
+  /** The values that rest on it, such as `carbonic acid: step 1`. */
   readonly for: readonly string[];
   /** The source in words, with the work spelled out. */
   readonly citation: string;
@@ -17,7 +17,8 @@ export interface SourceUse {
 /**
  * The sources of everything that a value holds: of a protolyte, a reagent, a solution, the setup of a titration, …
  *
- * Walks plain data and lists every source that stands there, each once, with what it is for. Alternatives beside the values
+ * Walks plain data and lists every source that stands there, each once, with what it is for. Alternatives beside the
+ * values
  * in use are left out, and so are the solids of a protolyte.
  *
  * @param holder - an object or a list; cycles in it do no harm
@@ -28,7 +29,8 @@ export interface SourceUse {
  *
  * const [first] = sourcesOf(acids.phenol);
  * first?.for; // => ['phenol: step 1']
- * first?.citation; // => 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959), value at 25 °C; checked: IUPAC Digitized pKa Dataset (reliable, 9.994)'
+ * first?.citation; // => 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959), value at 25 °C; checked:
+ * IUPAC Digitized pKa Dataset (reliable, 9.994)'
  * ```
  */
 export function sourcesOf(holder: object): readonly SourceUse[] {
@@ -83,10 +85,10 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
   return frozen([...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation })));
 }
 
-/** What no number rests on: other values, and solids that are only warned of. */
+/** Keys that no number rests on: other values, and solids that are only warned of. */
 const leftOut = ['alternatives', 'solids'];
 
-/** An object still to look into, where it stands, the nearest thing with a name around it, and which part of that it is. */
+/** An object to look through: its path, the nearest named object around it, and its part of that. */
 interface Place {
   readonly value: object;
   readonly path: string;
@@ -107,7 +109,7 @@ function own(value: object, key: string): unknown {
   }
 }
 
-/** Undefined for a proxy that does not tell them. */
+/** Undefined for a proxy that throws. */
 function keysIn(value: object): readonly string[] | undefined {
   try {
     return Object.keys(value);
@@ -116,7 +118,7 @@ function keysIn(value: object): readonly string[] | undefined {
   }
 }
 
-/** Not so where the caller brought the molar mass. */
+/** False where the caller gave the molar mass. */
 function hasMolarMassOfFormula(value: object): boolean {
   const molarMass = own(value, 'molarMass');
   return (

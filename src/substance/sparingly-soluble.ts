@@ -6,7 +6,7 @@ export interface SparinglySoluble {
   readonly name: string;
   /** What a formula unit gives to the water, by the labels of the forms, and how many of each. */
   readonly forms: Readonly<Record<string, number>>;
-  /** log10 of the product of what stands in its saturated solution. */
+  /** log10 of the product of its forms in a saturated solution. */
   readonly log10K: number;
   /** Of activities (a solubility product at zero ionic strength), or of concentrations in pure water that holds no more, mol/L. */
   readonly of: 'activities' | 'concentrations';

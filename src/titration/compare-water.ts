@@ -46,10 +46,12 @@ export interface WaterInUse {
 }
 
 /**
- * A titration with good water beside the same with the water, or the titrant, in use: by how much each equivalence point and each
+ * A titration with good water beside the same with the water, or the titrant, in use: by how much each equivalence
+ * point and each
  * endpoint moves.
  *
- * Good water adds nothing but its volume, which moves no equivalence point. An endpoint is where the curve first has its pH.
+ * Good water adds nothing but its volume, which moves no equivalence point. An endpoint is where the curve first has
+ * its pH.
  *
  * @param setup - the analyte before any water is added
  * @throws InputError that lists every fault

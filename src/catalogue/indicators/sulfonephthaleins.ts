@@ -362,7 +362,8 @@ export const mCresolPurple = /*#__PURE__*/ cataloguedIndicator({
     text: '0.1 g in 26.2 mL of 0.01 mol/L sodium hydroxide, made up to 250 mL with water',
     source: crcDirections,
   },
-  // 8.66 at zero ionic strength less 0.32 for an acid of charge −1 in 0.1 mol/L (Davies) is 8.34: 8.32 is the constant in use at the bench.
+  // 8.66 at zero ionic strength less 0.32 for an acid of charge −1 in 0.1 mol/L (Davies) is 8.34: 8.32 is the constant
+  // in use at the bench.
   alternatives: {
     transitions: [{ from: 7.4, to: 9, source: juniorOlympiad }],
     pKIns: [

@@ -12,7 +12,8 @@ import { kiellandSizes, kiellandSource } from './kielland-sizes.js';
 export interface ActivityLaw {
   readonly name: string;
   /**
-   * A at 25 °C, for a law that was fitted with one; it moves with temperature in proportion to that of `debyeHuckelAt`, which is
+   * A at 25 °C, for a law that was fitted with one; it moves with temperature in proportion to that of `debyeHuckelAt`,
+   * which is
    * what is taken where this is left out.
    */
   readonly A25?: number;

@@ -2,7 +2,7 @@ import type { Source } from '../../source.js';
 import type { ActivityLaw } from './activity-law.js';
 
 /**
- * How the activity of an ion falls behind its concentration, a = γ·c.
+ * The activity coefficients of ions, a = γ·c.
  *
  * Bring your own as a plain object: `name`, `log10Gamma` and `source` are enough.
  *
@@ -23,12 +23,13 @@ export interface ActivityModel {
   readonly name: string;
   /** log10 γ of an ion of this charge at an ionic strength, mol/L, and a temperature, °C. */
   log10Gamma(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
-  /** Its derivative with respect to the ionic strength, L/mol; left out, it is taken numerically. */
+  /** Its derivative with respect to the ionic strength, L/mol. Without it, the derivative is taken numerically. */
   dLog10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
   /** The second derivative, L²/mol²; only inflection points need it. Left out, it is taken numerically. */
   d2Log10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
   /**
-   * Whether log10 γ = z²·f(I) with one f for all ions, whose slope shrinks as I grows from zero (or has turned upward). Then one
+   * Whether log10 γ = z²·f(I) with one f for all ions, whose slope shrinks as I grows from zero (or has turned upward).
+   * Then one
    * evaluation serves all ions, and uniqueness of the ionic strength can be proved on the way: curves come faster.
    */
   readonly squareLaw?: boolean;
@@ -36,13 +37,13 @@ export interface ActivityModel {
   readonly upTo?: number;
   readonly source: Source;
   /**
-   * The law as plain data, where it is one: what JSON keeps of a law, and what conditions that come from JSON are read by. A
-   * model of your own, with functions that differ, leaves it out.
+   * The law as plain data. JSON keeps it, and conditions that come from JSON are read by it. A model with functions of
+   * your own leaves it out.
    */
   readonly law?: ActivityLaw;
   /** Sources of what it takes from elsewhere, such as the permittivity of water. */
   readonly restsOn?: readonly Source[];
 }
 
-/** Beyond it products of coefficients leave the range of doubles. @internal */
+/** Beyond it, products of coefficients leave the range of doubles. @internal */
 export const largestLog10Gamma = 90;

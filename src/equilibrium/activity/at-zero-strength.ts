@@ -5,13 +5,14 @@ import type { ActivityModel } from './activity-model.js';
 /**
  * A protolyte whose constants hold at zero ionic strength, by a law of activity at 25 °C.
  *
- * A step HA → H + A that was measured in a salt medium brings a constant between concentrations, or a mixed one with the
+ * A step HA → H + A that was measured in a salt medium has a constant between concentrations, or a mixed one with the
  * activity of H+. With γ at the ionic strength of the medium,
  *
  *   pK° = pK′ − log10 γ(A) + log10 γ(HA) − log10 γ(H)      concentration constant                       (1)
  *   pK° = pK′ − log10 γ(A) + log10 γ(HA)                   mixed constant                               (2)
  *
- * (1) follows from a = γ·c in each place of K. The law is the one that the calculation goes on with, so that the pH at the
+ * (1) follows from a = γ·c in each place of K. The law is the one that the calculation goes on with, so that the pH at
+ * the
  * strength of the medium comes out as it was measured there, whatever the law.
  *
  * @internal

@@ -7,7 +7,7 @@ export interface Coefficients {
   readonly model: ActivityModel;
   readonly celsius: number;
   readonly kinds: readonly Kind[];
-  /** Above this ionic strength, mol/L, coefficients stay what they are there. */
+  /** Above this ionic strength, mol/L, coefficients no longer change. */
   readonly ceiling: number;
   /** Where they were taken last, mol/L. */
   ionicStrength: number;
@@ -18,21 +18,24 @@ export interface Coefficients {
   readonly bend: Float64Array;
 }
 
-/** What a model tells ions apart by. */
+/** The properties by which a model distinguishes ions. */
 export interface Kind {
   readonly charge: number;
   readonly formula: string;
 }
 
 /**
- * How far coefficients are carried: up to an ionic strength of 100 mol/L, which no solution reaches, and for H+ and OH- while
- * |log10 γ| is at most 5, since beyond that water itself would come apart, or not at all.
+ * How far coefficients are carried: up to an ionic strength of 100 mol/L, which no solution reaches, and for H+ and OH-
+ * while
+ * |log10 γ| is at most 5, since beyond that the ion product of water would have no meaning.
  */
 export const activityLimits = /*#__PURE__*/ frozen({ ionicStrength: 100, log10GammaOfWater: 5 } as const);
 
 /**
- * Coefficients of these kinds, with a ceiling: an ionic strength of 100 mol/L, lowered by tenths as often as needed, at which
- * every |log10 γ| is at most 90 and that of H+ and OH- at most 5. Beyond any model's range by far, it keeps γ in the range of
+ * Coefficients of these kinds, with a ceiling: an ionic strength of 100 mol/L, lowered by tenths as often as needed, at
+ * which
+ * every |log10 γ| is at most 90 and that of H+ and OH- at most 5. Beyond any model's range by far, it keeps γ in the
+ * range of
  * doubles and, since γ no longer changes, ensures that a self-consistent ionic strength exists.
  *
  * @param spectators - ions whose coefficients no constant depends on; the ceiling fits them too
@@ -90,7 +93,7 @@ export function takeCoefficients(out: Coefficients, ionicStrength: number): void
   }
 }
 
-/** log10 γ = z²·f(I): f once for all. */
+/** With log10 γ = z²·f(I), f is evaluated once for all kinds. */
 function takeSquares(out: Coefficients, at: number, held: boolean): void {
   const { model, celsius, kinds } = out;
   const log10 = at === 0 ? 0 : model.log10Gamma(1, at, celsius, 'H+');

@@ -7,11 +7,12 @@ export interface Direction {
 }
 
 /**
- * The change of ln a and I that makes up for what net charge and ionic strength (amount, like the moments) are off by.
+ * The change of ln a and I that compensates an error in net charge and ionic strength, both as amounts, like the
+ * moments.
  *
  *   M·x = −(net, strength),   M = ∂(net charge, strength − I·V)/∂(ln a, I)        by ion-moments.ts (1) and (2)
  *
- * det M is negative wherever the least root has not ceased to exist.
+ * det M is negative wherever the smallest root exists.
  *
  * @internal
  */

@@ -76,7 +76,8 @@ function extendedOf(law: ActivityLaw): ActivityModel {
 }
 
 /**
- * The extended law of Debye and Hückel with Kielland's sizes of ions, log10 γ = −A·z²·√I/(1 + B·a·√I). For I up to 0.1 mol/L.
+ * The extended law of Debye and Hückel with Kielland's sizes of ions, log10 γ = −A·z²·√I/(1 + B·a·√I). For I up to 0.1
+ * mol/L.
  *
  * Ions that Kielland does not list, or that are spelled otherwise than in `kiellandSizes`, are taken as 4.5 Å.
  *

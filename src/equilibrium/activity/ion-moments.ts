@@ -2,10 +2,12 @@ import { type Family, prevailing } from '../family.js';
 import type { IonColumn, RealSystem } from './real-system.js';
 
 /**
- * Net charge and ionic strength of a solution, and how both change with pH and with the coefficients; in the column's unit of
+ * Net charge and ionic strength of a solution, and how both change with pH and with the coefficients; in the column's
+ * unit of
  * amount.
  *
- * With n the amounts, z the charges and ℓ′ = d log10 γ/dI of all species, H+ and OH- included, and ⟨x, y⟩ = Σ n·x·y for free
+ * With n the amounts, z the charges and ℓ′ = d log10 γ/dI of all species, H+ and OH- included, and ⟨x, y⟩ = Σ n·x·y for
+ * free
  * species, Σ C·cov(x, y) within each family (its total stays):
  *
  *   ∂net/∂ln a = ⟨z, z⟩,         ∂net/∂I = −ln10·⟨z, ℓ′⟩           a: activity of H+                      (1)
@@ -27,7 +29,8 @@ export const emptyIonMoments = (): IonMoments => ({ net: 0, strength: 0, zz: 0, 
 /**
  * Moments at a hydrogen-ion concentration h, with the constants and coefficients that the system has taken.
  *
- * As in charge-balance.ts, whole charges are added first and moments are taken about the prevailing species. Derived here.
+ * As in charge-balance.ts, whole charges are added first and moments are taken about the prevailing species. Derived
+ * here.
  *
  * @internal
  */

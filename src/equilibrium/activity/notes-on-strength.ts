@@ -3,13 +3,15 @@ import type { ActivityModel } from './activity-model.js';
 import { activityLimits } from './coefficients.js';
 
 /**
- * The ionic strength, mol/L, above which a pH of this library is no number to use: common practice. Laws of the kind of Debye and
- * Hückel end between 0.1 and 0.5 mol/L; above about 1 mol/L, interactions between particular ions and the water they bind count
+ * The ionic strength, mol/L, above which a pH of this library is not to be used: common practice. Laws of the kind of
+ * Debye and
+ * Hückel end between 0.1 and 0.5 mol/L; above about 1 mol/L, interactions between particular ions and the water they
+ * bind count
  * as much as their charge.
  */
 const mostUsableStrength = 1;
 
-/** A strength that has come out above a limit by the rounding of sums alone is still at it. */
+/** A strength above a limit by the rounding of sums alone counts as being at the limit. */
 const rounding = 1e-9;
 
 /** What is uncertain about activity coefficients at an ionic strength, mol/L. @internal */
@@ -26,7 +28,8 @@ export function notesOnStrength(
 }
 
 /**
- * What to say of a capacity, mol/L per unit of pH, that is not above zero: a law of activity has been carried too far. @internal
+ * The note on a capacity, mol/L per unit of pH, that is not above zero: there the law of activity is far beyond its
+ * range. @internal
  */
 export const notesOnCapacity = (...capacities: readonly number[]): string[] =>
   capacities.some((capacity) => !(capacity > 0))

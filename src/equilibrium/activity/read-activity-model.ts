@@ -18,8 +18,8 @@ const keys = [
 ];
 
 /**
- * Reads an activity model from a caller's value, and tries it once. One that is a law as plain data is made anew from its data: a copy
- * that came through JSON, or from another copy of this package, is as good.
+ * Reads an activity model from a caller's value, and tries it once. A law as plain data is made anew from its data, so
+ * a copy that came through JSON or from another copy of this package works too.
  *
  * @internal
  */
@@ -68,7 +68,7 @@ export function readActivityModel(
   return model;
 }
 
-/** The model of a law as plain data; functions beside it must be its own, as they are where nothing went through JSON. */
+/** The model of a law as plain data. Functions given beside it must agree with the law. */
 function readModelOfLaw(unread: Unread, path: string, celsius: number, faults: Faults): ActivityModel {
   const model = modelOf(readActivityLaw(unread.law, `${path}.law`, faults));
   const { log10Gamma } = unread;

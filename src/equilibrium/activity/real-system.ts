@@ -4,7 +4,7 @@ import type { Family } from '../family.js';
 import type { ActivityModel } from './activity-model.js';
 import { type Coefficients, coefficientsOf, type Kind, takeCoefficients } from './coefficients.js';
 
-/** A column that knows what its strong ions add to the ionic strength. */
+/** A column with the share of its strong ions in the ionic strength. */
 export interface IonColumn extends Column {
   /** Σ z²·n over the strong ions. */
   readonly squares: number;

@@ -8,7 +8,7 @@ interface Rate {
   readonly second: number;
 }
 
-/** How ln n of a species that lost `lost` protons moves, apart from what its family shares. */
+/** The derivatives of ln n of a species that lost `lost` protons, without the term that its whole family shares. */
 function rateOf({ coefficients }: RealSystem, kind: number, lost: number, to: Direction): Rate {
   const { slope, bend } = coefficients;
   return {
@@ -67,7 +67,8 @@ const average = (weights: readonly number[], value: (index: number) => number) =
   weights.reduce((total, weight, index) => total + weight * value(index), 0);
 
 /**
- * The concentration of a gas held at fixed pressure, its ions included, and how it moves along a path of (ln a, I).
+ * The concentration of a gas at fixed pressure, its ions included, mol/L, and its derivatives along a path of (ln a,
+ * I).
  *
  * @param to - the direction of the path, `bend` its second derivatives
  * @internal

@@ -4,7 +4,7 @@ import { compensatingChange } from './compensating-change.js';
 import { emptyIonMoments, type IonMoments, ionMomentsAt } from './ion-moments.js';
 import { type IonColumn, type RealSystem, takeConstants } from './real-system.js';
 
-/** Where charge balance and ionic strength agree. */
+/** A state at which the charge balance holds and the ionic strength is that of the species. */
 export interface RealState {
   /** Activity of H+, mol/L. */
   activity: number;
@@ -33,8 +33,9 @@ export const emptyState = (): RealState => ({
  *
  *   net(a, I) = 0,   strength(a, I) − I·V = 0                                                          (1)
  *
- * At a given I the charge balance has one root (charge-balance.ts); J(I) is the ionic strength of the species there, and J(I) = I
- * is left to solve. With ℓ′ as in ion-moments.ts and R = ⟨z², z²⟩ − ⟨z², z⟩²/⟨z, z⟩ ≥ 0, for a law log10 γ = z²·f(I),
+ * At a given I the charge balance has one root (charge-balance.ts). With J(I) the ionic strength of the species there,
+ * J(I) = I remains to be solved. With ℓ′ as in ion-moments.ts and R = ⟨z², z²⟩ − ⟨z², z⟩²/⟨z, z⟩ ≥ 0, for a law log10 γ
+ * = z²·f(I),
  *
  *   dJ/dI = −½·ln10·f′(I)·R                                                                            (2)
  *
@@ -42,13 +43,15 @@ export const emptyState = (): RealState => ({
  *
  * There is a root  J is at least what the strong ions alone make it, and bounded, since γ is held above a ceiling
  *             (coefficients.ts): J − I is positive at the one end and negative at the other.
- * Which one   the least: the state reached when γ is let go from its value at the least possible I. Far beyond its range the
+ * Which one   the smallest: the one that is reached from the smallest possible I upward. Far beyond its range the
  *             limiting law has several for a highly charged protolyte; within the range of any model none was found.
- * Fast way    Newton's method on (1) from J of the least I: both residuals at once, so quadratic. Taken only where it goes
- *             straight: dJ/dI < 1, steps that shrink, and, unless the root is known to be the only one, none above 10 % in I.
- * Safe way    else a ladder from the least I, each rung to J of the one below: while J rises, no root lies between. Once I is
- *             passed, Newton's method inside the bracket, halved where a step leaves it or does not halve the one before; h
- *             anew at each I. After a hundred rungs they double, and two roots closer than a rung would be passed over.
+ * Fast way    Newton's method on (1) from J of the least I: both residuals at once, so quadratic. Taken only where
+ *             dJ/dI < 1, the steps shrink and, unless the root is known to be the only one, none exceeds 10 % in I.
+ * Safe way    otherwise a ladder from the smallest I, each rung at J of the one below: while J rises, no root lies
+ *             between. Once I is
+ *             passed, Newton's method inside the bracket, halved where a step leaves it or does not halve the one
+ *             before; h
+ *             anew at each I. After a hundred rungs they double; two roots closer than a rung would then be missed.
  * Good to     the rounding of the charge balance.
  * Derived here.
  *
@@ -58,9 +61,11 @@ export const emptyState = (): RealState => ({
  *
  * where this is below 1 there is one root, and the search may start from the neighbouring point of a curve.
  *
- * The system and `out.moments` are left at the root, but after `rough` a step of 1e-8 away, where pH alone is good in full.
+ * The system and `out.moments` are left at the root. After `rough` they are a step of 1e-8 away: then only the pH has
+ * full precision.
  *
- * @param out - overwritten; where its `h` is not 0, the search may start from what it holds: the neighbouring point of a curve
+ * @param out - overwritten; where its `h` is not 0, the search may start from what it holds: the neighbouring point of
+ * a curve
  * @internal
  */
 export function selfConsistent(

@@ -3,7 +3,8 @@ import { gasConstant, zeroCelsius } from './kelvin.js';
 import { referenceCelsius } from './pka-at.js';
 
 /**
- * How the pKa of a step moves with temperature, per °C: the derivative of what `pKaAt` takes, null where nothing is known.
+ * How the pKa of a step moves with temperature, per °C: the derivative of what `pKaAt` takes, null where nothing is
+ * known.
  *
  *   dpKa/dT = −(ΔH + ΔCp·(T − θ)) / (ln10·R·T²),   θ = 298.15 K                                         (1)
  *

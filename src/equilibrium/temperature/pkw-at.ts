@@ -12,7 +12,8 @@ import { waterDensityAt } from './water-density.js';
  *   pKw = −2n·[log10(1 + Q) − Q/(Q + 1)·ρ·(β₀ + β₁/T + β₂·ρ)] + pKw(gas) + 2·log10(M/1000)
  *   Q = ρ·exp(α₀ + α₁/T + α₂/T²·ρ^(2/3)),   pKw(gas) = γ₀ + γ₁/T + γ₂/T² + γ₃/T³        T in K, ρ in g/cm³
  *
- * with ρ from Kell (1975). On the molal scale. At 25 °C the equation gives 13.9945, which tables print as 13.995. The printed
+ * with ρ from Kell (1975). On the molal scale. At 25 °C the equation gives 13.9945, which tables print as 13.995. The
+ * printed
  * value is the one in use, and the equation is raised by the difference, 0.0005, at every temperature.
  *
  * Source: IAPWS R11-07(2019), after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006),

@@ -19,7 +19,8 @@ export interface ChargeRoot {
 }
 
 /**
- * The activity of H+ at which net charge is zero, by Newton's method in ln a inside a bracket; approximate, and not proven.
+ * The activity of H+ at which net charge is zero, by Newton's method in ln a inside a bracket; approximate, and not
+ * proven.
  *
  * @param lastStep - the relative step whose square may be left
  * @internal

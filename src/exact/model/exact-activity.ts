@@ -38,7 +38,8 @@ export interface ActivityAt<N> {
  *
  *   log10 γ = −z²·A·f(I),   f = (1 − 1/(1 + b·√I))/b − c·I,   f′ = 1/(2·√I·(1 + b·√I)²) − c
  *
- * In this form √I stands once in the first term of f; and where b is the same for all ions, every coefficient and every ratio of
+ * In this form √I stands once in the first term of f; and where b is the same for all ions, every coefficient and every
+ * ratio of
  * coefficients is a power of γ of charge 1. So intervals of I give narrow intervals of them.
  *
  * @param atReference - whether the temperature is 25 °C

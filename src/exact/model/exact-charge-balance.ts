@@ -82,7 +82,8 @@ export interface Forms<N> {
 }
 
 /**
- * @param prevailing - how many protons each protolyte's prevailing species has lost at about this activity; any number will do, but
+ * @param prevailing - how many protons each protolyte's prevailing species has lost at about this activity; any number
+ * will do, but
  * with this intervals stay narrow
  * @param narrow - works out each share from itself, at more cost: for constants that are wide intervals
  * @internal

@@ -14,7 +14,7 @@ import { readLaw } from './exact-activity.js';
 export interface ExactConditions {
   /** Temperature, °C, from 0 to 100; 25 by default. */
   readonly celsius?: Exactly;
-  /** How activities fall behind concentrations; `ideal` by default. */
+  /** The law of activity coefficients; `ideal` by default. */
   readonly activity?: ActivityLaw;
   /** Left out, the solution is closed to the air. */
   readonly carbonDioxide?: ExactCarbonDioxide;

@@ -11,9 +11,11 @@ import { activityBetween, strengthBetween } from './ph-bracket.js';
 import { provenBracketOf } from './proven-bracket.js';
 
 /**
- * What one mL of titrant brings of charge and ionic strength, over what a unit of pH moves: titration/model/real-derivatives.ts (1).
+ * What one mL of titrant brings of charge and ionic strength, over what a unit of pH moves:
+ * titration/model/real-derivatives.ts (1).
  *
- * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero, which no
+ * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero,
+ * which no
  * number of digits can prove.
  *
  * @internal

@@ -34,7 +34,8 @@ const tooWide = 4;
  *
  *   J(I) ≥ J(p) − m·(I − p) > I   for p ≤ I < p + (J(p) − p)/(1 + m), at most q                                    (1)
  *
- * so no root is there, and p moves on. It ends where J′ < 1 is proven from p to the upper end of the bracket: J − I falls
+ * so no root is there, and p moves on. It ends where J′ < 1 is proven from p to the upper end of the bracket: J − I
+ * falls
  * strictly, so the root in the bracket is the only one up to there.
  *
  *   J′ = ½·ln10·(⟨z², z⟩·⟨z, ℓ′⟩/⟨z, z⟩ − ⟨z², ℓ′⟩)/V        from (1) and (2) of equilibrium/activity/ion-moments.ts
@@ -71,7 +72,8 @@ export function isLeastStrength(system: ExactSystem, exact: ColumnOf<Ratio>, { u
 }
 
 /**
- * J is above this at any I: ½ Σ z²·c with every protolyte in its least charged form, or the water's share if that is more.
+ * J is above this at any I: ½ Σ z²·c with every protolyte in its least charged form, or the water's share if that is
+ * more.
  * (h + [OH-])/2 is at least √(Kw/γ²), and no law here lets γ of H+ and OH- exceed what activityLimits allows.
  */
 function leastStrength(
@@ -99,9 +101,11 @@ interface Piece extends Constants<Interval> {
 }
 
 /**
- * The species for every ionic strength from p to q, at every activity a of H+ that can be the root of the charge balance there.
+ * The species for every ionic strength from p to q, at every activity a of H+ that can be the root of the charge
+ * balance there.
  *
- * Found by widening about the roots that doubles see at p and q until net charge is proven negative at the lower a and positive at
+ * Found by widening about the roots that doubles see at p and q until net charge is proven negative at the lower a and
+ * positive at
  * the upper one, for every I of the piece; undefined where no such a are found.
  */
 function pieces(

@@ -17,12 +17,16 @@ const guard = 3;
  * Closes a bracket around the pH of a solution to 2·10^−(digits + 3).
  *
  * Found          by Newton's method on decimals, which may be wrong.
- * Proven         by the sign of the net charge at both ends on intervals, which cannot: 0 outside the interval means that the
- *                rounding of everything, constants included, is smaller than the value. Where it is not, both are done again
+ * Proven         by the sign of the net charge at both ends on intervals, which cannot: 0 outside the interval means
+ *                that the
+ *                rounding of everything, constants included, is smaller than the value. Where it is not, both are done
+ *                again
  *                with more digits.
- * Ends           the ends lie off the root by construction, so that net charge there is not zero (a root such as pH 7 exactly is
+ * Ends           the ends lie off the root by construction, so that net charge there is not zero (a root such as pH 7
+ *                exactly is
  *                in the middle), and the intervals shrink with the digits; else with a NotProvenError.
- * Derived in     docs/derivations/exact-bracket.md; with coefficients of activity, docs/derivations/exact-real-bracket.md
+ * Derived in     docs/derivations/exact-bracket.md; with coefficients of activity,
+ *                docs/derivations/exact-real-bracket.md
  *
  * @internal
  */

@@ -5,7 +5,8 @@ import { intervals } from './intervals.js';
 import type { Ratio } from './ratio.js';
 
 /**
- * Arithmetic on decimals of so many digits, each result rounded: good for finding a root, proves nothing. Functions are the
+ * Arithmetic on decimals of so many digits, each result rounded: good for finding a root, proves nothing. Functions are
+ * the
  * lower ends of intervals.
  *
  * @internal

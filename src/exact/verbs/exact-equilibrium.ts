@@ -44,10 +44,12 @@ export interface ExactEquilibrium extends ExactPH {
 /**
  * The equilibrium of a solution to any number of digits: `equilibrate` on decimals.
  *
- * Every quantity is evaluated on intervals over the whole bracket of `exactPH`, in ionic strength too, and is off by less than one
+ * Every quantity is evaluated on intervals over the whole bracket of `exactPH`, in ionic strength too, and is off by
+ * less than one
  * unit of its last digit from that of the state which the bracket proves.
  *
- * @param options - `digits` (of the pH after the point, of the rest in all), 50 by default and at most 500, and conditions
+ * @param options - `digits` (of the pH after the point, of the rest in all), 50 by default and at most 500, and
+ * conditions
  * @throws InputError that lists every fault
  * @example
  * ```ts

@@ -49,7 +49,8 @@ export interface ExactTitration {
   /** dpH/dV after `mL` of titrant, per mL, dilution included; off by less than one unit of its last digit. */
   slopeAt(mL: Exactly): Decimal;
   /**
-   * The volume at which the curve has this pH; null where it never has, from 0 to 1e9 mL. With a law of activity the curve can
+   * The volume at which the curve has this pH; null where it never has, from 0 to 1e9 mL. With a law of activity the
+   * curve can
    * have it more than once: then the volume is the first that `titrate` sees in doubles, and null where it sees none.
    */
   volumeAt(pH: Exactly): ExactVolume | null;

@@ -44,7 +44,8 @@ export function idealModel(mixture: MixtureModel): CurveModel {
 }
 
 /**
- * Levels of pH at equal distances between both ends. V(pH) is explicit and single-valued, so a point costs one evaluation of the
+ * Levels of pH at equal distances between both ends. V(pH) is explicit and single-valued, so a point costs one
+ * evaluation of the
  * charge balance: volume and slope come from the same.
  */
 function adaptiveCurve(mixture: MixtureModel, upTo: number, maxStep: number): Curve {

@@ -67,7 +67,8 @@ function volumesAt(mixture: RealMixture, pieces: MonotonePieces, pH: number): nu
 }
 
 /**
- * How far off in pH a crossing may be where the steepest curve passes between neighbouring doubles. Where it is further, the curve
+ * How far off in pH a crossing may be where the steepest curve passes between neighbouring doubles. Where it is
+ * further, the curve
  * jumps past that pH: the least ionic strength that agrees has ceased to exist, far beyond the range of the model.
  */
 const largestGap = 1e-3;

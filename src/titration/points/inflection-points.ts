@@ -23,7 +23,8 @@ export interface InflectionPoint extends CurvePoint {
 /**
  * Every inflection of a titration curve at V > 0, in order of volume.
  *
- * With M = A + V·T the charge of the mixture (mixture-model.ts) and primes for d/d ln h, V′ = −M′/T and dpH/dV = T/(ln10·M′), so
+ * With M = A + V·T the charge of the mixture (mixture-model.ts) and primes for d/d ln h, V′ = −M′/T and dpH/dV =
+ * T/(ln10·M′), so
  *
  *   d²pH/dV² = 0   ⟺   R(pH) = M″/M′ − 2·T′/T = 0,   V = −A/T                                          (1)
  *
@@ -32,7 +33,8 @@ export interface InflectionPoint extends CurvePoint {
  *               towards zero between neighbours, and is searched for there.
  * Start         the pH of the analyte: V = 0, where A = 0 is put in exactly.
  * End           short of the pH of the titrant, V = ∞, by ln h = ln3/n, n the most protons that one protolyte can lose.
- *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root of T
+ *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root
+ *               of T
  *               |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
  * Derived here  from F(h, V) = 0 twice by V.
  *

@@ -5,11 +5,14 @@ import { titrationLimits } from '../titration-limits.js';
 import type { InflectionPoint } from './inflection-points.js';
 
 /**
- * Every inflection at V > 0 of a curve with coefficients of activity, in order of volume: where its analytic d²pH/dV² is zero.
+ * Every inflection at V > 0 of a curve with coefficients of activity, in order of volume: where its analytic d²pH/dV²
+ * is zero.
  *
- * Roots are separated on the outline of monotone-pieces.ts with steps of 0.02 in pH, since d²pH/dV², made dimensionless by the slope,
+ * Roots are separated on the outline of monotone-pieces.ts with steps of 0.02 in pH, since d²pH/dV², made dimensionless
+ * by the slope,
  * varies on the scale of one unit of pH, and on that of dilution where the curve is flat. A pair closer together than
- * that is missed. Where CO2 starts to escape the curve has a corner: d²pH/dV² jumps there without being zero, which does not count.
+ * that is missed. Where CO2 starts to escape the curve has a corner: d²pH/dV² jumps there without being zero, which
+ * does not count.
  *
  * @internal
  */

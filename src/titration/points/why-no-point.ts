@@ -5,7 +5,8 @@ import { titrationLimits } from '../titration-limits.js';
 export const noPoint = 'No equivalence point: ';
 
 /**
- * Why a titration has no equivalence point, in words, from the pH of the analyte and that of the titrant; `neutral` is ½ pKw.
+ * Why a titration has no equivalence point, in words, from the pH of the analyte and that of the titrant; `neutral` is
+ * ½ pKw.
  *
  * @internal
  */

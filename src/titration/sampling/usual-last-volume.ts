@@ -2,7 +2,8 @@ import type { EquivalencePoint } from '../points/equivalence-points.js';
 import { titrationLimits } from '../titration-limits.js';
 
 /**
- * How far a titration is usually carried, mL: to 1.5 times the last equivalence volume, or to twice the analyte where there is none
+ * How far a titration is usually carried, mL: to 1.5 times the last equivalence volume, or to twice the analyte where
+ * there is none
  * (common practice).
  *
  * @internal
