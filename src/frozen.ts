@@ -2,9 +2,8 @@
  * A value with all the plain data in it made unchangeable: what a caller does to it later changes no answer.
  *
  * Functions, typed arrays and numbers of decimal.js stay as they are: a typed array cannot be frozen, so those that are
- * handed out are
- * copies. A value that is frozen already is taken as frozen throughout. The data have no getters: of an object with
- * getters, freeze the parts.
+ * handed out are copies. A value that is frozen already is taken as frozen throughout. The data have no getters: of an
+ * object with getters, freeze the parts.
  *
  * @internal
  */

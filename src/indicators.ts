@@ -1,7 +1,6 @@
 /**
  * The catalogue of indicators, one by one. A bundler keeps those that are imported; in the main entry they are the
- * namespace
- * `indicators`.
+ * namespace `indicators`.
  *
  * @packageDocumentation
  */

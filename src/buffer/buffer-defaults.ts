@@ -4,10 +4,8 @@ import { frozen } from '../frozen.js';
  * What the functions on buffers take for granted.
  *
  * `dropSize`, mL: about what a burette or dropping pipette gives (common practice). `usefulShare`: the share of the
- * peak
- * capacity down to which a buffer counts as useful; 40/121 is what a pair has left one pH unit from its pKa, so that
- * the
- * trade's "pKa ± 1" comes out for a single pair. `change`: one pH unit. `errorPercent`: of a mass or volume.
+ * peak capacity down to which a buffer counts as useful; 40/121 is what a pair has left one pH unit from its pKa, so
+ * that the trade's "pKa ± 1" comes out for a single pair. `change`: one pH unit. `errorPercent`: of a mass or volume.
  * `dilutions`: how many times the volume.
  */
 export const bufferDefaults = /*#__PURE__*/ frozen({
@@ -21,9 +19,8 @@ export const bufferDefaults = /*#__PURE__*/ frozen({
 
 /**
  * What the functions on buffers accept. `pH`: no aqueous solution within the other limits lies beyond. `molar`: from
- * next to
- * nothing to more than any stock of a bottle holds. `mL`: a final volume. `dropSize`, mL. `purity`, a mass fraction.
- * `times`: a dilution.
+ * next to nothing to more than any stock of a bottle holds. `mL`: a final volume. `dropSize`, mL. `purity`, a mass
+ * fraction. `times`: a dilution.
  */
 export const bufferLimits = /*#__PURE__*/ frozen({
   pH: [-2, 16],

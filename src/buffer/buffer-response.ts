@@ -41,8 +41,7 @@ export interface BufferResponse {
  * How a buffer answers to acid or base: the pH after each addition, beside the same volume of pure water.
  *
  * Each point is the equilibrium of buffer and addition poured together, volumes additive: n drops one by one and the
- * same
- * volume at once come to the same.
+ * same volume at once come to the same.
  *
  * Strong acids and bases harm eyes and skin: see `cautionsOf`, the safety data sheet, the local rules and a qualified
  * supervisor.

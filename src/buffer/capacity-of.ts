@@ -12,8 +12,7 @@ import { givenConditions } from './given-conditions.js';
  *
  * with varᵢ the variance of the number of protons that protolyte i has lost; for one pair C·K·h/(K + h)². Water's own
  * share is counted in, so that strong acids and bases have a capacity too. (1) is the ideal case; with a model of
- * activity
- * the ion that comes in with the base (charge +1) counts in the ionic strength, and so does the shift of the
+ * activity the ion that comes in with the base (charge +1) counts in the ionic strength, and so does the shift of the
  * equilibrium.
  *
  * @throws InputError that lists every fault

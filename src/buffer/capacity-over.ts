@@ -45,8 +45,8 @@ export interface CapacityCurve {
  * Capacity over pH: the same solution, brought to each pH by strong acid or base at constant volume.
  *
  * Peaks are the highest points between the ends. For a single pair at pH = pKa the peak is ln10·C/4, and falls to
- * 40/121 of
- * that one pH unit away, which is why `usefulShare` is 40/121 by default. The steep rise at either end is water's own.
+ * 40/121 of that one pH unit away, which is why `usefulShare` is 40/121 by default. The steep rise at either end is
+ * water's own.
  *
  * Good to     1e-6 in a peak's pH: the capacity is flat there, so its rounding hides smaller steps.
  *

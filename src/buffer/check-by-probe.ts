@@ -8,8 +8,7 @@ import type { Solution } from '../solution/solution.js';
  * The check at the bench: what a probe reads in the finished buffer, where that is not the pH that was worked out.
  *
  * A probe reads activities, so for an ideal calculation the pH by Davies stands beside it; and a buffer that is worked
- * out in
- * equilibrium with the air is still closed to it when just made.
+ * out in equilibrium with the air is still closed to it when just made.
  *
  * @internal
  */

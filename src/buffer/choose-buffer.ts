@@ -19,7 +19,9 @@ export interface BufferCandidate {
   readonly pKa: number;
   /** Target pH less that pKa. */
   readonly distance: number;
-  /** mol/L per unit of pH at the target, water's share included; null where no strong acid or base reaches the target. */
+  /**
+   * mol/L per unit of pH at the target, water's share included; null where no strong acid or base reaches the target.
+   */
   readonly capacity: number | null;
   /** dpKa/dT at that temperature, per °C; null where the enthalpy is not known. */
   readonly perCelsius: number | null;

@@ -20,5 +20,9 @@ export function compose(mL: number, doses: readonly Dose[]): Solution {
 export const poured = (doses: readonly Dose[]): number =>
   doses.reduce((mL, { ingredient, units }) => mL + (ingredient.stock ? units : 0), 0);
 
-/** Volumes that differ by this share alone are equal: a stock taken whole may stand an ulp above the final volume. @internal */
+/**
+ * Volumes that differ by this share alone are equal: a stock taken whole may stand an ulp above the final volume.
+ *
+ * @internal
+ */
 export const rounding = 1e-12;

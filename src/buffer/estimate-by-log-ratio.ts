@@ -52,9 +52,8 @@ export interface Amount {
  *   pH ≈ pKa + log10([base]/[acid]),   both as poured                                                    (1)
  *
  * "As poured" means after whole reactions: strong acid or base turns the forms into each other, and nothing ionises.
- * Only
- * one step can then be part way; its two forms are the pair. Where every step is either complete or not begun (an acid
- * alone, a salt alone, an excess of strong acid or base) there is no ratio, and (1) says nothing.
+ * Only one step can then be part way; its two forms are the pair. Where every step is either complete or not begun (an
+ * acid alone, a salt alone, an excess of strong acid or base) there is no ratio, and (1) says nothing.
  *
  * The exact law is pH = pKa′ + log10(a_base/a_acid), so the error splits without a remainder:
  *

@@ -10,8 +10,7 @@ import type { ImpossibleBuffer } from './recipe.js';
 
 /**
  * The amounts with as much of a salt beside them as brings the ionic strength to a value: the root of I(salt) − I,
- * since the
- * salt shifts the equilibrium, and with it what the buffer itself makes.
+ * since the salt shifts the equilibrium, and with it what the buffer itself makes.
  *
  * @internal
  */

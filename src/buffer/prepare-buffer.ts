@@ -21,21 +21,17 @@ import { recipeNotes } from './recipe-notes.js';
 
 /**
  * A recipe for a buffer of given pH, concentration and volume, from two ingredients: a weak acid and its salt, either
- * of
- * them and a strong acid or base, or two salts; each weighed or poured from a stock.
+ * of them and a strong acid or base, or two salts; each weighed or poured from a stock.
  *
  *   n₁·p₁ + n₂·p₂ = c·V,   n₁·f₁(h) + n₂·f₂(h) + V·(h − Kw/h) = 0                                      (1)
  *
  * with p the protolyte and f(h) the charge that one unit of an ingredient brings. The amounts meet the exact charge
- * balance
- * under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none. Open to the air it
- * is the
- * finished buffer at equilibrium with it; the last of the `steps` says what the fresh one reads, and what an ideal
- * calculation leaves out.
+ * balance under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none. Open to the
+ * air it is the finished buffer at equilibrium with it; the last of the `steps` says what the fresh one reads, and what
+ * an ideal calculation leaves out.
  *
  * Cautions come with it: the reagents' own, and that the safety data sheet, the local rules and a qualified supervisor
- * come
- * first. A reagent without a caution here is not thereby harmless.
+ * come first. A reagent without a caution here is not thereby harmless.
  *
  * @returns the recipe, or why there is none
  * @throws InputError that lists every fault
@@ -127,7 +123,9 @@ function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): Buf
     : { kind: 'weighed', ...measured };
 }
 
-/** One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume. */
+/**
+ * One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume.
+ */
 function errorsOf(
   doses: readonly Dose[],
   mL: number,

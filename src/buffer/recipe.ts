@@ -9,8 +9,7 @@ import type { Reagent } from '../substance/reagent.js';
 
 /**
  * What a buffer is made from: something to weigh, or a liquid from its bottle, with its mass fraction where it is not
- * pure; or
- * a stock to pour.
+ * pure; or a stock to pour.
  */
 export type BufferIngredient = Reagent | { readonly reagent: Reagent; readonly purity: number } | Solution;
 
@@ -21,8 +20,7 @@ export interface BufferRequest {
   readonly mL: number;
   /**
    * Total concentration of the buffering protolyte in all its forms, mol/L. Left out, two stocks are poured together to
-   * the
-   * final volume without water.
+   * the final volume without water.
    */
   readonly molar?: number;
   /**
@@ -69,7 +67,9 @@ export interface ImpossibleBuffer {
   readonly status: 'impossible';
   readonly because: 'out-of-reach' | 'too-dilute' | 'ionic-strength' | 'saturated' | 'too-hot';
   readonly reason: string;
-  /** The pH that these ingredients do reach at this concentration and volume; null where they make no solution at all. */
+  /**
+   * The pH that these ingredients do reach at this concentration and volume; null where they make no solution at all.
+   */
   readonly reachable: { readonly from: PH; readonly to: PH } | null;
   /** The ionic strength that the buffer has without any salt, mol/L, where less was asked for. */
   readonly leastIonicStrength?: number;

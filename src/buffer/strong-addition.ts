@@ -35,8 +35,7 @@ export type StrongAddition =
  *   ideal: C = −( h − Kw/h + Q + Σᵢ Cᵢ·z̄ᵢ(h) ),   above 0 base, below 0 acid                         (1)
  *
  * Solved for any conditions as the amount at which the equilibrium has that pH, so that with a model of activity the
- * ion
- * added counts in the ionic strength; (1) is what comes out of it in the ideal case. Volume and reagent of a real
+ * ion added counts in the ionic strength; (1) is what comes out of it in the ideal case. Volume and reagent of a real
  * titrant are `titrate(…).volumeAt(pH)`.
  *
  * @param pH - from −2 to 16

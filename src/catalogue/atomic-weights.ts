@@ -3,8 +3,7 @@ import type { Source } from '../source.js';
 
 /**
  * Standard atomic weights of 2021, dimensionless (so g/mol for a mole of atoms): the abridged value where the standard
- * is
- * an interval, since the element varies in nature, and the full one elsewhere.
+ * is an interval, since the element varies in nature, and the full one elsewhere.
  */
 export const atomicWeights = /*#__PURE__*/ frozen({
   H: 1.008,

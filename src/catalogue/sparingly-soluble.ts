@@ -36,8 +36,7 @@ const gregory = (note: string): Source => ({
 });
 
 // Solids that a teaching lab meets. The source of a saturated solution has its concentration; the product follows from
-// the ideal
-// equilibrium of that solution, so that it holds to a factor of two among other salts.
+// the ideal equilibrium of that solution, so that it holds to a factor of two among other salts.
 
 /** Calcium carbonate. */
 export const calciumCarbonate: SparinglySoluble = /*#__PURE__*/ product(

@@ -55,6 +55,8 @@ export const waters = /*#__PURE__*/ frozen({
   inAir,
   /** Deionised water that stood in a bottle in a full laboratory, in equilibrium with 1000 ppm of CO2: pH 5.4. */
   stoodInBottle,
-  /** Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3. */
+  /**
+   * Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3.
+   */
   tapLike,
 });

@@ -9,8 +9,7 @@ import type { System } from './system.js';
  *   n = n₀ − e·(n₀ − n_open)   where n₀ > n_open, else n₀                                                (1)
  *
  * n₀ is the amount before, n_open the amount in equilibrium with the given pressure, e the share of the difference that
- * has escaped.
- * Continuous in e, in the pressure and in composition, and a function of the present composition alone.
+ * has escaped. Continuous in e, in the pressure and in composition, and a function of the present composition alone.
  *
  * @param real - that of `system.escape.open`, where many columns share it; overwritten
  * @internal

@@ -16,7 +16,10 @@ export interface CarbonDioxide {
   readonly escape?: number;
   /** −log10 of Henry's constant, mol/(L·atm); by `pKHAt` if left out. */
   readonly pKH?: number;
-  /** The dissolved gas and its ions, most protonated first; that of the solution with the id `carbonic`, or `acids.carbonic`. */
+  /**
+   * The dissolved gas and its ions, most protonated first; that of the solution with the id `carbonic`, or
+   * `acids.carbonic`.
+   */
   readonly protolyte?: Protolyte;
   /** For which year the pressure holds, and where it comes from. */
   readonly year?: number;

@@ -3,8 +3,7 @@ import { type StepAt, stepsInOrder } from './steps-in-order.js';
 
 /**
  * The amounts of a charge balance, in one unit of amount and the unit of volume that goes with it: mol and L, or mmol
- * and mL.
- * The amounts stand in the order of the families they belong to.
+ * and mL. The amounts stand in the order of the families they belong to.
  */
 export interface Column {
   readonly volume: number;
@@ -20,8 +19,7 @@ export interface Balance {
   readonly families: readonly Family[];
   /**
    * Of a gas held at a fixed pressure: c₀·β_j for its forms that lost 1, 2, … protons, c₀ the concentration of the
-   * dissolved
-   * gas and β_j = K₁…K_j. Left out where there is none.
+   * dissolved gas and β_j = K₁…K_j. Left out where there is none.
    */
   readonly gas?: Float64Array;
   /** The steps of all families in the order in which the protons leave: where a first guess starts from. */
@@ -66,11 +64,9 @@ export const emptyCharge = (): Charge => ({
  *               (`chargeOf`: linear, nearly free). So one evaluation at h serves every solution of the same protolytes.
  * Cancellation  Q and the whole charges of the prevailing species cancel in any salt. They are added first, apart from
  *               the small terms: what is left of an exactly neutral make-up is exactly zero. The moments are taken
- *               about
- *               the prevailing species, so the terms to either side of it are small and never cancel.
+ *               about the prevailing species, so the terms to either side of it are small and never cancel.
  * Monotone      κ₂ is a variance, both water terms rise and so does each of the gas (the last term, for one held at a
- *               fixed
- *               pressure): F rises strictly with h, so it has one root.
+ *               fixed pressure): F rises strictly with h, so it has one root.
  *
  * @param out - overwritten with the result
  * @internal
@@ -110,8 +106,7 @@ export const momentsIn = ({ families }: Balance): number => 5 + 5 * families.len
 
 /**
  * Everything in (1) that depends on h alone: one evaluation of the charge balance. In a typed array, since a number
- * that is
- * passed to a function or kept in an object may cost an allocation. Five numbers each:
+ * that is passed to a function or kept in an object may cost an allocation. Five numbers each:
  *
  * - the water with its gas: h, to be set before the call; net charge of a litre and its three derivatives;
  * - a family: the charge of its prevailing species; the first four cumulants of the number of protons lost beyond that.

@@ -83,7 +83,11 @@ export function notesOnConditions({ celsius, carbonDioxide }: ConditionsInUse): 
   return [`Carbon dioxide: ${celsius} °C is outside the range of Henry's constant, ${from} to ${to} °C.`];
 }
 
-/** Notes a fault where the gas of conditions and a protolyte of the solutions share an id but not their constants. @internal */
+/**
+ * Notes a fault where the gas of conditions and a protolyte of the solutions share an id but not their constants.
+ *
+ * @internal
+ */
 export function readGas(
   solutions: readonly { readonly contents: readonly Pick<Content, 'reagent'>[] }[],
   { carbonDioxide }: ConditionsInUse,

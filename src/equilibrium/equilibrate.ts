@@ -20,8 +20,7 @@ import { viewEquilibrium } from './view-equilibrium.js';
  *   [H+] − Kw/[H+] + Σ z·c(strong ions) + Σᵢ Cᵢ·z̄ᵢ([H+]) = 0
  *
  * By default an ideal solution at 25 °C, closed to the air; see {@link Conditions}. With a model of activity the
- * constants
- * between concentrations depend on the ionic strength, which is found together with the pH.
+ * constants between concentrations depend on the ionic strength, which is found together with the pH.
  *
  * Everything counts as dissolved. The notes name the solids with which the solution is more than saturated.
  *

@@ -17,8 +17,7 @@ export interface Equilibrium {
   readonly ionicStrength: number;
   /**
    * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does
-   * to γ.
-   * A gas stays at its pressure, and CO2 that has escaped does not come back.
+   * to γ. A gas stays at its pressure, and CO2 that has escaped does not come back.
    */
   readonly bufferCapacity: number;
   readonly species: readonly SpeciesAt[];

@@ -6,14 +6,13 @@ import type { StepAt } from './steps-in-order.js';
  * A first estimate of h, from the order in which the protons leave.
  *
  * All ionisation steps are taken in order of pKa; state k has the first k done. The net charge S_k of the states falls
- * with
- * k, and the root lies by the state whose S is nearest to zero. Only the two steps next to it are taken as incomplete:
+ * with k, and the root lies by the state whose S is nearest to zero. Only the two steps next to it are taken as
+ * incomplete:
  *
  *   S_k + V·(h − Kw/h) + (n_k − s⁻)·h/K_k − (n_(k+1) − s⁺)·K_(k+1)/h = 0,   s⁺ = max(S_k, 0), s⁻ = max(−S_k, 0)
  *
  * a quadratic in h. It is the ampholyte formula where S_k = 0, the log-ratio formula where one step is half done, and
- * exact for
- * strong acids and bases. Derived here.
+ * exact for strong acids and bases. Derived here.
  *
  * @returns an h strictly between `low` and `high`
  * @internal

@@ -3,7 +3,10 @@ import { emptyRoot, hydrogenIon, type Root } from './hydrogen-ion.js';
 
 /** One solution after another over one set of protolytes. */
 export interface HydrogenIonSeries {
-  /** The solution in question: volume, charge of the strong ions, amounts (charge-balance.ts); to be filled before each call. */
+  /**
+   * The solution in question: volume, charge of the strong ions, amounts (charge-balance.ts); to be filled before each
+   * call.
+   */
   readonly totals: Float64Array;
   /** The same as a column. */
   readonly column: Column;
@@ -30,8 +33,7 @@ export function hydrogenIonSeriesOf(balance: Balance): HydrogenIonSeries {
 
 /**
  * The hydrogen-ion concentration of a solution that is much like the one before: the next point of a curve, the next
- * row of a
- * table. By Householder's method (hydrogen-ion.ts) from where the charge balance was last evaluated.
+ * row of a table. By Householder's method (hydrogen-ion.ts) from where the charge balance was last evaluated.
  *
  * The charge balance is linear in the amounts, so its value and derivatives there are known for the new totals too, and
  * the first step costs no evaluation: it is a prediction of third order.
@@ -100,7 +102,11 @@ export function writeNextHydrogenIon(
   out[at] = hydrogenIon(balance, column, 0, root).h;
 }
 
-/** h to pH, in place. A loop of its own, since the call of a logarithm would make the loop above spill its registers. @internal */
+/**
+ * h to pH, in place. A loop of its own, since the call of a logarithm would make the loop above spill its registers.
+ *
+ * @internal
+ */
 export function toPH(column: Float64Array, length: number): void {
   for (let k = 0; k < length; k += 1) column[k] = -Math.log10(column[k] as number);
 }

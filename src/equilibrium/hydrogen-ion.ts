@@ -25,24 +25,20 @@ export const emptyRoot = (): Root => ({ h: 1e-7, ended: 'step', evaluations: 0, 
  *
  * One root    F rises strictly with h (charge-balance.ts).
  * Bracket     every protolyte wholly in its least protonated form makes the charge smallest, wholly in its most
- *             protonated
- *             form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation. A gas only
- *             raises the root; its first term joins Kw, and the others are at most what they are at the lower end.
+ *             protonated form greatest: V·(h − Kw/h) + S = 0 with these two S encloses the root, without an evaluation.
+ *             A gas only raises the root; its first term joins Kw, and the others are at most what they are at the
+ *             lower end.
  * Invariant   F(low) ≤ 0 ≤ F(high); a step that leaves the bracket, or two steps in a row that do not halve the
  *             step before, give way to halving the bracket in ln h.
  * Ends        where Newton's u is 1e-4 or less: F′ changes by a factor of at most e^(n·s) over a step s, n the most
- *             protons
- *             that one protolyte can lose (|κ₃| ≤ n·κ₂), so the root is that near. The step of (1) itself would not do:
- *             it is
- *             zero where u·F″ = 2F′, however far the root. Every third pass at worst halves the bracket in ln h.
+ *             protons that one protolyte can lose (|κ₃| ≤ n·κ₂), so the root is that near. The step of (1) itself would
+ *             not do: it is zero where u·F″ = 2F′, however far the root. Every third pass at worst halves the bracket
+ *             in ln h.
  * Good to     the rounding of F. A step s leaves c·s⁴, where c = A₂³ − 2A₂A₃ + A₄ and A_k = F^(k)/(k!·F′). It is zero
- *             for a
- *             strong acid or base, for water and for a single buffer pair, and small for what overlaps: after a step of
- *             1e-4,
- *             below 1e-16.
+ *             for a strong acid or base, for water and for a single buffer pair, and small for what overlaps: after a
+ *             step of 1e-4, below 1e-16.
  * Source      A. S. Householder, The Numerical Treatment of a Single Nonlinear Equation (1970), chapter 4: the
- *             iterations of
- *             order d + 1 with d = 3 (Newton is d = 1, Halley d = 2)
+ *             iterations of order d + 1 with d = 3 (Newton is d = 1, Halley d = 2)
  *
  * @param guess - a first h, for instance that of the neighbouring point of a curve; 0 for none
  * @internal
@@ -86,7 +82,9 @@ export function hydrogenIon(balance: Balance, column: Column, guess: number, out
   return out;
 }
 
-/** Halving 600 units of ln h, all that doubles have, down to neighbours takes 62 halvings, one at least in three passes. */
+/**
+ * Halving 600 units of ln h, all that doubles have, down to neighbours takes 62 halvings, one at least in three passes.
+ */
 const mostPasses = 200;
 
 /** A Newton step u in ln h beside which the root lies, so that one step of fourth order leaves less than rounding. */

@@ -27,11 +27,9 @@ export const columnLimits = /*#__PURE__*/ frozen({ rows: 1e7 } as const);
  * The pH of many solutions of one make-up: `pHOf` over columns, for sweeps and Monte Carlo.
  *
  * A pure function of plain data: reagents and typed arrays can be sent to a worker as they are, and any dataframe has
- * such
- * columns. Each solution is solved from the one before, so that rows in an order in which neighbours are alike are
+ * such columns. Each solution is solved from the one before, so that rows in an order in which neighbours are alike are
  * fastest; the order makes no difference to the result beyond rounding. A point of a titration is a row too: n/(V₀ +
- * V).
- * With a model of activity, or with CO2 that escapes, each row is solved for itself, which is slower.
+ * V). With a model of activity, or with CO2 that escapes, each row is solved for itself, which is slower.
  *
  * @param solutions - columns of concentrations, all of one length
  * @returns one pH per row

@@ -29,8 +29,7 @@ export interface Precipitate {
 
 /**
  * The solids of its protolytes and strong ions with which a solution is more than saturated, by the product of the
- * activities or concentrations of
- * their forms. A warning: everything still counts as dissolved.
+ * activities or concentrations of their forms. A warning: everything still counts as dissolved.
  *
  * @internal
  */

@@ -6,8 +6,7 @@ import type { Arithmetic } from '../solver/arithmetic.js';
  *   α_j = t_j / Σ t,   t_m = 1,   t_(j−1) = t_j · h/K_j,   t_(j+1) = t_j · K_(j+1)/h
  *
  * In doubles m must be the prevailing species, so that no term overflows within protolyteLimits and the small ones keep
- * their
- * relative precision; otherwise any m will do.
+ * their relative precision; otherwise any m will do.
  *
  * @param constants - stepwise acidity constants, most protonated first
  * @internal

@@ -102,7 +102,9 @@ function withoutEscape({ carbonDioxide }: ConditionsInUse): ConditionsInUse['car
   return rest;
 }
 
-/** The protolyte with the constants that hold at zero ionic strength (where γ is not 1 throughout) and at a temperature. */
+/**
+ * The protolyte with the constants that hold at zero ionic strength (where γ is not 1 throughout) and at a temperature.
+ */
 function movedTo(protolyte: Protolyte, { activity, celsius }: ConditionsInUse): Protolyte {
   const { steps } = isIdealLaw(activity) ? protolyte : atZeroStrength(protolyte, activity);
   return { ...protolyte, steps: steps.map((step) => ({ ...step, pKa: stepAt(step, celsius) })) };

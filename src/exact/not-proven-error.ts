@@ -1,7 +1,6 @@
 /**
  * No bracket could be proven with 64 times the digits asked for: two roots lie closer together than that, or the
- * solution sits on
- * a jump of its law of activity. No input within the limits is known to lead here.
+ * solution sits on a jump of its law of activity. No input within the limits is known to lead here.
  *
  * Tell it by `name` (`'NotProvenError'`), as an `InputError`.
  */

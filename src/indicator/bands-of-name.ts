@@ -1,7 +1,11 @@
 import type { Faults } from '../input/faults.js';
 import { type Band, colourless } from '../substance/indicator.js';
 
-/** The band that a colour of this name has taken out of white light; of two names, such as blue-violet, midway. @internal */
+/**
+ * The band that a colour of this name has taken out of white light; of two names, such as blue-violet, midway.
+ *
+ * @internal
+ */
 export function bandsOfName(colour: string, path: string, faults: Faults): readonly Band[] {
   if (colour === colourless) return [];
   const known = colour

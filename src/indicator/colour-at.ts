@@ -32,10 +32,8 @@ export const colourLabel =
  *
  * in each of three channels, red, green and blue: absorbances add, so yellow and blue make green, which an average of
  * colours would not. The absorbances of each form come from its bands through the CIE 1931 observer; without bands,
- * from
- * the colour's name by the rule of complementary colours; those of a mixture from its parts. Two drops are the usual
- * amount
- * in about 50 mL of water (common practice). pKIn, if unknown, is taken midway.
+ * from the colour's name by the rule of complementary colours; those of a mixture from its parts. Two drops are the
+ * usual amount in about 50 mL of water (common practice). pKIn, if unknown, is taken midway.
  *
  * @param options - `drops` of indicator solution in the flask; 2 if left out
  * @throws InputError that lists every fault; also where a colour is neither given by bands nor by a known name

@@ -13,8 +13,7 @@ export interface Channels {
  *   A(λ) = Σ Aₖ·2^(−(2(λ − λₖ)/wₖ)²),   X = ∫ x̄(λ)·10^(−A(λ)) dλ, Y and Z alike                          (1)
  *
  * Light of equal energy at every wavelength; each channel is divided by what pure water would give. A channel below 0
- * or
- * above 1 belongs to a colour that no screen shows, and stays as it is here.
+ * or above 1 belongs to a colour that no screen shows, and stays as it is here.
  *
  * Source [1]  C. Wyman, P.-P. Sloan, P. Shirley, J. Comput. Graph. Tech. 2(2), 1–11 (2013): the CIE 1931
  * colour-matching
@@ -77,7 +76,11 @@ function toLinear({ x, y, z }: { readonly x: number; readonly y: number; readonl
 
 const white = /*#__PURE__*/ toLinear(/*#__PURE__*/ tristimulus([]));
 
-/** Linear light in three channels as the six digits of a screen colour: [2]. Light beyond the screen is cut off. @internal */
+/**
+ * Linear light in three channels as the six digits of a screen colour: [2]. Light beyond the screen is cut off.
+ *
+ * @internal
+ */
 export function hexOf({ red, green, blue }: Channels): string {
   const digits = [red, green, blue].map((light) => {
     const inside = Math.min(Math.max(light, 0), 1);

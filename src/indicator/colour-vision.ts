@@ -29,14 +29,11 @@ const filters = {
 
 /**
  * How far apart two screen colours are, CIEDE2000: 0 for the same, about 1 or 2 where one just sees a difference side
- * by
- * side, 100 from black to white.
+ * by side, 100 from black to white.
  *
  * Deficiencies are simulated by the matrices of G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, IEEE Trans. Vis.
- * Comput.
- * Graph. 15, 1291–1298 (2009), doi:10.1109/TVCG.2009.113, which act on linear light. Difference: G. Sharma, W. Wu, E.
- * N.
- * Dalal, Color Res. Appl. 30, 21–30 (2005), doi:10.1002/col.20070.
+ * Comput. Graph. 15, 1291–1298 (2009), doi:10.1109/TVCG.2009.113, which act on linear light. Difference: G. Sharma, W.
+ * Wu, E. N. Dalal, Color Res. Appl. 30, 21–30 (2005), doi:10.1002/col.20070.
  *
  * @param first - sRGB, `#` and six digits
  * @param second - likewise

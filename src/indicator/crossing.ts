@@ -6,11 +6,9 @@ import type { Asked } from './read-titration.js';
  *
  * Of several crossings only those in the direction of the curve at the point count. A boil-out divides the titration in
  * two. For a point after it, or just at it, the last crossing counts, because a colour that comes back has to be
- * titrated away again. For a
- * point before it the last crossing before the boil-out counts, because that volume was read before the boiling; only
- * if
- * there is none, the first one after it. Where a curve turns by itself, the last crossing counts: the colour stays only
- * then.
+ * titrated away again. For a point before it the last crossing before the boil-out counts, because that volume was read
+ * before the boiling; only if there is none, the first one after it. Where a curve turns by itself, the last crossing
+ * counts: the colour stays only then.
  *
  * @internal
  */

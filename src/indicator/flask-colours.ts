@@ -21,8 +21,7 @@ export interface FlaskColours {
 
 /**
  * The colour of the flask along a titration curve, as an approximation; see {@link colourAt}. That the indicator thins
- * as
- * the flask fills is left out: the light's path through the solution grows with it.
+ * as the flask fills is left out: the light's path through the solution grows with it.
  *
  * @param curve - `mL` and `pH` columns, as `titration.curve(…)` gives them
  * @param options - `drops` of indicator solution in the flask; 2 if left out

@@ -45,7 +45,10 @@ export interface IndicatorScore {
   readonly scoreError: number;
   /** The point it was judged for. */
   readonly at: EquivalencePoint;
-  /** Volumes at which the change begins and ends, mL: 0 where it has begun in the sample, null where the curve does not get there. */
+  /**
+   * Volumes at which the change begins and ends, mL: 0 where it has begun in the sample, null where the curve does not
+   * get there.
+   */
   readonly change: { readonly from: number | null; readonly to: number | null };
   /** Where a careful observer calls it; null where the curve does not get there. */
   readonly endpoint: { readonly mL: number; readonly pH: PH } | null;
@@ -55,7 +58,10 @@ export interface IndicatorScore {
   readonly drops: number | null;
   /** By the score; `unsuitable` whatever the score for a change that is never complete, and for what is not for use. */
   readonly verdict: Verdict;
-  /** What the Davies equation makes of it; null where the titration is not ideal, or has no setup that could be calculated again. */
+  /**
+   * What the Davies equation makes of it; null where the titration is not ideal, or has no setup that could be
+   * calculated again.
+   */
   readonly withDavies: ScoreWithDavies | null;
   /** In plain sentences with the indicator as their subject. */
   readonly reason: string;
@@ -67,6 +73,9 @@ export interface ScoreWithDavies {
   readonly score: number;
   readonly titrationError: TitrationError | null;
   readonly verdict: Verdict;
-  /** Whether the ionic strength at the point is within the range of the equation, up to 0.5 mol/L; beyond it, no more than a hint. */
+  /**
+   * Whether the ionic strength at the point is within the range of the equation, up to 0.5 mol/L; beyond it, no more
+   * than a hint.
+   */
   readonly inRange: boolean;
 }

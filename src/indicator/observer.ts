@@ -32,8 +32,7 @@ export const observerLimits = /*#__PURE__*/ frozen({ within: [0.001, 3] } as con
  *
  * Two colours: a triangle over the range, highest midway or at the titration exponent. One colour: a triangle that is
  * highest at the edge where colour just shows and zero half-way through the range. From which side the curve comes
- * makes
- * no difference: the last trace of a fading colour and the first of a growing one are the same trace.
+ * makes no difference: the last trace of a fading colour and the first of a growing one are the same trace.
  *
  * @param shift - by how much the amount of a one-colour indicator moves its visible edge, in pH
  * @internal

@@ -40,8 +40,7 @@ export interface SightRanking extends RankingNotes {
 
 /**
  * What `rankBySight` takes for granted: the just noticeable difference of M. Mahy, L. Van Eycken, A. Oosterlinck, Color
- * Res.
- * Appl. 19, 105–121 (1994), from memory. It was found in CIE L*a*b*, with colours side by side.
+ * Res. Appl. 19, 105–121 (1994), from memory. It was found in CIE L*a*b*, with colours side by side.
  */
 export const sightDefaults = /*#__PURE__*/ frozen({ vision: 'normal', noticeable: 2.3 } as const);
 

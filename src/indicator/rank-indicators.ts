@@ -52,9 +52,8 @@ export function rankIndicators(
 
 /**
  * A set of indicators for one titration: for each of its equivalence points in order, those that serve it better than
- * any
- * other point, the best first. So no indicator is chosen for two points. What is not for use is left out unless it is
- * named.
+ * any other point, the best first. So no indicator is chosen for two points. What is not for use is left out unless it
+ * is named.
  *
  * @throws InputError that lists every fault
  * @example

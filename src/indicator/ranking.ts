@@ -14,8 +14,7 @@ export interface PointToFind {
   readonly at: EquivalencePoint;
   /**
    * The score of the sharpest call (`sharpestCall`) about the pH of the point itself, by the tolerance in use: what no
-   * choice of
-   * indicator improves much. A low one is the fault of a flat curve, not of the indicators.
+   * choice of indicator improves much. A low one is the fault of a flat curve, not of the indicators.
    */
   readonly best: number;
 }

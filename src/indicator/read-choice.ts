@@ -2,7 +2,11 @@ import type { Faults } from '../input/faults.js';
 import type { Indicator } from '../substance/indicator.js';
 import type { LeftOut } from '../substance/left-out.js';
 
-/** Parts a list into what is ranked and what is not for use and not named in `include`, noting every fault. @internal */
+/**
+ * Parts a list into what is ranked and what is not for use and not named in `include`, noting every fault.
+ *
+ * @internal
+ */
 export function readChoice(
   indicators: readonly Indicator[],
   include: unknown,

@@ -21,8 +21,7 @@ const what = 'a titration as titrate returns it';
 
 /**
  * Reads a titration from a caller's value: it must have its methods, which a copy that came through JSON has not. Each
- * of
- * their answers is read in turn.
+ * of their answers is read in turn.
  *
  * @internal
  */

@@ -11,8 +11,7 @@ interface Judged extends Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 't
  * low."
  *
  * The indicator is the subject of every sentence, and the result that of its second half. A further sentence says where
- * it is not
- * to be used, and where the Davies equation leads to another verdict.
+ * it is not to be used, and where the Davies equation leads to another verdict.
  *
  * @internal
  */

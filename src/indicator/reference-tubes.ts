@@ -39,7 +39,10 @@ export interface ReferenceTube {
 export interface ReferenceTubes {
   readonly acid: ReferenceTube;
   readonly base: ReferenceTube;
-  /** Of the indicator, acid and base handled, deferring to the safety data sheet, local rules and a qualified supervisor. */
+  /**
+   * Of the indicator, acid and base handled, deferring to the safety data sheet, local rules and a qualified
+   * supervisor.
+   */
   readonly cautions: readonly string[];
 }
 
@@ -51,8 +54,7 @@ export const tubeMargin = 1;
  * base.
  *
  * Water free of carbon dioxide, ideal solutions at 25 °C. Strong acids and bases are corrosive even by the drop: read
- * the
- * `cautions`, and follow the safety data sheet, local rules and a qualified supervisor.
+ * the `cautions`, and follow the safety data sheet, local rules and a qualified supervisor.
  *
  * @throws InputError that lists every fault
  * @example

@@ -26,15 +26,14 @@ import { type Verdict, verdictOf } from './verdict.js';
  *   score = ∫ w(p) dp / (1 + ((V(p) − V_eq)/δ)²)                                                        (1)
  *
  * w is where an observer calls the end point (∫w = 1): for two colours a triangle over the range with its peak midway,
- * or
- * at a published titration exponent; for one colour a triangle that is highest at the edge where colour just shows and
- * zero half-way through the range. δ is the tolerance in mL, V(p) the volume at which the curve has pH p. 1: any call
- * costs nothing; ½: the typical call is one tolerance off; near 0: useless. (1) and its weights are this library's own.
+ * or at a published titration exponent; for one colour a triangle that is highest at the edge where colour just shows
+ * and zero half-way through the range. δ is the tolerance in mL, V(p) the volume at which the curve has pH p. 1: any
+ * call costs nothing; ½: the typical call is one tolerance off; near 0: useless. (1) and its weights are this library's
+ * own.
  *
  * Where a curve passes a pH twice, because it was boiled out or turns, the last crossing counts: there the colour
- * stays. For a
- * point before a boil-out it is the last one before the boiling. A change that is never complete is unsuitable,
- * whatever the score.
+ * stays. For a point before a boil-out it is the last one before the boiling. A change that is never complete is
+ * unsuitable, whatever the score.
  *
  * @param titration - as `titrate` returns it, whatever its conditions
  * @throws InputError that lists every fault; also where the titration has no equivalence point and none is given
@@ -116,7 +115,10 @@ export function errorOf(mL: number, equivalence: number): TitrationError {
   return { mL: mL - equivalence, percent: (100 * (mL - equivalence)) / equivalence };
 }
 
-/** Where the change begins, is called and ends, and what of it is over at the start, in the direction in which the curve runs through the point. */
+/**
+ * Where the change begins, is called and ends, and what of it is over at the start, in the direction in which the curve
+ * runs through the point.
+ */
 function changeOf(
   titration: Asked,
   indicator: Indicator,

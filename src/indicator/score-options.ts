@@ -13,8 +13,7 @@ import { type RealAsked, withDavies } from './with-davies.js';
 export interface ScoreOptions {
   /**
    * The point to be found; by default the one that the indicator serves best. A point that the titration does not have,
-   * such
-   * as `equivalencePoints[7]`, is an error.
+   * such as `equivalencePoints[7]`, is an error.
    */
   readonly at?: EquivalencePoint | undefined;
   /** mL off that would cost half the score; one drop by default. */

@@ -24,8 +24,8 @@ export interface VisibleChange {
 
 /**
  * How far apart the two colours of an indicator are, and those one drop before and after the call, for normal vision
- * and the
- * three kinds of colour-vision deficiency. Built on approximate colours; see `colourAt` and {@link colourDifference}.
+ * and the three kinds of colour-vision deficiency. Built on approximate colours; see `colourAt` and {@link
+ * colourDifference}.
  *
  * @throws InputError that lists every fault
  * @example

@@ -14,8 +14,7 @@ export interface RealAsked extends Asked {
  * An ideal titration with activity coefficients by Davies, set up when first asked for.
  *
  * Null where the titration is not ideal, where it has no setup, and where it is not the one of its setup: a caller can
- * put
- * a method of their own in place of one that `titrate` made.
+ * put a method of their own in place of one that `titrate` made.
  *
  * @internal
  */

@@ -57,5 +57,10 @@ function messageOf(call: string, issues: readonly Issue[]): string {
   return `${call}: ${count} faults\n${lines.map((line) => `- ${line}`).join('\n')}`;
 }
 
-/** The reading of a call ends with this many faults, so that a bad list of a million items gives a message of readable length. @internal */
+/**
+ * The reading of a call ends with this many faults, so that a bad list of a million items gives a message of readable
+ * length.
+ *
+ * @internal
+ */
 export const mostIssues = 100;

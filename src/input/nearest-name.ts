@@ -2,8 +2,7 @@
  * The name that a mistyped one was probably meant to be; undefined where none is near.
  *
  * Near means that at least half of the pairs of neighbouring letters are common to both (L. R. Dice, Ecology 26,
- * 297–302 (1945)).
- * Capitals, blanks and hyphens do not count.
+ * 297–302 (1945)). Capitals, blanks and hyphens do not count.
  *
  * @internal
  */

@@ -18,7 +18,11 @@ export function fieldsOf(value: unknown): Unread | undefined {
 
 const plainTags = ['Object', 'Module'];
 
-/** What JavaScript calls the kind of an object: `Object`, `Array`, `Promise`, `Date`; throws where the object does. @internal */
+/**
+ * What JavaScript calls the kind of an object: `Object`, `Array`, `Promise`, `Date`; throws where the object does.
+ *
+ * @internal
+ */
 export const tagOf = (value: object): string => Object.prototype.toString.call(value).slice(8, -1);
 
 /** Whether a value is an array: unlike `Array.isArray`, never throws. @internal */

@@ -23,8 +23,7 @@ export interface ProbeLine {
  * Readings of a meter as they would be with a perfect probe: pH = 7 + (shown − 7 − offset)/slope.
  *
  * With a check after the run, slope and offset go on a straight line from the calibration before to the check after: by
- * the
- * time of each reading where there are times, otherwise by the number of readings; `notes` say which.
+ * the time of each reading where there are times, otherwise by the number of readings; `notes` say which.
  *
  * @throws InputError that lists every fault
  * @example

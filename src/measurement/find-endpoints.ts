@@ -65,10 +65,9 @@ export interface Endpoints {
  * The end points of a titration from its readings, by one method, each with its standard uncertainty.
  *
  * The slope methods take uneven steps and any titration with a step in it; their uncertainty is mostly the length of
- * the
- * steepest interval. The Gran functions draw a line through readings away from the step; their uncertainty is the
- * scatter
- * about the line, and they are off where their approximations are. docs/guides/readings.md has bias and spread of each.
+ * the steepest interval. The Gran functions draw a line through readings away from the step; their uncertainty is the
+ * scatter about the line, and they are off where their approximations are. docs/guides/readings.md has bias and spread
+ * of each.
  *
  * @param readings - as from `readReadings`, with volumes that rise from reading to reading
  * @throws InputError that lists every fault

@@ -19,8 +19,7 @@ const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= (pH[0] as
 
 /**
  * The functions of G. Gran, Analyst 77, 661–671 (1952), doi:10.1039/AN9527700661, each a straight line that is zero at
- * an
- * equivalence point; V₀ the volume in the flask, h = 10^−pH where an acid is titrated and 10^pH where a base is.
+ * an equivalence point; V₀ the volume in the flask, h = 10^−pH where an acid is titrated and 10^pH where a base is.
  *
  *   granStrong   (V₀ + V)·h     before: the strong acid or base that is left
  *   granWeak     V·h            before: of a weak one h = K·(Vₑ − V)/V
@@ -105,8 +104,8 @@ export function granCarbonate(
 /**
  * The readings that a Gran function is drawn through, unless told otherwise, as shares of the rough end point: those of
  * the plot in docs/guides/readings.md, 5 to 24.5 and 25.5 to 50 of 25 mL, and a little more, since the end point is
- * rough. Common practice: too near the end point the
- * approximations fail, too near the start a weak acid dissociates by itself.
+ * rough. Common practice: too near the end point the approximations fail, too near the start a weak acid dissociates by
+ * itself.
  *
  * @internal
  */

@@ -12,10 +12,8 @@ export interface LineZero {
  *   x₀ = −a/b,   δx₀ = −(1/b)·Σ wₖ·δfₖ,   wₖ = 1/n + (x₀ − x̄)(xₖ − x̄)/Σ(x − x̄)²
  *
  * The ordinates of a Gran plot scatter the more the larger they are, so each point brings its own residual, eₖ/(1 − hₖ)
- * with
- * its leverage h, in place of a common standard deviation ("HC3": J. G. MacKinnon, H. White, J. Econometrics 29,
- * 305–325
- * (1985), doi:10.1016/0304-4076(85)90158-7). Undefined where the line is level.
+ * with its leverage h, in place of a common standard deviation ("HC3": J. G. MacKinnon, H. White, J. Econometrics 29,
+ * 305–325 (1985), doi:10.1016/0304-4076(85)90158-7). Undefined where the line is level.
  *
  * @internal
  */

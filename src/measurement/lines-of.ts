@@ -13,8 +13,8 @@ export interface Line {
 
 /**
  * The lines of a text, each in cells: apart by tabs, by semicolons, by blanks between numbers or by commas, whichever
- * most
- * lines speak for. A line with a quotation mark is parsed by itself, so that an open one spoils one line and no more.
+ * most lines speak for. A line with a quotation mark is parsed by itself, so that an open one spoils one line and no
+ * more.
  *
  * @internal
  */
@@ -42,7 +42,10 @@ export function linesOf(text: string): readonly Line[] {
 const number = String.raw`[+\-−]?\d+(?:[.,]\d+)?`;
 const numbersBetweenBlanks = new RegExp(`^\\s*${number}(?:[\\s\\u00A0]+${number})+\\s*$`);
 
-/** What stands between the cells of most lines. Tabs come first: in what a spreadsheet copies, a comma is a decimal comma. */
+/**
+ * What stands between the cells of most lines. Tabs come first: in what a spreadsheet copies, a comma is a decimal
+ * comma.
+ */
 function delimiterOf(texts: readonly string[]): '\t' | ';' | ' ' | ',' {
   const speakFor = (is: (text: string) => boolean) => 2 * texts.filter(is).length > texts.length;
   if (speakFor((text) => text.includes('\t'))) return '\t';

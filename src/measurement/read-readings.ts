@@ -44,11 +44,10 @@ export const readingLimits = /*#__PURE__*/ frozen({ characters: 2e6, rows: 1e5 }
  * Readings of a titration from what was typed, exported as CSV or pasted out of a spreadsheet, as running totals.
  *
  * Differences of burette readings are exact in decimals: 12.35 − 0.05 is 12.30. Cells stand apart by tabs, semicolons,
- * commas
- * or blanks; decimal commas are read where commas do not part the columns. What looks wrong is said in `findings`, with
- * its
- * lines, and every line is in `lines`: nothing is mended in silence. With `repair: true` swapped columns are exchanged,
- * increments added up and copies of a line dropped, and `changes` says so; a falling burette is never mended.
+ * commas or blanks; decimal commas are read where commas do not part the columns. What looks wrong is said in
+ * `findings`, with its lines, and every line is in `lines`: nothing is mended in silence. With `repair: true` swapped
+ * columns are exchanged, increments added up and copies of a line dropped, and `changes` says so; a falling burette is
+ * never mended.
  *
  * @param input - text, or columns
  * @throws InputError that lists every fault of the arguments; a faulty text is an answer, not a fault

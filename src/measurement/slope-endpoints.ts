@@ -55,8 +55,7 @@ const clearly = 4;
 /**
  * The highest peaks of the slope, by volume: intervals steeper than both neighbours. A further peak counts where slopes
  * under half its own, and clearly under it for the noise, lie between it and each higher one. None lies at the ends,
- * where
- * a steeper interval may follow.
+ * where a steeper interval may follow.
  *
  * @internal
  */
@@ -92,8 +91,7 @@ export function peaksOf(
 
 /**
  * The middle of the steepest interval. The curve turns somewhere in the interval, and the readings say no more: the
- * standard
- * uncertainty is that of a rectangle over it, its length over √12, beside that of the volumes.
+ * standard uncertainty is that of a rectangle over it, its length over √12, beside that of the volumes.
  *
  * @internal
  */
@@ -122,8 +120,7 @@ export function steepestSlope(
  *
  * with s the difference quotients of the three intervals and h = x₂ − x₁. The standard uncertainty carries those of the
  * four readings through (1), volumes by the slope at the reading, beside a rectangle over the interval: at a step that
- * is
- * short beside the interval the readings do not show where in it the curve turns.
+ * is short beside the interval the readings do not show where in it the curve turns.
  *
  * @internal
  */

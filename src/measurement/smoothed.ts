@@ -8,8 +8,7 @@ export interface Smoothing {
 
 /**
  * The weights that give, at each reading, the value of the least-squares cubic through the nearest `points` readings;
- * at the
- * ends the window stays inside and the cubic is read off its middle. Without smoothing each value is its own.
+ * at the ends the window stays inside and the cubic is read off its middle. Without smoothing each value is its own.
  *
  * The method of A. Savitzky, M. J. E. Golay, Anal. Chem. 36, 1627–1639 (1964), doi:10.1021/ac60214a047, here on uneven
  * points: each window has its own weights.

@@ -5,8 +5,7 @@ import type { PHStandard } from '../substance/ph-standard.js';
  * The pH of a standard buffer at a temperature, on the line between the two nearest temperatures of its table.
  *
  * The tables go by 5 °C and are printed to 0.001; a line misses their curvature by less than 0.001 (borax near 0 °C,
- * the
- * most curved).
+ * the most curved).
  *
  * @param standard - one of `pHStandards`, or one of your own
  * @param celsius - temperature of the buffer, °C, within the standard's table

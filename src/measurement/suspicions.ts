@@ -27,8 +27,7 @@ const rises = (column: readonly Decimal[]) => risingSteps(column) === column.len
 
 /**
  * Whether volume and pH changed places: a column of volumes rises at every step and leaves the scale of pH, or starts
- * at
- * zero; one of pH does neither. @internal
+ * at zero; one of pH does neither. @internal
  */
 export function areSwapped(rows: readonly Row[]): boolean {
   if (rows.length < 3) return false;

@@ -8,7 +8,10 @@ export type ColumnFormat = number | 'text';
 /** A row of a table, whether it is given as rows or as columns. */
 export type RowIn<Table> = Table extends readonly (infer Row)[] ? Row : RowOf<Table>;
 
-/** The keys of a row whose values can be printed; those inside of an object or a list by their path, such as `useful.from`. */
+/**
+ * The keys of a row whose values can be printed; those inside of an object or a list by their path, such as
+ * `useful.from`.
+ */
 export type ColumnPath<Row, Depth extends readonly unknown[] = []> = Depth['length'] extends 3
   ? never
   : {
@@ -30,8 +33,7 @@ export type ColumnFormats<Row> = { readonly [Path in ColumnPath<Row>]?: ColumnFo
 
 /**
  * A plain table of text, one line each row under a line of headings: numbers to the right, text to the left, and a dash
- * where
- * there is no value.
+ * where there is no value.
  *
  * @param table - a list of rows, such as `titration.equivalencePoints`, or a result in columns, such as a curve
  * @param columns - the keys to print, in order; each with its number of decimals, 0 to 15, or `'text'`

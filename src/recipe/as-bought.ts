@@ -9,7 +9,11 @@ export function asBought({ id }: Reagent, purity: number): SoldAs | undefined {
   return sold.alsoSolid && 100 * purity > strongest ? undefined : sold;
 }
 
-/** The strengths on sale in words, where one cannot be taken for granted: they differ by more than a percent. @internal */
+/**
+ * The strengths on sale in words, where one cannot be taken for granted: they differ by more than a percent.
+ *
+ * @internal
+ */
 export function strengthsOnSale({ id }: Reagent): string | undefined {
   const sold = asSold[id];
   if (!sold || sold.alsoSolid) return undefined;
@@ -20,7 +24,11 @@ export function strengthsOnSale({ id }: Reagent): string | undefined {
 /** The mass fraction of a liquid whose strength can be taken for granted; 1 of a dry solid. @internal */
 export const usualPurity = (reagent: Reagent): number => (asBought(reagent, 1)?.massPercent ?? 100) / 100;
 
-/** Its volume by the density of the usual bottle, mL; null where its strength is more than a percent off that. @internal */
+/**
+ * Its volume by the density of the usual bottle, mL; null where its strength is more than a percent off that.
+ *
+ * @internal
+ */
 export function volumeOf(
   { density, massPercent }: SoldAs,
   purity: number,

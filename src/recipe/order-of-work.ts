@@ -7,12 +7,10 @@ import type { LiquidPart, PouredPart, RecipePart, WeighedPart } from './recipe.j
 
 /**
  * Parts in the order in which they go in: solids into water, then the liquids, the most dilute first, so that a
- * concentrated
- * acid or base always goes into what is more dilute than it is.
+ * concentrated acid or base always goes into what is more dilute than it is.
  *
  * Where the stocks leave less than a third of the volume to water, the most dilute of them comes before the solids,
- * which
- * would else not have enough to dissolve in.
+ * which would else not have enough to dissolve in.
  *
  * @internal
  */

@@ -48,8 +48,7 @@ export interface Recipe {
   readonly mL: number;
   /**
    * Water in all, mL, if volumes were additive and what is weighed or measured from a bottle took up none: make up to
-   * the mark
-   * instead.
+   * the mark instead.
    */
   readonly waterToMakeUp: number;
   readonly steps: readonly string[];

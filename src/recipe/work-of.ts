@@ -33,8 +33,7 @@ export interface TooHot {
 
 /**
  * The work at the bench for the amounts of any recipe: parts in their order, steps, cautions, heat. Refused where
- * mixing would
- * warm it by more than `heatLimits.refused`, with the way to do it.
+ * mixing would warm it by more than `heatLimits.refused`, with the way to do it.
  *
  * @internal
  */

@@ -43,15 +43,13 @@ const heatCapacitySource: Source = {
 
 /**
  * The heat of mixing, as an estimate: that of each ingredient on its way into water, and of protons on their way from
- * one
- * base to another.
+ * one base to another.
  *
  *   q = Σ H(ingredient in water) − H(mixture) − Σ n·ΔH(solution) + Σ n·(L(before) − L(after))             (1)
  *   H = Σ c·V·(ΔH₁ + … + ΔHⱼ) over every form that has lost j protons, + 55.84 kJ/mol · n(OH⁻)             (2)
  *
  * with L what dilution without end gives off. Enthalpies are those of 25 °C and count for every concentration, so that
- * in
- * concentrated mixtures q is good to a fifth at best.
+ * in concentrated mixtures q is good to a fifth at best.
  *
  * @param mL - the volume that is warmed
  * @internal

@@ -49,10 +49,8 @@ export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as 
  *   n = purity · m / M,   n = c · V
  *
  * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the
- * solid is
- * taken as inert and dropped. The amounts of a reagent that is named twice are added. Without `mL` the solution is a
- * `StockSolution`: its
- * concentrations count, and the compiler refuses it as an analyte or in a mixture.
+ * solid is taken as inert and dropped. The amounts of a reagent that is named twice are added. Without `mL` the
+ * solution is a `StockSolution`: its concentrations count, and the compiler refuses it as an analyte or in a mixture.
  *
  * @throws InputError that lists every fault
  * @example

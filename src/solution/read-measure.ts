@@ -5,7 +5,11 @@ import type { Unread } from '../input/safe-read.js';
 /** What an ingredient may hold. @internal */
 export const ingredientKeys = /*#__PURE__*/ frozen(['reagent', 'grams', 'purity', 'mmol', 'molar'] as const);
 
-/** The one quantity by which an ingredient is measured; undefined, with a fault noted, where none or several are given. @internal */
+/**
+ * The one quantity by which an ingredient is measured; undefined, with a fault noted, where none or several are given.
+ *
+ * @internal
+ */
 export function readMeasure(
   unread: Unread,
   path: string,

@@ -31,8 +31,7 @@ export type AssumedVolume = number & { readonly [assumed]?: true };
 
 /**
  * A solution made without a volume. Its concentrations count, as those of a titrant or a stock do; where a volume is
- * poured
- * (`PouredSolution`), the compiler asks for one.
+ * poured (`PouredSolution`), the compiler asks for one.
  */
 export interface StockSolution extends Solution {
   readonly mL: AssumedVolume;
@@ -41,5 +40,8 @@ export interface StockSolution extends Solution {
 /** A solution whose volume counts: an analyte, or what is mixed. Any solution but one made without a volume. */
 export type PouredSolution = Solution & { readonly mL: number & { readonly [assumed]?: never } };
 
-/** Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid holds. */
+/**
+ * Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid
+ * holds.
+ */
 export const solutionLimits = /*#__PURE__*/ frozen({ leastML: 1e-9, mL: 1e9, molar: 60 } as const);

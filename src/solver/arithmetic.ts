@@ -1,4 +1,7 @@
-/** The operations that a formula needs of a kind of number. A formula over them is written once for doubles, decimals, intervals and fractions. */
+/**
+ * The operations that a formula needs of a kind of number. A formula over them is written once for doubles, decimals,
+ * intervals and fractions.
+ */
 export interface Arithmetic<N> {
   /** A whole number. */
   of(value: number): N;

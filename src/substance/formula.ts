@@ -35,7 +35,9 @@ const limits = { count: 1000, atoms: 100_000 } as const;
 /** What should stand in the formula instead; places are counted in characters from 1. */
 class Unreadable extends Error {}
 
-/** Recursive descent: parts = factor? units (dot factor? units)*, units = ((element | bracket units bracket) count?)+ */
+/**
+ * Recursive descent: parts = factor? units (dot factor? units)*, units = ((element | bracket units bracket) count?)+
+ */
 class Reader {
   readonly #formula: string;
   #position = 0;

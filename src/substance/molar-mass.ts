@@ -6,10 +6,8 @@ import { readComposition } from './formula.js';
  * Molar mass of a formula, g/mol, from the standard atomic weights of 2021 (Prohaska et al., 2022).
  *
  * Brackets may nest; `·`, `*` or `.` joins hydrate water; a charge and a state at the end are allowed and weigh nothing
- * (an
- * electron is 0.0005 g/mol). The sum is rounded to four decimals: the weights of hydrogen, carbon and oxygen are not
- * known
- * better than 0.0002 for a sample of unknown origin.
+ * (an electron is 0.0005 g/mol). The sum is rounded to four decimals: the weights of hydrogen, carbon and oxygen are
+ * not known better than 0.0002 for a sample of unknown origin.
  *
  * @throws InputError that says which character of the formula cannot be read
  * @example

@@ -13,7 +13,10 @@ export interface Species<Formula extends string = string> {
 
 /** The loss of one proton. */
 export interface Step {
-  /** −log10 of the thermodynamic acidity constant at 25 °C and zero ionic strength (unless `ionicStrength` says otherwise). */
+  /**
+   * −log10 of the thermodynamic acidity constant at 25 °C and zero ionic strength (unless `ionicStrength` says
+   * otherwise).
+   */
   readonly pKa: number;
   /** Standard reaction enthalpy at 25 °C, kJ/mol. */
   readonly dH?: number;
@@ -23,12 +26,14 @@ export interface Step {
   readonly standardUncertainty?: number;
   /** The constant fitted over a range of temperatures. Where it is there, it is used instead of dH and dCp. */
   readonly log10K?: TemperatureFit;
-  /** Ionic strength of the salt medium in which the constant was measured, mol/L; left out or 0: a thermodynamic constant. */
+  /**
+   * Ionic strength of the salt medium in which the constant was measured, mol/L; left out or 0: a thermodynamic
+   * constant.
+   */
   readonly ionicStrength?: number;
   /**
    * Of a constant in a medium: between concentrations throughout (`concentration`, the default), or with the activity
-   * of H+, as a
-   * glass electrode gives it, and concentrations of the two forms (`mixed`).
+   * of H+, as a glass electrode gives it, and concentrations of the two forms (`mixed`).
    */
   readonly convention?: 'concentration' | 'mixed';
   readonly source: Source;

@@ -27,8 +27,7 @@ export interface Reagent {
   readonly ions: readonly { readonly ion: Ion; readonly count: number }[];
   /**
    * The usual cautions, in plain words, or with the concentrations from which they hold; the safety data sheet of the
-   * bottle
-   * comes first.
+   * bottle comes first.
    */
   readonly hazard?: string | Hazard;
   readonly source?: Source;
@@ -38,8 +37,7 @@ export interface Reagent {
  * Defines a reagent: what one weighs or pours.
  *
  * The ions say in which form a protolyte comes: acetic acid without an ion is the acid itself, with Na⁺ its sodium
- * salt.
- * Strong acids and bases are ions alone (HCl is Cl⁻, NaOH is Na⁺): protons and hydroxide follow from the charge
+ * salt. Strong acids and bases are ions alone (HCl is Cl⁻, NaOH is Na⁺): protons and hydroxide follow from the charge
  * balance.
  *
  * @returns the same data, with `molarMass` (g/mol) filled in from the formula where it was left out

@@ -18,8 +18,7 @@ export interface SourceUse {
  * The sources of everything that a value holds: of a protolyte, a reagent, a solution, the setup of a titration, …
  *
  * Walks plain data and lists every source that stands there, each once, with what it is for. Alternatives beside the
- * values
- * in use are left out, and so are the solids of a protolyte.
+ * values in use are left out, and so are the solids of a protolyte.
  *
  * @param holder - an object or a list; cycles in it do no harm
  * @throws InputError if it is neither, or if a source in it has a wrong or missing part

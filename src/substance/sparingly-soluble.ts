@@ -8,7 +8,10 @@ export interface SparinglySoluble {
   readonly forms: Readonly<Record<string, number>>;
   /** log10 of the product of its forms in a saturated solution. */
   readonly log10K: number;
-  /** Of activities (a solubility product at zero ionic strength), or of concentrations in pure water that holds no more, mol/L. */
+  /**
+   * Of activities (a solubility product at zero ionic strength), or of concentrations in pure water that holds no more,
+   * mol/L.
+   */
   readonly of: 'activities' | 'concentrations';
   readonly source: Source;
 }

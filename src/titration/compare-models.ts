@@ -24,9 +24,8 @@ export interface ModelComparison {
  * The same curve under several conditions: how far apart they are at most, and where.
  *
  * Both curves are sampled so that pH changes by at most 0.05 from one volume to the next, from 0 to `upTo`; the
- * greatest
- * difference is then sharpened between its neighbours. In a steep step a small shift along the volume makes a large
- * difference in pH.
+ * greatest difference is then sharpened between its neighbours. In a steep step a small shift along the volume makes a
+ * large difference in pH.
  *
  * @param conditions - one entry per comparison; each stands for itself and takes nothing over from the titration's own
  * @param options - `upTo`: mL; 1.5 times the last equivalence volume if left out, or twice the analyte where there is

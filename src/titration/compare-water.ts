@@ -35,7 +35,9 @@ export interface WaterComparison {
 
 /** What to compare with. */
 export interface WaterInUse {
-  /** The water that dilutes the analyte and rinses it down, such as `waters.tapLike`; what is kept is the composition. */
+  /**
+   * The water that dilutes the analyte and rinses it down, such as `waters.tapLike`; what is kept is the composition.
+   */
   readonly water: Solution;
   /** How much of it gets into the beaker in all, mL. */
   readonly mL: number;
@@ -47,8 +49,7 @@ export interface WaterInUse {
 
 /**
  * A titration with good water beside the same with the water, or the titrant, in use: by how much each equivalence
- * point and each
- * endpoint moves.
+ * point and each endpoint moves.
  *
  * Good water adds nothing but its volume, which moves no equivalence point. An endpoint is where the curve first has
  * its pH.

@@ -9,9 +9,8 @@ import type { Titration, TitrationSetup } from './titration.js';
  *   F(h, V) = A(h) + V·T(h) = 0                                                                        (1)
  *   V(pH) = −A/T,   dpH/dV = T / (β·(V₀ + V))                                                          (2)
  *
- * with A and T the net charge of the analyte and of one mL of titrant at one pH. pH at a volume is found by
- * iteration, volume at a pH is explicit: by default the solution is ideal, at 25 °C and closed to the air. With a model
- * of
+ * with A and T the net charge of the analyte and of one mL of titrant at one pH. pH at a volume is found by iteration,
+ * volume at a pH is explicit: by default the solution is ideal, at 25 °C and closed to the air. With a model of
  * activity, or with CO2 that escapes, the curve may turn and both are found by iteration. Volumes are additive.
  *
  * @throws InputError that lists every fault, here and from each of the methods

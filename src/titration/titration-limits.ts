@@ -1,6 +1,9 @@
 import { frozen } from '../frozen.js';
 
-/** A volume of titrant from 0 to 1e9 mL; a curve of at most 1e7 points; pH as far as any solution within the limits has it. */
+/**
+ * A volume of titrant from 0 to 1e9 mL; a curve of at most 1e7 points; pH as far as any solution within the limits has
+ * it.
+ */
 export const titrationLimits = /*#__PURE__*/ frozen({
   mL: 1e9,
   points: 1e7,

@@ -1,8 +1,7 @@
 import { cataloguedProtolyte } from '../catalogued.js';
 
 // Labels of the zwitterionic buffers: the bare abbreviation is the form that is sold; `HEPESH+` has one proton more
-// than
-// that, `HEPES-` one fewer.
+// than that, `HEPES-` one fewer.
 
 /** Tris, tris(hydroxymethyl)aminomethane (THAM, trometamol), protonated and as sold. */
 export const tris = /*#__PURE__*/ cataloguedProtolyte({

@@ -2,8 +2,7 @@ import { frozen } from '../../frozen.js';
 import type { Source } from '../../source.js';
 
 // The tables that ranges and constants come from, and how far each was checked. A handbook that could not be opened is
-// cited where
-// another page prints the same numbers: `crcInUsp` are those of the CRC Handbook that stand in USP 32 too.
+// cited where another page prints the same numbers: `crcInUsp` are those of the CRC Handbook that stand in USP 32 too.
 
 export const alberta: Source = /*#__PURE__*/ frozen({
   kind: 'published',

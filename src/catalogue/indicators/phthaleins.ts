@@ -19,10 +19,8 @@ import {
  * Phenolphthalein, colourless to pink.
  *
  * It stays in use though it is classified as a carcinogen (Regulation (EC) No 1272/2008, Annex VI; from memory, with 1
- * % as the
- * concentration from which that holds): a stock of 0.5 % is below the limit, a flask holds a thousandth of it, and no
- * other indicator
- * of the trade shows a first pink. The hazard goes with every result.
+ * % as the concentration from which that holds): a stock of 0.5 % is below the limit, a flask holds a thousandth of it,
+ * and no other indicator of the trade shows a first pink. The hazard goes with every result.
  */
 export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'phenolphthalein',
@@ -120,8 +118,7 @@ export const thymolphthalein = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
   // A pharmacopoeia prints 8.6 to 10.0: it calls the first blue in a drop. Two tables of dyes agree within 0.1 on the
-  // range in use, which
-  // has the pKIn in its middle.
+  // range in use, which has the pKIn in its middle.
   alternatives: {
     transitions: [
       { from: 9.4, to: 10.6, source: crcInWikipedia2004 },

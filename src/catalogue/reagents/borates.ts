@@ -18,7 +18,10 @@ export const boricAcid = /*#__PURE__*/ cataloguedReagent({
   },
 });
 
-/** Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives equal amounts of boric acid and borate. */
+/**
+ * Borax (disodium tetraborate decahydrate), Na2B4O7·10H2O. A primary standard for acids, and a pH standard; it gives
+ * equal amounts of boric acid and borate.
+ */
 export const borax = /*#__PURE__*/ cataloguedReagent({
   id: 'borax',
   name: 'borax (disodium tetraborate decahydrate)',

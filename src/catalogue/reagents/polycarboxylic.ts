@@ -127,7 +127,10 @@ export const tartaricAcid = /*#__PURE__*/ cataloguedReagent({
   hazard: 'Can damage the eyes badly. For solutions, see the safety data sheet.',
 });
 
-/** Potassium hydrogen tartrate, KHC4H4O6. Cream of tartar; a primary standard for bases, and a pH standard as its saturated solution. */
+/**
+ * Potassium hydrogen tartrate, KHC4H4O6. Cream of tartar; a primary standard for bases, and a pH standard as its
+ * saturated solution.
+ */
 export const potassiumHydrogenTartrate = /*#__PURE__*/ cataloguedReagent({
   id: 'potassiumHydrogenTartrate',
   name: 'potassium hydrogen tartrate',

@@ -69,7 +69,10 @@ export const lithiumHydroxideMonohydrate = /*#__PURE__*/ cataloguedReagent({
     'Corrosive, a danger to the eyes above all, and harmful if swallowed. For solutions, see the safety data sheet.',
 });
 
-/** Calcium hydroxide, Ca(OH)2. Sparingly soluble, about 0.02 mol/L at 25 °C (Lange's Handbook of Chemistry, 15th ed., table 8.15). */
+/**
+ * Calcium hydroxide, Ca(OH)2. Sparingly soluble, about 0.02 mol/L at 25 °C (Lange's Handbook of Chemistry, 15th ed.,
+ * table 8.15).
+ */
 export const calciumHydroxide = /*#__PURE__*/ cataloguedReagent({
   id: 'calciumHydroxide',
   name: 'calcium hydroxide',

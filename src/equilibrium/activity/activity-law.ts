@@ -13,15 +13,17 @@ export interface ActivityLaw {
   readonly name: string;
   /**
    * A at 25 °C, for a law that was fitted with one; it moves with temperature in proportion to that of `debyeHuckelAt`,
-   * which is
-   * what is taken where this is left out.
+   * which is what is taken where this is left out.
    */
   readonly A25?: number;
   /** b, (L/mol)^½; 0 if left out. */
   readonly b?: number;
   /** c, L/mol; 0 if left out. */
   readonly c?: number;
-  /** Sizes of ions in Å by formula, 4.5 Å for those not listed: instead of b, which then is B of `debyeHuckelAt` times the size. */
+  /**
+   * Sizes of ions in Å by formula, 4.5 Å for those not listed: instead of b, which then is B of `debyeHuckelAt` times
+   * the size.
+   */
   readonly sizes?: Readonly<Record<string, number>>;
   /** Of all ions not in `sizes`, Å; 4.5 if left out. */
   readonly otherwise?: number;
@@ -30,7 +32,10 @@ export interface ActivityLaw {
   readonly source: Source;
 }
 
-/** The size of an ion that no table lists, Å: common practice, the middle of Kielland's range for ions of charge 1 and 2. */
+/**
+ * The size of an ion that no table lists, Å: common practice, the middle of Kielland's range for ions of charge 1 and
+ * 2.
+ */
 export const sizeOtherwise = 4.5;
 
 /** No interaction at all: γ = 1. */
@@ -63,7 +68,10 @@ export const guntelbergLaw: ActivityLaw = /*#__PURE__*/ frozen({
   source: { kind: 'published', work: 'guntelberg-1926', where: 'the equation for mean coefficients' },
 });
 
-/** The convention of Bates and Guggenheim for chloride, log10 γ = −A·z²·√I/(1 + 1.5·√I), for every ion. For I up to 0.1 mol/L. */
+/**
+ * The convention of Bates and Guggenheim for chloride, log10 γ = −A·z²·√I/(1 + 1.5·√I), for every ion. For I up to 0.1
+ * mol/L.
+ */
 export const batesGuggenheimLaw: ActivityLaw = /*#__PURE__*/ frozen({
   name: 'Bates–Guggenheim',
   b: 1.5,

@@ -29,8 +29,8 @@ export interface ActivityModel {
   d2Log10Gamma?(charge: number, ionicStrength: number, celsius: number, formula?: string): number;
   /**
    * Whether log10 γ = z²·f(I) with one f for all ions, whose slope shrinks as I grows from zero (or has turned upward).
-   * Then one
-   * evaluation serves all ions, and uniqueness of the ionic strength can be proved on the way: curves come faster.
+   * Then one evaluation serves all ions, and uniqueness of the ionic strength can be proved on the way: curves come
+   * faster.
    */
   readonly squareLaw?: boolean;
   /** The ionic strength, mol/L, up to which its authors recommend it; beyond, results carry a note. */

@@ -12,8 +12,7 @@ import type { ActivityModel } from './activity-model.js';
  *   pK° = pK′ − log10 γ(A) + log10 γ(HA)                   mixed constant                               (2)
  *
  * (1) follows from a = γ·c in each place of K. The law is the one that the calculation goes on with, so that the pH at
- * the
- * strength of the medium comes out as it was measured there, whatever the law.
+ * the strength of the medium comes out as it was measured there, whatever the law.
  *
  * @internal
  */

@@ -33,10 +33,8 @@ export const activityLimits = /*#__PURE__*/ frozen({ ionicStrength: 100, log10Ga
 
 /**
  * Coefficients of these kinds, with a ceiling: an ionic strength of 100 mol/L, lowered by tenths as often as needed, at
- * which
- * every |log10 γ| is at most 90 and that of H+ and OH- at most 5. Beyond any model's range by far, it keeps γ in the
- * range of
- * doubles and, since γ no longer changes, ensures that a self-consistent ionic strength exists.
+ * which every |log10 γ| is at most 90 and that of H+ and OH- at most 5. Beyond any model's range by far, it keeps γ in
+ * the range of doubles and, since γ no longer changes, ensures that a self-consistent ionic strength exists.
  *
  * @param spectators - ions whose coefficients no constant depends on; the ceiling fits them too
  * @internal
@@ -109,7 +107,9 @@ function takeSquares(out: Coefficients, at: number, held: boolean): void {
   }
 }
 
-/** x^|n| by multiplication, which for small whole powers is several times as fast as `**`, and good to |n| roundings. */
+/**
+ * x^|n| by multiplication, which for small whole powers is several times as fast as `**`, and good to |n| roundings.
+ */
 function power(x: number, n: number): number {
   let result = 1;
   for (let left = Math.abs(n); left > 0; left -= 1) result *= x;

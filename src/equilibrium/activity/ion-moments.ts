@@ -3,12 +3,10 @@ import type { IonColumn, RealSystem } from './real-system.js';
 
 /**
  * Net charge and ionic strength of a solution, and how both change with pH and with the coefficients; in the column's
- * unit of
- * amount.
+ * unit of amount.
  *
  * With n the amounts, z the charges and ℓ′ = d log10 γ/dI of all species, H+ and OH- included, and ⟨x, y⟩ = Σ n·x·y for
- * free
- * species, Σ C·cov(x, y) within each family (its total stays):
+ * free species, Σ C·cov(x, y) within each family (its total stays):
  *
  *   ∂net/∂ln a = ⟨z, z⟩,         ∂net/∂I = −ln10·⟨z, ℓ′⟩           a: activity of H+                      (1)
  *   ∂strength/∂ln a = ½⟨z², z⟩,  ∂strength/∂I = −½·ln10·⟨z², ℓ′⟩                                         (2)

@@ -8,7 +8,10 @@ export const kiellandSource: Source = /*#__PURE__*/ frozen({
   note: 'table I; which sizes occur was checked in R. A. Freeze, J. A. Cherry, Groundwater (1979), Appendix IV',
 });
 
-/** Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use; 4.5 where he has 4 to 4.5. */
+/**
+ * Effective sizes of hydrated ions, Å (J. Kielland 1937), by the formulas that this package's catalogues use; 4.5 where
+ * he has 4 to 4.5.
+ */
 export const kiellandSizes: Readonly<Record<string, number>> = /*#__PURE__*/ frozen({
   'H+': 9,
   'Mg(2+)': 8,

@@ -86,8 +86,7 @@ export const guntelberg: ActivityModel = /*#__PURE__*/ lawOf(guntelbergLaw);
 
 /**
  * The convention of Bates and Guggenheim for chloride in pH standards, log10 γ = −A·z²·√I/(1 + 1.5·√I), put to use for
- * every
- * ion. For I up to 0.1 mol/L.
+ * every ion. For I up to 0.1 mol/L.
  */
 export const batesGuggenheim: ActivityModel = /*#__PURE__*/ lawOf(batesGuggenheimLaw);
 
@@ -95,8 +94,8 @@ export const batesGuggenheim: ActivityModel = /*#__PURE__*/ lawOf(batesGuggenhei
  * The Davies equation of 1962, log10 γ = −A·z²·(√I/(1 + √I) − 0.3·I). For I up to 0.5 mol/L.
  *
  * A is 0.509 at 25 °C, the value it was fitted with, and moves with temperature in proportion to the A of
- * `debyeHuckelAt`.
- * Beyond I = 0.39 mol/L γ turns upward. Ions of one charge are alike; neutral species and water have γ = 1.
+ * `debyeHuckelAt`. Beyond I = 0.39 mol/L γ turns upward. Ions of one charge are alike; neutral species and water have γ
+ * = 1.
  *
  * @example
  * ```ts

@@ -4,10 +4,8 @@ import { activityLimits } from './coefficients.js';
 
 /**
  * The ionic strength, mol/L, above which a pH of this library is not to be used: common practice. Laws of the kind of
- * Debye and
- * Hückel end between 0.1 and 0.5 mol/L; above about 1 mol/L, interactions between particular ions and the water they
- * bind count
- * as much as their charge.
+ * Debye and Hückel end between 0.1 and 0.5 mol/L; above about 1 mol/L, interactions between particular ions and the
+ * water they bind count as much as their charge.
  */
 const mostUsableStrength = 1;
 

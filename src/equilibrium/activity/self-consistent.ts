@@ -48,10 +48,9 @@ export const emptyState = (): RealState => ({
  * Fast way    Newton's method on (1) from J of the least I: both residuals at once, so quadratic. Taken only where
  *             dJ/dI < 1, the steps shrink and, unless the root is known to be the only one, none exceeds 10 % in I.
  * Safe way    otherwise a ladder from the smallest I, each rung at J of the one below: while J rises, no root lies
- *             between. Once I is
- *             passed, Newton's method inside the bracket, halved where a step leaves it or does not halve the one
- *             before; h
- *             anew at each I. After a hundred rungs they double; two roots closer than a rung would then be missed.
+ *             between. Once I is passed, Newton's method inside the bracket, halved where a step leaves it or does not
+ *             halve the one before; h anew at each I. After a hundred rungs they double; two roots closer than a rung
+ *             would then be missed.
  * Good to     the rounding of the charge balance.
  * Derived here.
  *

@@ -26,9 +26,8 @@ const vacuum = 8.8541878128e-12; //      F/m
  *   A = e³·√(2·N_A·ρ) / (8π·ln10·(ε₀·ε·k·T)^(3/2)),   B = √(2·N_A·e²·ρ / (ε₀·ε·k·T))
  *
  * with ρ from Kell (1975) and ε from Malmberg & Maryott (1956), on the molal scale: 0.5108 and 0.3286 at 25 °C. With
- * the
- * permittivity of 1997 it would be 0.5098; older tables have 0.5085. The differences are below the error of any of the
- * laws.
+ * the permittivity of 1997 it would be 0.5098; older tables have 0.5085. The differences are below the error of any of
+ * the laws.
  *
  * @param celsius - temperature, °C, from 0 to 100
  * @throws InputError where the temperature is out of range

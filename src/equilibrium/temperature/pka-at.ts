@@ -18,9 +18,8 @@ const thermalRange = [0, 50] as const;
  *   ln K(T) = ln K(θ) + ΔH/R·(1/θ − 1/T) + ΔCp/R·(θ/T − 1 + ln(T/θ)),   θ = 298.15 K                 (1)
  *
  * with ΔH and ΔCp at θ; a missing ΔCp counts as zero, which is van 't Hoff's equation. Where a step brings an equation
- * of its
- * own, log10 K = a + b·T + c/T + d·log10 T + e/T², pKa moves from its value at 25 °C as that equation does. A step with
- * neither keeps its value at 25 °C, and `equilibrate` and `titrate` say so in their notes.
+ * of its own, log10 K = a + b·T + c/T + d·log10 T + e/T², pKa moves from its value at 25 °C as that equation does. A
+ * step with neither keeps its value at 25 °C, and `equilibrate` and `titrate` say so in their notes.
  *
  * Source of (1): E. C. W. Clarke, D. N. Glew, Trans. Faraday Soc. 62, 539–547 (1966), doi:10.1039/TF9666200539.
  *

@@ -8,8 +8,7 @@ import { readCelsius } from './read-celsius.js';
  *   log10 K = a + b·T + c/T + d·log10 T + e/T²        T in K
  *
  * Source: L. N. Plummer, E. Busenberg, Geochim. Cosmochim. Acta 46, 1011–1040 (1982): 0 to 90 °C, 1 atm, zero ionic
- * strength,
- * molality.
+ * strength, molality.
  *
  * @param celsius - temperature, °C, from 0 to 100
  * @throws InputError where the temperature is out of range

@@ -13,8 +13,7 @@ import { waterDensityAt } from './water-density.js';
  *   Q = ρ·exp(α₀ + α₁/T + α₂/T²·ρ^(2/3)),   pKw(gas) = γ₀ + γ₁/T + γ₂/T² + γ₃/T³        T in K, ρ in g/cm³
  *
  * with ρ from Kell (1975). On the molal scale. At 25 °C the equation gives 13.9945, which tables print as 13.995. The
- * printed
- * value is the one in use, and the equation is raised by the difference, 0.0005, at every temperature.
+ * printed value is the one in use, and the equation is raised by the difference, 0.0005, at every temperature.
  *
  * Source: IAPWS R11-07(2019), after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006),
  * doi:10.1063/1.1928231.

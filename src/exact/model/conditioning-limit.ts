@@ -87,7 +87,9 @@ const summed = (pushes: readonly Push[]): Push => ({
   strength: pushes.reduce((sum, { strength }) => sum + strength, 0),
 });
 
-/** Natural logarithms of constants, or the sum of the terms that they are worked out from: what a last bit is a part of. */
+/**
+ * Natural logarithms of constants, or the sum of the terms that they are worked out from: what a last bit is a part of.
+ */
 function sizesIn(conditions: ReadExactConditions) {
   const { inUse, gas } = conditions;
   const kelvin = inUse.celsius + zeroCelsius;

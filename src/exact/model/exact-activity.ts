@@ -4,7 +4,11 @@ import { parametersIn } from '../../equilibrium/temperature/debye-huckel-at.js';
 import { at, type Faults } from '../../input/faults.js';
 import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 
-/** Reads a law from a caller's value, noting every fault: the law alone, or a model that says which law it is. @internal */
+/**
+ * Reads a law from a caller's value, noting every fault: the law alone, or a model that says which law it is.
+ *
+ * @internal
+ */
 export function readLaw(value: unknown, path: string, faults: Faults): ActivityLaw {
   const what = 'a law of protolysis/exact, such as its davies';
   const unread = faults.object(value, path, what);
@@ -39,8 +43,7 @@ export interface ActivityAt<N> {
  *   log10 γ = −z²·A·f(I),   f = (1 − 1/(1 + b·√I))/b − c·I,   f′ = 1/(2·√I·(1 + b·√I)²) − c
  *
  * In this form √I stands once in the first term of f; and where b is the same for all ions, every coefficient and every
- * ratio of
- * coefficients is a power of γ of charge 1. So intervals of I give narrow intervals of them.
+ * ratio of coefficients is a power of γ of charge 1. So intervals of I give narrow intervals of them.
  *
  * @param atReference - whether the temperature is 25 °C
  * @returns a function of the ionic strength; above `ceiling` it stays what it is there

@@ -10,7 +10,9 @@ export interface BalanceOf<N> {
   /** a·[OH-]. */
   readonly kw: N;
   readonly families: readonly { readonly topCharge: number; readonly constants: readonly N[] }[];
-  /** Of a gas at fixed pressure: a^j times the concentration of its form that lost j protons; none where there is none. */
+  /**
+   * Of a gas at fixed pressure: a^j times the concentration of its form that lost j protons; none where there is none.
+   */
   readonly gas: readonly N[];
 }
 
@@ -34,7 +36,11 @@ export interface CoefficientsOf<N> {
   readonly any: ActivityAt<N>['of'];
 }
 
-/** The constants at zero ionic strength and the coefficients, as constants that hold: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j. @internal */
+/**
+ * The constants at zero ionic strength and the coefficients, as constants that hold: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j.
+ *
+ * @internal
+ */
 export function conditional<N>(
   { times, over }: ExactArithmetic<N>,
   { hydrogen, kw, families, gas }: BalanceOf<N>,
@@ -83,8 +89,7 @@ export interface Forms<N> {
 
 /**
  * @param prevailing - how many protons each protolyte's prevailing species has lost at about this activity; any number
- * will do, but
- * with this intervals stay narrow
+ * will do, but with this intervals stay narrow
  * @param narrow - works out each share from itself, at more cost: for constants that are wide intervals
  * @internal
  */
@@ -153,7 +158,10 @@ function summed<N>(
   return [...parts, ...ofFamilies].reduce(plus);
 }
 
-/** The mean of a function of charge over the species of a protolyte, from that of the prevailing one: shares add up to one. */
+/**
+ * The mean of a function of charge over the species of a protolyte, from that of the prevailing one: shares add up to
+ * one.
+ */
 function meanOf<N>(
   { of, plus, times }: ExactArithmetic<N>,
   { topCharge, shares, prevailing }: Omit<Forms<N>['families'][number], 'total'>,

@@ -22,7 +22,10 @@ export interface ExactConditions {
   readonly pKw?: Exactly;
 }
 
-/** Carbon dioxide at a partial pressure with which the solution is in equilibrium, such as `air`. A share that escapes is refused. */
+/**
+ * Carbon dioxide at a partial pressure with which the solution is in equilibrium, such as `air`. A share that escapes
+ * is refused.
+ */
 export interface ExactCarbonDioxide extends Pick<CarbonDioxide, 'protolyte' | 'year' | 'source'> {
   /** Partial pressure of CO2, atm. */
   readonly atm: Exactly;

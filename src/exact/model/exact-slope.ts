@@ -15,8 +15,7 @@ import { provenBracketOf } from './proven-bracket.js';
  * titration/model/real-derivatives.ts (1).
  *
  * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero,
- * which no
- * number of digits can prove.
+ * which no number of digits can prove.
  *
  * @internal
  */

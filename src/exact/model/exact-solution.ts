@@ -9,8 +9,8 @@ import { type Ratio, ratios, textOf } from '../numbers/ratio.js';
 
 /**
  * What a beaker holds, to the last digit: plain data that survives JSON. Quantities are texts, decimal where the
- * decimal ends
- * (`'1.25'`), else a fraction in lowest terms (`'7600/4239.5'` is `'15200/8479'`); equal quantities have equal texts.
+ * decimal ends (`'1.25'`), else a fraction in lowest terms (`'7600/4239.5'` is `'15200/8479'`); equal quantities have
+ * equal texts.
  */
 export interface ExactSolution {
   /** Volume, mL. */

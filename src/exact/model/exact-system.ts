@@ -90,7 +90,10 @@ function ionsIn({ contents }: ReadSolution): { ion: Ion; mmol: Ratio }[] {
   return [...ions.values()];
 }
 
-/** The thermodynamic constants of a system in one kind of number; where γ = 1 throughout, the constants as they were measured. */
+/**
+ * The thermodynamic constants of a system in one kind of number; where γ = 1 throughout, the constants as they were
+ * measured.
+ */
 function balanceIn<N>(
   arithmetic: ExactArithmetic<N>,
   { conditions, protolytes, gas, real }: ExactSystem,

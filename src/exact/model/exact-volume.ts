@@ -36,8 +36,7 @@ export interface ExactVolume {
  *   E(I) = S_A + V·S_T − I·(V₀ + V),   S: ionic strengths of the species of both, times volume                  (2)
  *
  * Found by Newton's method from where doubles see the first volume; proven by the signs of E at both ends of a bracket
- * in I, and by (1)
- * over all of it.
+ * in I, and by (1) over all of it.
  *
  * @internal
  */

@@ -35,8 +35,7 @@ const tooWide = 4;
  *   J(I) ≥ J(p) − m·(I − p) > I   for p ≤ I < p + (J(p) − p)/(1 + m), at most q                                    (1)
  *
  * so no root is there, and p moves on. It ends where J′ < 1 is proven from p to the upper end of the bracket: J − I
- * falls
- * strictly, so the root in the bracket is the only one up to there.
+ * falls strictly, so the root in the bracket is the only one up to there.
  *
  *   J′ = ½·ln10·(⟨z², z⟩·⟨z, ℓ′⟩/⟨z, z⟩ − ⟨z², ℓ′⟩)/V        from (1) and (2) of equilibrium/activity/ion-moments.ts
  *
@@ -73,8 +72,7 @@ export function isLeastStrength(system: ExactSystem, exact: ColumnOf<Ratio>, { u
 
 /**
  * J is above this at any I: ½ Σ z²·c with every protolyte in its least charged form, or the water's share if that is
- * more.
- * (h + [OH-])/2 is at least √(Kw/γ²), and no law here lets γ of H+ and OH- exceed what activityLimits allows.
+ * more. (h + [OH-])/2 is at least √(Kw/γ²), and no law here lets γ of H+ and OH- exceed what activityLimits allows.
  */
 function leastStrength(
   { protolytes, conditions }: ExactSystem,
@@ -105,8 +103,7 @@ interface Piece extends Constants<Interval> {
  * balance there.
  *
  * Found by widening about the roots that doubles see at p and q until net charge is proven negative at the lower a and
- * positive at
- * the upper one, for every I of the piece; undefined where no such a are found.
+ * positive at the upper one, for every I of the piece; undefined where no such a are found.
  */
 function pieces(
   arithmetic: Intervals,

@@ -18,13 +18,10 @@ const guard = 3;
  *
  * Found          by Newton's method on decimals, which may be wrong.
  * Proven         by the sign of the net charge at both ends on intervals, which cannot: 0 outside the interval means
- *                that the
- *                rounding of everything, constants included, is smaller than the value. Where it is not, both are done
- *                again
- *                with more digits.
+ *                that the rounding of everything, constants included, is smaller than the value. Where it is not, both
+ *                are done again with more digits.
  * Ends           the ends lie off the root by construction, so that net charge there is not zero (a root such as pH 7
- *                exactly is
- *                in the middle), and the intervals shrink with the digits; else with a NotProvenError.
+ *                exactly is in the middle), and the intervals shrink with the digits; else with a NotProvenError.
  * Derived in     docs/derivations/exact-bracket.md; with coefficients of activity,
  *                docs/derivations/exact-real-bracket.md
  *

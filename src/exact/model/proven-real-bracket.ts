@@ -28,12 +28,10 @@ export interface Start {
  *   net(pH, I) = 0,   J(I) = I,   J(I) the ionic strength of the species at the one pH at which net = 0 for that I       (1)
  *
  * Proven, on intervals: at either end of a bracket in I, net has opposite signs at two pH that lie far closer than the
- * digits
- * wanted, so its root is between, and J over all between is above I at the lower end and below it at the upper; J is
- * continuous,
- * so J = I somewhere between the two I. For every I between them, net is positive at `lower` and negative at `upper`.
- * So a
- * solution of (1) has its pH between `lower` and `upper`. Whether it is the one of least ionic strength: `isLeast`.
+ * digits wanted, so its root is between, and J over all between is above I at the lower end and below it at the upper;
+ * J is continuous, so J = I somewhere between the two I. For every I between them, net is positive at `lower` and
+ * negative at `upper`. So a solution of (1) has its pH between `lower` and `upper`. Whether it is the one of least
+ * ionic strength: `isLeast`.
  *
  * Derived in docs/derivations/exact-real-bracket.md
  *

@@ -3,8 +3,7 @@ import type { Interval } from './interval-operations.js';
 
 /**
  * The decimal of so many digits that an interval stands for, off by less than one unit of its last digit; undefined
- * where
- * the interval is too wide to say. It keeps its digits in what a caller goes on to reckon with it.
+ * where the interval is too wide to say. It keeps its digits in what a caller goes on to reckon with it.
  *
  * @internal
  */

@@ -6,8 +6,7 @@ import type { Ratio } from './ratio.js';
 
 /**
  * Arithmetic on decimals of so many digits, each result rounded: good for finding a root, proves nothing. Functions are
- * the
- * lower ends of intervals.
+ * the lower ends of intervals.
  *
  * @internal
  */

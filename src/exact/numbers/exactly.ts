@@ -5,8 +5,7 @@ import { compared, type Ratio, ratioOf } from './ratio.js';
 
 /**
  * A number exactly as it was written: a decimal text such as `'0.1000'` or `'1e-7'`, a fraction such as `'2/3'`, a
- * Decimal, or a
- * number, which stands for the shortest decimal that gives it (0.1 is one tenth).
+ * Decimal, or a number, which stands for the shortest decimal that gives it (0.1 is one tenth).
  */
 export type Exactly = string | number | Decimal;
 

@@ -14,8 +14,7 @@ export interface Intervals extends ExactArithmetic<Interval> {
  * Interval arithmetic: each result holds every number that the operation can give on numbers of its operands.
  *
  * Nothing is trusted but that decimal.js rounds the four operations in the direction it is told. Roots, exponentials
- * and logarithms
- * are built from these (docs/derivations/exact-bracket.md, docs/derivations/exact-real-bracket.md).
+ * and logarithms are built from these (docs/derivations/exact-bracket.md, docs/derivations/exact-real-bracket.md).
  *
  * @internal
  */
@@ -101,7 +100,10 @@ function sqrtOf({ Down, Up }: FourOperations, { low, high }: Interval): Interval
   };
 }
 
-/** The lesser of x and a ceiling, and its derivative with respect to x: 1 below the ceiling, 0 above, both where x reaches over it. */
+/**
+ * The lesser of x and a ceiling, and its derivative with respect to x: 1 below the ceiling, 0 above, both where x
+ * reaches over it.
+ */
 function heldBelow({ Down, Up, of }: FourOperations, { low, high }: Interval, ceiling: Interval) {
   const [zero, one] = [of(0), of(1)];
   return {

@@ -24,17 +24,14 @@ export interface Comparison {
 
 /**
  * A pH in doubles against the exact one, in units of the conditioning limit: what the rounding of the input alone can
- * do
- * to the answer.
+ * do to the answer.
  *
  *   limit = 2⁻⁵² · Σ |x·∂pH/∂x| + 2.3e-16 · max(1, |pH|)
  *
  * over all numbers x that go in (amounts, pKa, pKw, pKH, pressure, log10 γ), each off by its last bit with the worst
- * choice of signs,
- * and the rounding of the pH itself. A pKa near 0 counts with the last bit of its K, which is then the coarser, and a
- * constant that is
- * worked out from the temperature with the last bit of each term of its formula. A pH may be four limits off (the
- * accuracy this package promises), and is mostly well below one.
+ * choice of signs, and the rounding of the pH itself. A pKa near 0 counts with the last bit of its K, which is then the
+ * coarser, and a constant that is worked out from the temperature with the last bit of each term of its formula. A pH
+ * may be four limits off (the accuracy this package promises), and is mostly well below one.
  *
  * @throws InputError that lists every fault
  * @example

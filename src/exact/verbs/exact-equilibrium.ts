@@ -36,7 +36,10 @@ export interface ExactEquilibrium extends ExactPH {
   readonly conditions: ExactConditions;
   /** ½ Σ c·z² over every ion, mol/L. */
   readonly ionicStrength: Decimal;
-  /** β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does to γ. */
+  /**
+   * β = dC_base/dpH, mol/L per unit of pH, water's own share included, and what the base's cation (of charge +1) does
+   * to γ.
+   */
   readonly bufferCapacity: Decimal;
   readonly species: readonly ExactSpecies[];
 }
@@ -45,8 +48,7 @@ export interface ExactEquilibrium extends ExactPH {
  * The equilibrium of a solution to any number of digits: `equilibrate` on decimals.
  *
  * Every quantity is evaluated on intervals over the whole bracket of `exactPH`, in ionic strength too, and is off by
- * less than one
- * unit of its last digit from that of the state which the bracket proves.
+ * less than one unit of its last digit from that of the state which the bracket proves.
  *
  * @param options - `digits` (of the pH after the point, of the rest in all), 50 by default and at most 500, and
  * conditions

@@ -21,8 +21,7 @@ export interface ExactPH {
   readonly upper: Decimal;
   /**
    * What is proven beside a solution of the equations between the two: that there is no other anywhere (`only`: always,
-   * where γ = 1);
-   * that none other has as little an ionic strength (`least`); or nothing more (`some`).
+   * where γ = 1); that none other has as little an ionic strength (`least`); or nothing more (`some`).
    */
   readonly proven: 'only' | 'least' | 'some';
 }
@@ -33,14 +32,13 @@ export interface ExactPH {
  *   [H+] − Kw/[H+] + Σ z·c(strong ions) + Σᵢ Cᵢ·z̄ᵢ([H+]) = 0
  *
  * The left side rises with [H+], is positive at `lower` and negative at `upper`: both signs are certain, every rounding
- * on the
- * way bounded. So the root lies between them, `upper − lower` is 2·10^−(digits + 3), and `pH` is off by less than one
- * unit of its last digit. What is proven is the root of this equation for the numbers given, not that nature obeys it.
+ * on the way bounded. So the root lies between them, `upper − lower` is 2·10^−(digits + 3), and `pH` is off by less
+ * than one unit of its last digit. What is proven is the root of this equation for the numbers given, not that nature
+ * obeys it.
  *
  * With a law of activity the ionic strength is an unknown too. Then the bracket proves that there is a self-consistent
- * pair of pH
- * and ionic strength with this pH; that it is the one of least ionic strength, which `pHOf` takes, is proven where
- * `proven` is `least`, and left open where it is `some`.
+ * pair of pH and ionic strength with this pH; that it is the one of least ionic strength, which `pHOf` takes, is proven
+ * where `proven` is `least`, and left open where it is `some`.
  *
  * @param options - `digits` after the point, 50 by default and at most 500, and conditions
  * @throws InputError that lists every fault

@@ -50,8 +50,8 @@ export interface ExactTitration {
   slopeAt(mL: Exactly): Decimal;
   /**
    * The volume at which the curve has this pH; null where it never has, from 0 to 1e9 mL. With a law of activity the
-   * curve can
-   * have it more than once: then the volume is the first that `titrate` sees in doubles, and null where it sees none.
+   * curve can have it more than once: then the volume is the first that `titrate` sees in doubles, and null where it
+   * sees none.
    */
   volumeAt(pH: Exactly): ExactVolume | null;
   /** Stoichiometric points in order of volume. */
@@ -161,7 +161,10 @@ function pHAt(system: ExactSystem, mL: Ratio, digits: number): ExactPH {
   return exactPHOf(system, mixture, provenBracketOf(system, mixture, digits), digits);
 }
 
-/** The volumes above zero at which a whole state is neutral (titration/points/stoichiometric-volumes.ts); states that tie are one point. */
+/**
+ * The volumes above zero at which a whole state is neutral (titration/points/stoichiometric-volumes.ts); states that
+ * tie are one point.
+ */
 function equivalenceVolumes({ columns, inDoubles }: ExactSystem): Ratio[] {
   const [analyte, titrant] = columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
   const there = ({ family }: { family: number }) =>

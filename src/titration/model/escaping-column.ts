@@ -11,8 +11,7 @@ import { firstDerivatives, type MovingColumn, secondDerivatives } from './real-d
  *   n = (1 − e)·n₀ + e·V·S                                                                           (1)
  *
  * n₀ is the amount before, e the share that escapes of what must, S the concentration in the open system. Where n₀ is
- * less than
- * V·S, nothing escapes.
+ * less than V·S, nothing escapes.
  *
  * @param linear - the column before the escape
  * @param open - the open system; its coefficients are overwritten

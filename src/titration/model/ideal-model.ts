@@ -45,8 +45,7 @@ export function idealModel(mixture: MixtureModel): CurveModel {
 
 /**
  * Levels of pH at equal distances between both ends. V(pH) is explicit and single-valued, so a point costs one
- * evaluation of the
- * charge balance: volume and slope come from the same.
+ * evaluation of the charge balance: volume and slope come from the same.
  */
 function adaptiveCurve(mixture: MixtureModel, upTo: number, maxStep: number): Curve {
   const room = emptyCharges();

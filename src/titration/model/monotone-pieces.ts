@@ -14,12 +14,9 @@ export interface MonotonePieces {
  * Cuts a curve that may turn into monotone pieces.
  *
  * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity
- * coefficients;
- * where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer does. A change of
- * sign of the
- * slope between neighbours is a turn. It is found and put in, so that the curve is monotone between points. What turns
- * twice within
- * an interval is missed.
+ * coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
+ * does. A change of sign of the slope between neighbours is a turn. It is found and put in, so that the curve is
+ * monotone between points. What turns twice within an interval is missed.
  *
  * @param pointAt - the curve
  * @param analyte - volume of the analyte, mL
@@ -60,7 +57,11 @@ export function geometricVolumes(analyte: number): number[] {
   return [...volumes, titrationLimits.mL];
 }
 
-/** Points at these volumes, and at as many between them as it takes for neighbours to differ by at most `step`. @internal */
+/**
+ * Points at these volumes, and at as many between them as it takes for neighbours to differ by at most `step`.
+ *
+ * @internal
+ */
 export function refinedPoints<Point extends CurvePoint>(
   pointAt: (mL: number) => Point,
   volumes: readonly number[],

@@ -17,8 +17,7 @@ export interface MovingColumn {
  * How a solved state moves with the volume of titrant, per mL.
  *
  * With x = (ln a, I) and G = (net charge, strength − I·V) of the mixture, G(x, V) = 0 (self-consistent.ts). Let T be
- * what
- * one more mL adds to G at fixed x, and M = ∂G/∂x:
+ * what one more mL adds to G at fixed x, and M = ∂G/∂x:
  *
  *   x′ = −M⁻¹·T                                                                                      (1)
  *

@@ -17,7 +17,11 @@ import {
   solveInTurn,
 } from './real-point.js';
 
-/** The curve with coefficients of activity, or with CO2 that escapes. Each answer depends on its arguments alone. @internal */
+/**
+ * The curve with coefficients of activity, or with CO2 that escapes. Each answer depends on its arguments alone.
+ *
+ * @internal
+ */
 export function realModel(mixtureModel: MixtureModel): CurveModel {
   const mixture = realMixtureOf(mixtureModel);
   const analyte = mixtureModel.analyte.volume;
@@ -68,7 +72,7 @@ function volumesAt(mixture: RealMixture, pieces: MonotonePieces, pH: number): nu
 
 /**
  * How far off in pH a crossing may be where the steepest curve passes between neighbouring doubles. Where it is
- * further, the curve
- * jumps past that pH: the least ionic strength that agrees has ceased to exist, far beyond the range of the model.
+ * further, the curve jumps past that pH: the least ionic strength that agrees has ceased to exist, far beyond the range
+ * of the model.
  */
 const largestGap = 1e-3;

@@ -22,7 +22,10 @@ export const realMixtureOf = (mixture: MixtureModel): RealMixture => ({
   open: mixture.system.escape && realSystemOf(mixture.system.escape.open),
 });
 
-/** The states that a search solved last. The next point starts from them, so a search serves neighbouring points of one curve. */
+/**
+ * The states that a search solved last. The next point starts from them, so a search serves neighbouring points of one
+ * curve.
+ */
 export interface Search {
   readonly mixture: RealState;
   readonly open: RealState;

@@ -34,8 +34,7 @@ export interface InflectionPoint extends CurvePoint {
  * Start         the pH of the analyte: V = 0, where A = 0 is put in exactly.
  * End           short of the pH of the titrant, V = ∞, by ln h = ln3/n, n the most protons that one protolyte can lose.
  *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root
- *               of T
- *               |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
+ *               of T |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
  * Derived here  from F(h, V) = 0 twice by V.
  *
  * @internal

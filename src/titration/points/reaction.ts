@@ -10,8 +10,7 @@ import { chargeOfState } from './stoichiometric-volumes.js';
  *
  * State k has the first k steps done. An acid titrant has then just undone step k + 1, a base titrant just done step k;
  * where there is no such step, the analyte's free OH- or H+ is used up. A titrant that changes by several protons meets
- * as
- * many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named. Water is put where it
+ * as many of the analyte: `2 CO₃²⁻ + H₂C₂O₄ → 2 HCO₃⁻ + C₂O₄²⁻`. Where states tie, each is named. Water is put where it
  * balances (equation.ts): `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`, `B(OH)₃ + OH⁻ → B(OH)₄⁻`.
  *
  * @param acid - whether the titrant is the acid of the two (stoichiometric-volumes.ts)
@@ -71,8 +70,7 @@ function pairOf({ system }: MixtureModel, family: number, fewer: number, more: n
 
 /**
  * The pair by which the titrant gives or takes protons: free H+ or OH- where it is a strong acid or base in excess of
- * its
- * own protolytes, else the form in which its protolyte comes and the one it has in this state.
+ * its own protolytes, else the form in which its protolyte comes and the one it has in this state.
  */
 function partnerOf(
   mixture: MixtureModel,

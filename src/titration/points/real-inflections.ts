@@ -9,10 +9,9 @@ import type { InflectionPoint } from './inflection-points.js';
  * is zero.
  *
  * Roots are separated on the outline of monotone-pieces.ts with steps of 0.02 in pH, since d²pH/dV², made dimensionless
- * by the slope,
- * varies on the scale of one unit of pH, and on that of dilution where the curve is flat. A pair closer together than
- * that is missed. Where CO2 starts to escape the curve has a corner: d²pH/dV² jumps there without being zero, which
- * does not count.
+ * by the slope, varies on the scale of one unit of pH, and on that of dilution where the curve is flat. A pair closer
+ * together than that is missed. Where CO2 starts to escape the curve has a corner: d²pH/dV² jumps there without being
+ * zero, which does not count.
  *
  * @internal
  */

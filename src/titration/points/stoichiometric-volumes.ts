@@ -40,16 +40,13 @@ export function chargeOfState<N>(
  * The volumes of all whole states, in ascending order, those at V ≤ 0 too: the half-way points need them.
  *
  * State k has the first k of the ordered steps done and none of the rest. With S_k and T_k the charge of the analyte
- * (mmol)
- * and of one mL of titrant in that state,
+ * (mmol) and of one mL of titrant in that state,
  *
  *   S_k + V·T_k = 0,   so V_k = −S_k/T_k                                                            (1)
  *
  * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. T_k falls with k, and a point on the
- * curve
- * follows upon a state with T_k of the same sign: at V ≤ 0 one of another sign lies beyond the titrant itself, and is
- * no
- * point's neighbour. Nothing is read off the curve.
+ * curve follows upon a state with T_k of the same sign: at V ≤ 0 one of another sign lies beyond the titrant itself,
+ * and is no point's neighbour. Nothing is read off the curve.
  *
  * @internal
  */
@@ -71,9 +68,8 @@ export function stoichiometricVolumes(
 
 /**
  * The charge of a state, and zero where its terms cancel to their last digits: phosphoric acid with three parts of
- * sodium hydroxide
- * is at its last point, not 1e-15 mL before it. An amount has seen a few roundings on its way into a beaker; 32 of them
- * are allowed.
+ * sodium hydroxide is at its last point, not 1e-15 mL before it. An amount has seen a few roundings on its way into a
+ * beaker; 32 of them are allowed.
  */
 function chargeBeyondRounding(
   column: IonColumn,

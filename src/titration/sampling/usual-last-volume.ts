@@ -3,8 +3,7 @@ import { titrationLimits } from '../titration-limits.js';
 
 /**
  * How far a titration is usually carried, mL: to 1.5 times the last equivalence volume, or to twice the analyte where
- * there is none
- * (common practice).
+ * there is none (common practice).
  *
  * @internal
  */
