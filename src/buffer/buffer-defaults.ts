@@ -1,7 +1,7 @@
 import { frozen } from '../frozen.js';
 
 /**
- * What the functions on buffers take for granted.
+ * Defaults of the functions on buffers.
  *
  * `dropSize`, mL: about what a burette or dropping pipette gives (common practice). `usefulShare`: the share of the
  * peak capacity down to which a buffer counts as useful; 40/121 is what a pair has left one pH unit from its pKa, so

@@ -10,7 +10,7 @@ import { titrate } from '../titration/titrate.js';
 import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 import { givenConditions } from './given-conditions.js';
 
-/** What is added to a buffer, and beside what it is shown. */
+/** The addition to a buffer, and the liquids to compare with. */
 export interface BufferAddition {
   /** What is added: usually a strong acid or base, such as 1 mol/L HCl. Its volume sets no limit. */
   readonly add: Solution;
@@ -38,10 +38,10 @@ export interface BufferResponse {
 }
 
 /**
- * How a buffer answers to acid or base: the pH after each addition, beside the same volume of pure water.
+ * The response of a buffer to acid or base: the pH after each addition, beside the same volume of pure water.
  *
- * Each point is the equilibrium of buffer and addition poured together, volumes additive: n drops one by one and the
- * same volume at once come to the same.
+ * Each point is the equilibrium of buffer and addition poured together, volumes additive: n drops one by one give the
+ * same as their volume at once.
  *
  * Strong acids and bases harm eyes and skin: see `cautionsOf`, the safety data sheet, the local rules and a qualified
  * supervisor.

@@ -5,7 +5,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import type { Solution } from '../solution/solution.js';
 
 /**
- * The check at the bench: what a probe reads in the finished buffer, where that is not the pH that was worked out.
+ * The check at the bench: the reading of a probe in the finished buffer, where it differs from the calculated pH.
  *
  * A probe reads activities, so for an ideal calculation the pH by Davies stands beside it; and a buffer that is worked
  * out in equilibrium with the air is still closed to it when just made.

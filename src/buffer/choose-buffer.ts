@@ -41,13 +41,13 @@ export interface BufferRanking {
 
 /**
  * Ranks protolytes as buffers for a pH: by capacity there, by temperature coefficient, by distance from the pKa. What
- * lies within one pH unit of its pKa comes before what does not: the steadiest pKa is no help where it holds nothing.
+ * lies within one pH unit of its pKa comes before what does not: a steady pKa does not help where there is no capacity.
  *
  * Capacity is that of `molar` mol/L of the protolyte, brought to the target with strong acid or base; pKa and its
  * temperature coefficient are those of `pKaAt` at the temperature of the conditions.
  *
  * What is too hazardous for a teaching lab (`notForBuffers` of the protolyte) is left out, with the reason, unless
- * `include` names its id. Each candidate carries the hazard of its protolyte. A ranking knows nothing of what else a
+ * `include` names its id. Each candidate carries the hazard of its protolyte. A ranking does not consider what else a
  * buffer may do: bind metals, evaporate, precipitate, bleach, feed bacteria.
  *
  * @throws InputError that lists every fault
@@ -80,7 +80,7 @@ export function chooseBuffer(choice: BufferChoice): BufferRanking {
   return frozen({ ranking, leftOut });
 }
 
-/** The less the better. */
+/** The smaller, the better. */
 const cost = {
   usefulness: ({ useful }: BufferCandidate) => Number(!useful),
   capacity: ({ capacity }: BufferCandidate) => -(capacity ?? 0),

@@ -2,13 +2,13 @@ import type { Solution } from '../solution/solution.js';
 import { plus } from './add-solutions.js';
 import type { MeasuredIngredient } from './read-ingredient.js';
 
-/** So many units of an ingredient: mmol of a reagent, mL of a stock. */
+/** An amount of an ingredient in its unit: mmol of a reagent, mL of a stock. */
 export interface Dose {
   readonly ingredient: MeasuredIngredient;
   readonly units: number;
 }
 
-/** So many units of each, made up to a volume. @internal */
+/** These amounts, made up to a volume. @internal */
 export function compose(mL: number, doses: readonly Dose[]): Solution {
   const contents = doses.flatMap(({ ingredient, units }) =>
     ingredient.unit.map(({ reagent, mmol }) => ({ reagent, mmol: mmol * units })),

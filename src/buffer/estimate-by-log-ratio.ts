@@ -144,7 +144,7 @@ function pairOf(solution: Solution) {
   return undefined;
 }
 
-/** What counts as whole: amounts that differ by rounding alone. */
+/** Amounts that differ by this share, rounding alone, count as equal. */
 const rounding = 1e-12;
 
 const speciesOf = ({ species }: Equilibrium, { id }: Protolyte, formula: string) =>

@@ -34,7 +34,7 @@ export function findAmountsWithSalt(
   const withSalt = (units: number) => findAmounts(wanted, [{ ingredient: salt, units }]);
   const excess = (units: number) => {
     const amounts = withSalt(units);
-    if (amounts.status === 'impossible') return 1; // as if there were too much: look at less
+    if (amounts.status === 'impossible') return 1; // takes the side of too much salt, so that less is tried
     const off = equilibrate(amounts.solution, wanted.conditions).ionicStrength / ionicStrength - 1;
     return Math.abs(off) <= rounding ? 0 : off;
   };

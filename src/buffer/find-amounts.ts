@@ -22,8 +22,8 @@ export interface Amounts {
  *
  * runs along the line on which the total concentration holds: from the first ingredient alone to the second alone, or,
  * where only the first brings the protolyte, to ever more of the second beside it. At one pH the charge of every
- * ingredient is fixed, so in the ideal case the charge balance is linear in t: each pH comes but once, and pH is
- * monotone along the line. With a model of activity the first crossing counts (first-crossing.ts).
+ * ingredient is fixed, so in the ideal case the charge balance is linear in t: each pH occurs once, and pH is monotone
+ * along the line. With a model of activity the first crossing counts (first-crossing.ts).
  *
  * @internal
  */

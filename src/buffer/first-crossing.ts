@@ -1,8 +1,8 @@
 import type { PH } from '../equilibrium/quantities.js';
 
 /**
- * How far the pH is from a target, as a function of an amount: exactly zero once within two roundings of it, so that a
- * search for the root ends there instead of in the noise.
+ * The distance of the pH from a target, as a function of an amount. Within two roundings it is exactly zero, so that a
+ * search for the root ends there.
  *
  * @internal
  */
@@ -17,9 +17,9 @@ export function offTarget(target: PH, pHWith: (amount: number) => PH): (amount: 
 /**
  * A bracket around the first sign change of a function from 0 on, or undefined where there is none up to `most`.
  *
- * The far end grows tenfold from a billionth of `most`: small amounts are met first, and found with their relative
- * precision. With a model of activity pH need not be monotone in an amount; then this is the crossing at the least
- * amount, unless two lie within one such step.
+ * The far end grows tenfold from a billionth of `most`: so small amounts are found with full relative precision. With a
+ * model of activity pH need not be monotone in an amount; then this is the crossing at the smallest amount, unless two
+ * lie within one such step.
  *
  * @internal
  */

@@ -1,5 +1,5 @@
 import type { Reagent } from '../substance/reagent.js';
 
-/** What a salt of ions alone makes of ionic strength, mol/L per mol/L of it. @internal */
+/** The ionic strength of a salt of ions alone, mol/L per mol/L of it. @internal */
 export const ionicStrengthOf = ({ ions }: Reagent): number =>
   ions.reduce((sum, { ion, count }) => sum + (count * ion.charge ** 2) / 2, 0);

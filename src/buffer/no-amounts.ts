@@ -56,7 +56,7 @@ export function tooDilute(
   };
 }
 
-/** Why what fits is still no solution. @internal */
+/** Why amounts that fit still give no solution. @internal */
 export const saturatedWith = ({ solid: { name, source } }: Precipitate): ImpossibleBuffer => ({
   status: 'impossible',
   because: 'saturated',

@@ -25,13 +25,13 @@ import { recipeNotes } from './recipe-notes.js';
  *
  *   n₁·p₁ + n₂·p₂ = c·V,   n₁·f₁(h) + n₂·f₂(h) + V·(h − Kw/h) = 0                                      (1)
  *
- * with p the protolyte and f(h) the charge that one unit of an ingredient brings. The amounts meet the exact charge
+ * with p the protolyte and f(h) the charge that one unit of an ingredient brings. The amounts fulfil the exact charge
  * balance under the conditions given, not the log-ratio formula. Volumes are additive; solids take up none. Open to the
  * air it is the finished buffer at equilibrium with it; the last of the `steps` says what the fresh one reads, and what
  * an ideal calculation leaves out.
  *
  * Cautions come with it: the reagents' own, and that the safety data sheet, the local rules and a qualified supervisor
- * come first. A reagent without a caution here is not thereby harmless.
+ * come first. A reagent without a caution here may still be hazardous.
  *
  * @returns the recipe, or why there is none
  * @throws InputError that lists every fault
@@ -124,7 +124,8 @@ function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): Buf
 }
 
 /**
- * One dose, or the final volume, off by so many percent and all else right; without a mark, a stock adds to the volume.
+ * The effect of an error of so many percent in one dose, or in the final volume. Without a mark, a stock adds to the
+ * volume.
  */
 function errorsOf(
   doses: readonly Dose[],

@@ -5,14 +5,14 @@ import type { LeftOut } from '../substance/left-out.js';
 import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
 import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 
-/** Which pH, and which protolytes come into question. */
+/** The pH, and the protolytes to choose among. */
 export interface BufferChoice {
   readonly pH: PH;
   /** The protolytes to choose among: `Object.values(acids)` for the whole catalogue. */
   readonly among: readonly Protolyte[];
   /** mol/L of the protolyte; 0.1 if left out. */
   readonly molar?: number;
-  /** What decides among the useful, and then among the others; the rest break ties. */
+  /** The criterion among the useful, and then among the others. The other criteria break ties. */
   readonly rankBy?: 'capacity' | 'temperature' | 'distance';
   readonly conditions?: Conditions;
   /** Ids of protolytes to rank although they are `notForBuffers`; none if left out. */

@@ -38,7 +38,7 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   return faults.count > before ? nothing : weighed(reagent, purity);
 }
 
-/** Stands in for what could not be read, so that reading goes on. */
+/** Takes the place of an ingredient that could not be read, so that reading goes on. */
 const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1 };
 
 /** @internal */

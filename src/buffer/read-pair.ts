@@ -79,7 +79,7 @@ function withProtolyte(pair: Pair, named: string | undefined, molar: number, fau
     : { ingredients: [first, second], brings };
 }
 
-/** Of the catalogue, what cannot be weighed pure; strong acids are told by their ions. */
+/** Reagents of the catalogue that cannot be weighed pure. Strong acids are recognised by their ions. */
 const isGas = ({ id }: Reagent): boolean => [ammonia, carbonDioxide].some((gas) => gas.id === id);
 
 const idsOf = ({ unit }: MeasuredIngredient): string[] =>

@@ -5,7 +5,7 @@ import type { Equilibrium } from '../equilibrium/equilibrium.js';
 import { bufferDefaults } from './buffer-defaults.js';
 
 /**
- * What a finished buffer gives to think about.
+ * The notes on a finished buffer.
  *
  * @param total - mmol of the buffering protolyte; null where that was not asked for
  * @internal
@@ -23,7 +23,7 @@ export function recipeNotes(
   ];
 }
 
-/** What a pair has left one pH unit from its pKa is where common practice stops calling it a buffer. */
+/** The capacity of a pair one pH unit from its pKa: below it, common practice does not call it a buffer. */
 function weakness({ bufferCapacity, solution }: Equilibrium, total: number | null): string[] {
   if (total === null) return [];
   const peak = ((Math.LN10 / 4) * total) / solution.mL;
@@ -34,7 +34,7 @@ function weakness({ bufferCapacity, solution }: Equilibrium, total: number | nul
   ];
 }
 
-/** Carbon dioxide under more than the pressure of the atmosphere leaves in bubbles. */
+/** Above the pressure of the atmosphere, atm, carbon dioxide escapes in bubbles. */
 function fizz({ species }: Equilibrium, { celsius = conditionDefaults.celsius }: Conditions): string[] {
   const gas = species.find(
     ({ protolyteId, formula }) => protolyteId === carbonic.id && formula === carbonic.species[0]?.formula,
@@ -46,7 +46,7 @@ function fizz({ species }: Equilibrium, { celsius = conditionDefaults.celsius }:
   ];
 }
 
-/** What comes and goes with the air has no concentration that one could weigh out. */
+/** A gas that is exchanged with the air has no concentration that could be weighed. */
 function exchange({ solution }: Equilibrium, { carbonDioxide }: Conditions): string[] {
   const id = carbonDioxide && (carbonDioxide.protolyte ?? carbonic).id;
   const held = solution.contents.some(

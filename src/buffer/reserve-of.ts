@@ -12,7 +12,7 @@ import { bufferDefaults } from './buffer-defaults.js';
 import { readDropSize } from './buffer-response.js';
 import { givenConditions } from './given-conditions.js';
 
-/** What is added, and what counts as a change. */
+/** The additions, and the change of pH to look for. */
 export interface ReserveOptions {
   /** Added to lower the pH; 1 mol/L HCl if left out. */
   readonly acid?: Solution;
@@ -33,7 +33,7 @@ export interface ReservePoint {
   readonly pH: PH;
 }
 
-/** How much of one addition a buffer bears. */
+/** The amount of one addition that a buffer takes. */
 export interface Reserve {
   /** Until the pH has moved by `change`; null where this addition never moves it so far. */
   readonly untilChange: ReservePoint | null;
@@ -42,7 +42,8 @@ export interface Reserve {
 }
 
 /**
- * How much acid and how much base a solution bears, until its pH has moved by a given amount and until it is exhausted.
+ * The amount of acid and of base that a solution takes until its pH has moved by a given amount, and until it is
+ * exhausted.
  *
  * Exhausted means the next stoichiometric point: as much strong acid as there is of the base that takes it up, as much
  * strong base as there is of the acid. There the pair that held the pH is used up, and the capacity passes through a

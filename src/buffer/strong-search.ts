@@ -12,7 +12,7 @@ import { rootBetween } from '../solver/root-between.js';
 import type { Reagent } from '../substance/reagent.js';
 import { firstCrossing, offTarget } from './first-crossing.js';
 
-/** Where strong acid or base brings a solution. */
+/** A solution after an addition of strong acid or base. */
 export interface StrongPoint {
   /** Hydrochloric acid or sodium hydroxide. */
   readonly reagent: Reagent;

@@ -1,6 +1,6 @@
 import { Faults } from '../input/faults.js';
 
-/** Calls a function that the caller brought, and reads its answer. @internal */
+/** Calls a function of the caller's, and reads its answer. @internal */
 export function answerOf<T>(
   path: string,
   ask: () => unknown,

@@ -2,7 +2,7 @@ import type { Faults } from '../input/faults.js';
 import { type Band, colourless } from '../substance/indicator.js';
 
 /**
- * The band that a colour of this name has taken out of white light; of two names, such as blue-violet, midway.
+ * The band that a colour of this name absorbs from white light. For two names, such as blue-violet, it lies midway.
  *
  * @internal
  */

@@ -7,7 +7,7 @@ import type { PointToFind } from './ranking.js';
 import type { Asked } from './read-titration.js';
 import type { ReadOptions } from './score-options.js';
 
-/** The sharpest call that is taken for possible: how far it strays to either side, in pH. */
+/** The sharpest call that is taken as possible: its spread to either side, in pH. */
 export const sharpestCall: { readonly within: number; readonly source: Source } = /*#__PURE__*/ frozen({
   within: 0.1,
   source: {

@@ -17,11 +17,11 @@ export interface Colour {
   readonly name: string;
   /** In each of three channels of light; 0 for pure water. */
   readonly absorbances: Channels;
-  /** What to think of it: {@link colourLabel}. */
+  /** The label of every predicted colour: {@link colourLabel}. */
   readonly label: string;
 }
 
-/** What every predicted colour is labelled with. */
+/** The label of every predicted colour. */
 export const colourLabel =
   'approximate: predicted from absorption bands in three channels of light; the dye, its amount, the lamp and the screen all change it';
 
@@ -106,7 +106,7 @@ function partOf(indicator: Indicator, amount: number, path: string, faults: Faul
   return { pKIn, acid: absorbancesOf(acid, amount), base: absorbancesOf(base, amount) };
 }
 
-/** Absorbances in three channels, from 0 (light that only a screen cannot show) to 2 (as good as none let through). */
+/** Absorbances in three channels, from 0 (all light is let through) to 2 (nearly none). */
 function absorbancesOf(bands: readonly Band[], amount: number): Channels {
   const light = transmitted(bands);
   return mapChannels((channel) => amount * -Math.log10(Math.min(Math.max(light[channel], 0.01), 1)));

@@ -77,7 +77,8 @@ function toLinear({ x, y, z }: { readonly x: number; readonly y: number; readonl
 const white = /*#__PURE__*/ toLinear(/*#__PURE__*/ tristimulus([]));
 
 /**
- * Linear light in three channels as the six digits of a screen colour: [2]. Light beyond the screen is cut off.
+ * Linear light in three channels as the six digits of a screen colour: [2]. Channels outside the range of a screen are
+ * set to its ends.
  *
  * @internal
  */

@@ -32,10 +32,10 @@ export function colourName(hex: string): string {
   return value < 0.55 ? `dark ${name}` : name;
 }
 
-/** Less colour than this is taken for none: some two or three just noticeable differences on white. */
+/** A saturation below this counts as colourless: two or three just noticeable differences on white. */
 const visible = 0.03;
 
-/** Up to which hue, in degrees, a name goes; what is above them all is red again. */
+/** The greatest hue of each name, in degrees; hues above them all are red. */
 const names = [
   { below: 16, name: 'red' },
   { below: 42, name: 'orange' },

@@ -15,7 +15,7 @@ import { Faults } from '../input/faults.js';
 /** Normal colour vision, and its three kinds of deficiency at their full: no long-, middle- or short-wave cones. */
 export type Vision = 'normal' | 'protanopia' | 'deuteranopia' | 'tritanopia';
 
-/** Every kind of colour vision that is told apart. */
+/** The kinds of colour vision that are distinguished. */
 export const visions = /*#__PURE__*/ frozen(['normal', 'protanopia', 'deuteranopia', 'tritanopia'] as const);
 
 /** How far apart two colours are for each kind of vision, CIEDE2000. */

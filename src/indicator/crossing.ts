@@ -2,7 +2,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import type { Asked } from './read-titration.js';
 
 /**
- * The volume at which an observer who looks for the point at `mL` calls a pH; null where the curve never comes to it.
+ * The volume at which an observer who looks for the point at `mL` calls a pH; null where the curve does not reach it.
  *
  * Of several crossings only those in the direction of the curve at the point count. A boil-out divides the titration in
  * two. For a point after it, or just at it, the last crossing counts, because a colour that comes back has to be

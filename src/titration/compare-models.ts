@@ -27,7 +27,7 @@ export interface ModelComparison {
  * greatest difference is then sharpened between its neighbours. In a steep step a small shift along the volume makes a
  * large difference in pH.
  *
- * @param conditions - one entry per comparison; each stands for itself and takes nothing over from the titration's own
+ * @param conditions - one entry per comparison; nothing is taken over from the conditions of the titration
  * @param options - `upTo`: mL; 1.5 times the last equivalence volume if left out, or twice the analyte where there is
  * none
  * @throws InputError that lists every fault
@@ -86,7 +86,7 @@ export function compareModels(
   );
 }
 
-/** Where |f| is greatest: at the best of the volumes, at which it is known, or between that and its neighbours. */
+/** Where |f| is greatest: at one of the volumes, or between that and its neighbours. */
 function largestOf(
   f: (mL: number) => number,
   volumes: readonly number[],

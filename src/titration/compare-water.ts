@@ -23,7 +23,7 @@ export interface Shift {
   readonly percent: number | null;
 }
 
-/** What bad water or a titrant that has aged does to a titration. */
+/** The effect of bad water, or of a titrant that has aged, on a titration. */
 export interface WaterComparison {
   readonly good: Titration;
   readonly given: Titration;
@@ -36,12 +36,13 @@ export interface WaterComparison {
 /** What to compare with. */
 export interface WaterInUse {
   /**
-   * The water that dilutes the analyte and rinses it down, such as `waters.tapLike`; what is kept is the composition.
+   * The water that dilutes the analyte and rinses it down, such as `waters.tapLike`. Its composition counts, not its
+   * volume.
    */
   readonly water: Solution;
   /** How much of it gets into the beaker in all, mL. */
   readonly mL: number;
-  /** The titrant in use, where that is not what it should be: see `absorbCarbonDioxide`. */
+  /** The titrant in use, where it differs from the one of the setup: see `absorbCarbonDioxide`. */
   readonly titrant?: Solution;
   /** The pH values at which the titration is stopped. */
   readonly endpoints?: readonly PH[];

@@ -10,7 +10,7 @@ import { whyNoPoint } from './points/why-no-point.js';
 import type { CurvePoint } from './sampling/curve.js';
 import { usualLastVolume } from './sampling/usual-last-volume.js';
 
-/** What a titration has to say of itself, from its start, its points and its usual end. @internal */
+/** The notes of a titration, from its start, its points and its usual end. @internal */
 export function titrationNotes(
   { system, curveModel, analyte }: { system: System; curveModel: CurveModel; analyte: Solution },
   points: {

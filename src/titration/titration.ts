@@ -19,14 +19,17 @@ export interface TitrationSetup {
   readonly boilOut?: BoilOut;
 }
 
-/** A titration that has been set up: ask it for any volume or pH. Volumes are mL of titrant added in all. */
+/** A titration that has been set up. Each volume is mL of titrant added in all. */
 export interface Titration {
   readonly setup: TitrationSetup;
   /** pH after `mL` of titrant. */
   pHAt(mL: number): PH;
   /** dpH/dV after `mL` of titrant, per mL, dilution included. */
   slopeAt(mL: number): number;
-  /** pH at `mL + within` less pH at `mL − within` (0.05 mL by default): what one drop to either side makes of it. */
+  /**
+   * pH at `mL + within` less pH at `mL − within`: the effect of one drop to either side. `within` is 0.05 mL by
+   * default.
+   */
   jumpAt(mL: number, options?: { readonly within?: number }): number;
   /** Every species after `mL` of titrant. */
   equilibriumAt(mL: number): Equilibrium;
@@ -40,7 +43,7 @@ export interface Titration {
   readonly halfEquivalencePoints: readonly CurvePoint[];
   /** Every point where the curve changes from bending one way to the other, in order of volume. */
   readonly inflectionPoints: readonly InflectionPoint[];
-  /** What it rests on beside the substances; `sourcesOf(titration)` finds the sources of all. */
+  /** The constants it rests on beside those of the substances. `sourcesOf(titration)` finds the sources of all. */
   readonly constants: readonly ConstantInUse[];
   /** What is uncertain, or what a reader of the curve should know. */
   readonly notes: readonly string[];

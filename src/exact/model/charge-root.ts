@@ -5,7 +5,11 @@ import { type ColumnOf, type Constants, type Forms, formsAt, netOf } from './exa
 import { type ExactMoments, exactMomentsOf } from './exact-moments.js';
 import type { ExactSystem } from './exact-system.js';
 
-/** How many protons the prevailing species of each protolyte has lost at about an activity of H+. @internal */
+/**
+ * The number of protons that the prevailing species of each protolyte has lost at about this activity of H+.
+ *
+ * @internal
+ */
 export const prevailingAt = ({ inDoubles }: ExactSystem, a: number): number[] =>
   inDoubles.balance.families.map((family) => prevailing(family, a));
 

@@ -19,7 +19,8 @@ interface Push {
 }
 
 /**
- * What the last bit of every number that goes in can do to a pH, with the worst choice of signs (`compareWithExact`).
+ * The greatest effect on a pH of the last bit of every number that goes in, with the worst choice of signs
+ * (`compareWithExact`).
  *
  * A number x that pushes net charge and ionic strength by ∂/∂ln x moves ln a by −M⁻¹ times the push.
  *

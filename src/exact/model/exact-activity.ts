@@ -24,7 +24,7 @@ export interface Coefficient<N> {
   readonly slope: N;
 }
 
-/** A species as far as its coefficient goes. @internal */
+/** The properties of a species that its coefficient depends on. @internal */
 export interface Charged {
   readonly charge: number;
   readonly formula: string;

@@ -37,7 +37,7 @@ export interface CoefficientsOf<N> {
 }
 
 /**
- * The constants at zero ionic strength and the coefficients, as constants that hold: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j.
+ * Conditional constants, from those at zero ionic strength and the coefficients: K_j·γ_(j−1)/γ_j, Kw/γ, c₀β_j/γ_j.
  *
  * @internal
  */

@@ -51,8 +51,8 @@ export function exactMomentsOf<N>(
 }
 
 /**
- * How ln a answers where something adds `net` and `strength` to (net, strength − I·V) = 0: −M⁻¹ of
- * equilibrium/solve-solution.ts (1).
+ * The change of ln a where `net` and `strength` are added to (net, strength − I·V) = 0: −M⁻¹ of
+ * equilibrium/activity/compensating-change.ts.
  *
  * @internal
  */

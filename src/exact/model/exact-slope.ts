@@ -11,10 +11,9 @@ import { activityBetween, strengthBetween } from './ph-bracket.js';
 import { provenBracketOf } from './proven-bracket.js';
 
 /**
- * What one mL of titrant brings of charge and ionic strength, over what a unit of pH moves:
- * titration/model/real-derivatives.ts (1).
+ * dpH/dV, per mL, by titration/model/real-derivatives.ts (1).
  *
- * Ends where the digits are there, or where the slope is nothing to twice as many places: on a flat curve it is zero,
+ * Ends with the digits wanted, or where the slope is zero to twice as many places: a flat curve has the slope zero,
  * which no number of digits can prove.
  *
  * @internal

@@ -47,7 +47,7 @@ export function readExactSolution(value: unknown, path: string, faults: Faults):
 export const readExactVolume = (value: unknown, path: string, faults: Faults): Ratio =>
   readExactly(value, path, 'a volume in mL', { from: solutionLimits.leastML, to: solutionLimits.mL }, faults);
 
-/** A solution with each reagent once, having noted what cannot be together and what no liquid holds. @internal */
+/** A solution with each reagent once. Notes reagents in conflict, and amounts that no liquid holds. @internal */
 export function checked({ mL, contents }: ReadSolution, path: string, faults: Faults): ReadSolution {
   if (faults.any) return { mL, contents };
   readConflicts(

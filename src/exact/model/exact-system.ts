@@ -178,7 +178,7 @@ export const columnIn = <N>(
 export const columnInDoubles = (column: ColumnOf<Ratio>): IonColumn =>
   columnIn({ ofRatio: numberOf }, column);
 
-/** What is in the beaker after so many mL of the second solution have gone into the first. @internal */
+/** The contents of the beaker after these mL of the second solution have been added to the first. @internal */
 export function exactMixtureAt([analyte, titrant]: readonly ColumnOf<Ratio>[], mL: Ratio): ColumnOf<Ratio> {
   const [one, other] = [analyte, titrant] as [ColumnOf<Ratio>, ColumnOf<Ratio>];
   const share = ratios.over(mL, other.volume);

@@ -17,7 +17,7 @@ import { type ExactMoments, exactMomentsOf } from './exact-moments.js';
 import { columnIn, type ExactSystem, exactConstantsOf } from './exact-system.js';
 import { signOfInterval } from './ph-bracket.js';
 
-/** A volume with its proof: that of the pH wanted lies between `lower` and `upper`, all in mL. */
+/** A volume with its proof: the volume of the pH wanted lies between `lower` and `upper`, all in mL. */
 export interface ExactVolume {
   readonly mL: Decimal;
   readonly lower: Decimal;
@@ -31,19 +31,20 @@ export interface ExactVolume {
  *
  *   V = −A/T,   A and T the net charge of the analyte and of one mL of titrant at this pH                      (1)
  *
- * With coefficients of activity A and T depend on the ionic strength, and E(I) = 0 is left to solve (2):
+ * With coefficients of activity A and T depend on the ionic strength, and E(I) = 0 remains to be solved (2):
  *
  *   E(I) = S_A + V·S_T − I·(V₀ + V),   S: ionic strengths of the species of both, times volume                  (2)
  *
- * Found by Newton's method from where doubles see the first volume; proven by the signs of E at both ends of a bracket
- * in I, and by (1) over all of it.
+ * Found by Newton's method from the first volume in doubles. Proven by the signs of E at both ends of a bracket in I,
+ * and by (1) over the whole bracket.
  *
  * @internal
  */
 export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): ExactVolume | null {
   const start = system.real && strengthAtFirst(system, numberOf(pH));
   if (start === undefined) return null;
-  // With more digits than the last, |T| is not told from nothing: the pH is the titrant's own, which no volume reaches.
+  // If |T| cannot be distinguished from zero with the most digits, the pH is the titrant's own, which no volume
+  // reaches.
   const volume = withMoreDigits(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
     const arithmetic = intervals(working);
     const evaluate = evaluatorOf(arithmetic, system, pH);
@@ -65,7 +66,7 @@ export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): E
   });
 }
 
-/** The ionic strength where doubles see the first volume with a pH. */
+/** The ionic strength at the first volume with a pH, in doubles. */
 function strengthAtFirst({ inDoubles, real }: ExactSystem, pH: number): number | undefined {
   const mixture = mixtureModelOf(inDoubles);
   const [mL] = realModel(mixture).volumesAt(pH);

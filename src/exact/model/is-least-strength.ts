@@ -18,17 +18,17 @@ import { exactMomentsOf } from './exact-moments.js';
 import { columnIn, columnInDoubles, type ExactSystem, exactConstantsOf } from './exact-system.js';
 import type { Bounds } from './ph-bracket.js';
 
-/** Digits to work with: the width of the pieces decides, not the rounding. */
+/** The digits to work with; the width of the pieces decides, not the rounding. */
 const digits = 20;
 
 /** Pieces that are tried at most. */
 const patience = 60;
 
-/** A piece over which J might fall so steeply is too wide an interval to say much. */
+/** A piece over which J may fall more steeply than this is divided. */
 const tooWide = 4;
 
 /**
- * Whether a bracket in ionic strength is proven to hold the least self-consistent one, and no other.
+ * Whether a bracket in ionic strength is proven to hold the smallest self-consistent one, and no other.
  *
  * With J(I) as in proven-real-bracket.ts, from an I below which J > I anyway: where J(p) > p and J′ ≥ −m from p to q,
  *

@@ -14,7 +14,7 @@ export interface PHBracket extends Bounds {
   readonly strength: Bounds | null;
 }
 
-/** A number of few digits and as much to either side. @internal */
+/** The bounds at a distance to either side of a number. @internal */
 export const boundsAround = (middle: Ratio, half: Ratio): Bounds => ({
   lower: ratios.minus(middle, half),
   upper: ratios.plus(middle, half),

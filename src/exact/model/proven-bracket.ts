@@ -10,7 +10,7 @@ import { columnIn, columnInDoubles, type ExactSystem, exactConstantsOf } from '.
 import { activityAt, boundsAround, type PHBracket, signOfInterval } from './ph-bracket.js';
 import { realBracketOf } from './proven-real-bracket.js';
 
-/** How far beyond the digits wanted the bracket is closed. */
+/** The number of digits beyond those wanted to which the bracket is closed. */
 const guard = 3;
 
 /**

@@ -16,7 +16,7 @@ import {
   signOfInterval,
 } from './ph-bracket.js';
 
-/** Where doubles see the root. @internal */
+/** The root in doubles. @internal */
 export interface Start {
   readonly activity: number;
   readonly ionicStrength: number;
@@ -113,7 +113,7 @@ interface Rough {
   readonly perStrength: Decimal;
 }
 
-/** Newton's method on J(I) − I inside a bracket, from where doubles see the root. */
+/** Newton's method on J(I) − I inside a bracket, from the root in doubles. */
 function roughly(
   system: ExactSystem,
   exact: ColumnOf<Ratio>,

@@ -2,8 +2,8 @@ import { Decimal } from 'decimal.js';
 import type { Interval } from './interval-operations.js';
 
 /**
- * The decimal of so many digits that an interval stands for, off by less than one unit of its last digit; undefined
- * where the interval is too wide to say. It keeps its digits in what a caller goes on to reckon with it.
+ * The decimal of so many digits in an interval, off by less than one unit of its last digit; undefined where the
+ * interval is too wide. Later calculations with it keep its digits.
  *
  * @internal
  */
@@ -16,14 +16,14 @@ export function certainDigits({ low, high }: Interval, digits: number): Decimal 
   return new (decimalsToKeep(digits))(middle);
 }
 
-/** Decimals of so many digits and some to reckon with. @internal */
+/** Decimals of so many digits and some more to calculate with. @internal */
 export const decimalsToKeep = (digits: number): typeof Decimal =>
   Decimal.clone({ defaults: true, precision: digits + 30 });
 
 /**
- * The first answer of an attempt that is made again and again, each time with half as many digits more.
+ * The first answer of an attempt that is repeated, each time with half as many digits more.
  *
- * @param most - where it gives up
+ * @param most - the digits after which it returns undefined
  * @internal
  */
 export function withMoreDigits<T>(

@@ -2,7 +2,7 @@ import { doubles, type Functions } from '../../solver/arithmetic.js';
 import { numberOf } from './exactly.js';
 import type { Ratio } from './ratio.js';
 
-/** A kind of number that fractions can be turned into, with what the exact formulas ask of it. @internal */
+/** The operations of the exact formulas on one kind of number, into which fractions can be converted. @internal */
 export interface ExactArithmetic<N> extends Functions<N> {
   ofRatio(ratio: Ratio): N;
   powerOfTen(exponent: Ratio): N;
@@ -12,7 +12,7 @@ export interface ExactArithmetic<N> extends Functions<N> {
   held(x: N, ceiling: N): { readonly at: N; readonly rate: N };
 }
 
-/** Doubles: the exact formulas as they stand, to hold the tuned ones of the main entry against. @internal */
+/** Doubles, for comparing the exact formulas with the tuned ones of the main entry. @internal */
 export const plainDoubles: ExactArithmetic<number> = {
   ...doubles,
   ofRatio: numberOf,

@@ -42,7 +42,7 @@ function within(ratio: Ratio, { above, from, to }: Limits): boolean {
   return to === undefined || compared(ratio, exactly(to)) <= 0;
 }
 
-/** Longer texts and larger exponents are no quantities, but would take long to work with. */
+/** Longer texts are no quantities, but would take long to work with. */
 const longest = 20_000;
 
 function readable(value: unknown): Ratio | undefined {

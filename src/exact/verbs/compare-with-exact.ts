@@ -11,12 +11,12 @@ import { exactPHOf } from './exact-ph.js';
 
 /** A pH in doubles against the exact one. */
 export interface Comparison {
-  /** What `pHOf` gives. */
+  /** The pH of `pHOf`. */
   readonly pH: number;
   readonly exact: Decimal;
   /** |pH − exact|. */
   readonly error: number;
-  /** The conditioning limit: what no solver in doubles can promise to better. */
+  /** The conditioning limit: no solver in doubles can promise less. */
   readonly limit: number;
   /** error/limit. */
   readonly inLimits: number;

@@ -3,7 +3,7 @@ import type { PH } from '../../equilibrium/quantities.js';
 import type { InflectionPoint } from '../points/inflection-points.js';
 import type { Curve, CurvePoint } from '../sampling/curve.js';
 
-/** The curve of a titration, however it is worked out. Volumes are mL of titrant, already read. */
+/** The curve of a titration. Volumes are mL of titrant, already read. */
 export interface CurveModel {
   pHAt(mL: number): PH;
   /** pH at many volumes. */
@@ -14,7 +14,7 @@ export interface CurveModel {
   /** All volumes at which the curve has a pH, in ascending order. */
   volumesAt(pH: PH): number[];
   inflections(): InflectionPoint[];
-  /** From 0 to `upTo`, as many points as it takes for neighbours to differ by at most `maxStep` in pH. */
+  /** From 0 to `upTo` mL, with as many points as make neighbours differ by at most `maxStep` in pH. */
   curveUpTo(upTo: number, maxStep: number): Curve;
   /** What is in the beaker, after any escape of CO2. */
   columnAt(mL: number): IonColumn;

@@ -71,8 +71,8 @@ function volumesAt(mixture: RealMixture, pieces: MonotonePieces, pH: number): nu
 }
 
 /**
- * How far off in pH a crossing may be where the steepest curve passes between neighbouring doubles. Where it is
- * further, the curve jumps past that pH: the least ionic strength that agrees has ceased to exist, far beyond the range
- * of the model.
+ * The largest distance in pH of a crossing, where the steepest curve passes between neighbouring doubles. Where it is
+ * larger, the curve jumps past that pH: the smallest self-consistent ionic strength no longer exists, far beyond the
+ * range of the model.
  */
 const largestGap = 1e-3;

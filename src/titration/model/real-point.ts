@@ -31,7 +31,7 @@ export interface Search {
   readonly open: RealState;
 }
 
-/** A search that starts from nothing. @internal */
+/** A search without an earlier point. @internal */
 export const newSearch = (): Search => ({ mixture: emptyState(), open: emptyState() });
 
 /** A point of a curve, and its second derivative d²pH/dV², per mL². */

@@ -23,7 +23,7 @@ export interface Segment {
   /** Both count volumes from the start of the segment. */
   readonly mixture: MixtureModel;
   readonly curveModel: CurveModel;
-  /** States (stoichiometric-volumes.ts) that the legs before have passed: a boil-out may bring their volumes back. */
+  /** States (stoichiometric-volumes.ts) passed in earlier segments: a boil-out may bring their volumes back. */
   readonly passed: ReadonlySet<number>;
 }
 
@@ -91,7 +91,7 @@ export function pointsOfSegment(segment: Segment): {
 
 const reaches = ({ from, upTo }: Segment, mL: number) => mL > 0 && from + mL <= upTo;
 
-/** The legs of a titration as one curve. @internal */
+/** The segments of a titration as one curve. @internal */
 export function joinSegments(segments: readonly Segment[]): CurveModel {
   const [only] = segments;
   if (only && segments.length === 1) return only.curveModel;

@@ -14,7 +14,7 @@ import {
 import type { CurvePoint } from '../sampling/curve.js';
 import { titrationLimits } from '../titration-limits.js';
 
-/** A point where the curve turns from bending one way to the other. */
+/** A point where the curvature changes its sign. */
 export interface InflectionPoint extends CurvePoint {
   /** Whether |dpH/dV| is greatest or least there. */
   readonly kind: 'steepest' | 'flattest';

@@ -58,7 +58,7 @@ interface Pair {
   readonly protons: number;
 }
 
-/** Leaves nothing behind. */
+/** No species at all. */
 const freeProton: Pair = { acid: 'H+', base: '', protons: 1 };
 const hydroxide: Pair = { acid: 'H2O', base: 'OH-', protons: 1 };
 
@@ -100,7 +100,7 @@ function partnerOf(
 
 const rounding = ({ charge }: Column) => 1e-12 * Math.abs(charge);
 
-/** So many of one pair with one of another, each from its first form to its second. */
+/** The reaction of one pair with another, each from its first form to its second, in these numbers. */
 function met(count: number, own: readonly [string, string], partner: readonly [string, string]): string {
   const side = (k: 0 | 1): Term[] => [
     { count, formula: own[k] },

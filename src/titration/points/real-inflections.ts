@@ -32,5 +32,5 @@ export function realInflections(bentAt: (mL: number) => BentPoint, analyte: numb
   });
 }
 
-/** At a root the bend is rounding beside that of the neighbours; at a corner it is not. */
+/** At a root the second derivative is rounding beside that of the neighbours; at a corner it is not. */
 const cornerShare = 1e-6;

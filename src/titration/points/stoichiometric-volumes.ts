@@ -9,7 +9,7 @@ export interface StoichiometricVolume {
   readonly mL: number;
   /** How many steps are done; several where they tie. */
   readonly states: readonly number[];
-  /** Whether the titrant comes to it as an acid: its own charge in the state, T_k, is below zero. */
+  /** Whether the titrant acts as an acid there: its charge in the state, T_k, is below zero. */
   readonly acid: boolean;
 }
 
@@ -44,9 +44,9 @@ export function chargeOfState<N>(
  *
  *   S_k + V·T_k = 0,   so V_k = −S_k/T_k                                                            (1)
  *
- * A state that is neutral at no volume (T_k = 0) or at every one (0/0) gives none. T_k falls with k, and a point on the
- * curve follows upon a state with T_k of the same sign: at V ≤ 0 one of another sign lies beyond the titrant itself,
- * and is no point's neighbour. Nothing is read off the curve.
+ * A state that is neutral at no volume (T_k = 0) or at every volume (0/0) gives none. T_k falls with k, and
+ * neighbouring points on a curve have T_k of one sign: at V ≤ 0 a state of the other sign lies beyond the titrant
+ * itself and is left out. The curve itself is not used.
  *
  * @internal
  */
@@ -68,8 +68,8 @@ export function stoichiometricVolumes(
 
 /**
  * The charge of a state, and zero where its terms cancel to their last digits: phosphoric acid with three parts of
- * sodium hydroxide is at its last point, not 1e-15 mL before it. An amount has seen a few roundings on its way into a
- * beaker; 32 of them are allowed.
+ * sodium hydroxide is at its last point, not 1e-15 mL before it. An amount has been rounded a few times before; 32
+ * roundings are allowed.
  */
 function chargeBeyondRounding(
   column: IonColumn,

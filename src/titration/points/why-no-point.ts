@@ -11,7 +11,7 @@ export const noPoint = 'No equivalence point: ';
  * @internal
  */
 export function whyNoPoint(curveModel: CurveModel, neutral: number): string {
-  // The analyte counts for nothing in so much titrant.
+  // In so much titrant the analyte no longer counts.
   const [analyte, titrant] = [0, titrationLimits.mL].map((mL) => {
     const pH = curveModel.pHAt(mL);
     const kind = Math.abs(pH - neutral) < 0.05 ? 'neutral' : pH < neutral ? 'acidic' : 'basic';

@@ -4,10 +4,10 @@ import type { CurveModel } from '../model/curve-model.js';
 import { titrationLimits } from '../titration-limits.js';
 import { readVolume } from './curve.js';
 
-/** What `titrate` takes for granted: `within`, mL, to either side of a jump (a drop of a burette). */
+/** Defaults of `titrate`: `within`, mL, to either side of a jump (a drop of a burette). */
 export const titrationDefaults = /*#__PURE__*/ frozen({ within: 0.05 } as const);
 
-/** pH `within` mL after a volume less pH as much before it, both as a caller gave them. @internal */
+/** pH `within` mL after a volume less pH `within` mL before it, both read from the caller's values. @internal */
 export function jumpAt(curveModel: CurveModel, mL: number, options?: { readonly within?: number }): number {
   const faults = new Faults('jumpAt');
   const middle = readVolume(mL, 'mL', faults);

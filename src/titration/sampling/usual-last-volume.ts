@@ -2,8 +2,8 @@ import type { EquivalencePoint } from '../points/equivalence-points.js';
 import { titrationLimits } from '../titration-limits.js';
 
 /**
- * How far a titration is usually carried, mL: to 1.5 times the last equivalence volume, or to twice the analyte where
- * there is none (common practice).
+ * The volume to which a titration is usually carried, mL: 1.5 times the last equivalence volume, or twice the analyte
+ * where there is none (common practice).
  *
  * @internal
  */
