@@ -30,8 +30,7 @@ export const lastCaution =
  *
  * const cautions = cautionsOf([reagents.sodiumCarbonate, reagents.sodiumChloride]);
  * cautions.length; // => 2
- * cautions[0]; // => 'sodium carbonate: Irritates the eyes; do not raise dust. It foams with acid. For solutions, see
- * the safety data sheet.'
+ * cautions[0]; // => 'sodium carbonate: Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.'
  * ```
  */
 export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {

@@ -28,8 +28,7 @@ export interface SourceUse {
  *
  * const [first] = sourcesOf(acids.phenol);
  * first?.for; // => ['phenol: step 1']
- * first?.citation; // => 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959), value at 25 °C; checked:
- * IUPAC Digitized pKa Dataset (reliable, 9.994)'
+ * first?.citation; // => 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959), value at 25 °C; checked: IUPAC Digitized pKa Dataset (reliable, 9.994)'
  * ```
  */
 export function sourcesOf(holder: object): readonly SourceUse[] {

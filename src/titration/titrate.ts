@@ -22,8 +22,7 @@ import type { Titration, TitrationSetup } from './titration.js';
  *   analyte: makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] }),
  *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
  * });
- * titration.equivalencePoints.map(({ reaction }) => reaction); // => ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq) +
- * H₂O']
+ * titration.equivalencePoints.map(({ reaction }) => reaction); // => ['CO₃²⁻ + H⁺ → HCO₃⁻', 'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O']
  * titration.pHAt(10); // => 8.34
  * ```
  */

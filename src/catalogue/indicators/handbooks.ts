@@ -139,13 +139,6 @@ export const harrisInGuide: Source = /*#__PURE__*/ frozen({
   checked:
     'the same numbers stand in the open chemistry guide for the Junior Science Olympiad; that the work prints them is from memory',
 });
-export const harrisInLetter: Source = /*#__PURE__*/ frozen({
-  kind: 'published',
-  work: 'harris-2016',
-  where: 'table 11-3',
-  checked:
-    'the same numbers stand in a letter to New Scientist, 28 September 1996; that the work prints them is from memory',
-});
 export const harrisInSlides: Source = /*#__PURE__*/ frozen({
   kind: 'published',
   work: 'harris-2016',

@@ -4,10 +4,8 @@ import type { FourOperations, Interval } from './interval-operations.js';
  * Σ s^k·n^−(2k+1)/(2k+1): artanh(1/n) for s = 1, arctan(1/n) for s = −1.
  *
  * Ends       where a term is below the last digit. What follows a term is less than the term, for n ≥ 2.
- *
- * @internal
  */
-export function oddSeries(operations: FourOperations, n: number, s: 1 | -1): Interval {
+function oddSeries(operations: FourOperations, n: number, s: 1 | -1): Interval {
   const { digits, Down, Up, of, over, plus, minus } = operations;
   const square = of(n * n);
   let power = over(of(1), of(n));

@@ -20,8 +20,7 @@ export interface ExactPH {
   /** Here it is certainly negative. */
   readonly upper: Decimal;
   /**
-   * What is proven beside a solution of the equations between the two: that there is no other anywhere (`only`: always,
-   * where γ = 1); that none other has as little an ionic strength (`least`); or nothing more (`some`).
+   * What is proven beside a solution of the equations between the two: that there is no other anywhere (`only`: always, where γ = 1); that none other has as little an ionic strength (`least`); or nothing more (`some`).
    */
   readonly proven: 'only' | 'least' | 'some';
 }

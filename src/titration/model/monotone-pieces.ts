@@ -13,8 +13,7 @@ export interface MonotonePieces {
 /**
  * Cuts a curve that may turn into monotone pieces.
  *
- * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity
- * coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
+ * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
  * does. A change of sign of the slope between neighbours is a turn. It is found and put in, so that the curve is
  * monotone between points. What turns twice within an interval is missed.
  *
