@@ -27,7 +27,7 @@ export {
 } from './exact/model/exact-conditions.js';
 export { type ExactPH, exactPH } from './exact/verbs/exact-ph.js';
 
-// How do activities fall behind concentrations? Laws as plain data, to be worked out to any digit
+// Which activity coefficients? Laws as plain data, evaluated to any digit
 export {
   type ActivityLaw,
   batesGuggenheimLaw as batesGuggenheim,

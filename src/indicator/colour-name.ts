@@ -3,7 +3,7 @@
  *
  *   hue, saturation = (max − min)/max and value = max of the three channels                             (1)
  *
- * The boundaries between names are ours. Grey stands for what is neither light nor coloured.
+ * The boundaries between names are ours. Grey is what is neither light nor coloured.
  *
  * @param hex - six digits after `#`
  * @internal

@@ -46,7 +46,7 @@ export const sightDefaults = /*#__PURE__*/ frozen({ vision: 'normal', noticeable
 
 /**
  * Indicators in order of what they are worth to one observer, the best first: the score of `scoreIndicator` times how
- * surely the colours one drop before and after the call are told apart.
+ * surely the colours one drop before and after the call are distinguished.
  *
  *   worth = score · (1 − 2^(−ΔE₀₀/noticeable))                                                          (1)
  *

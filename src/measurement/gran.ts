@@ -102,7 +102,7 @@ export function granCarbonate(
 }
 
 /**
- * The readings that a Gran function is drawn through, unless told otherwise, as shares of the rough end point: those of
+ * The readings that a Gran function is drawn through, by default, as shares of the rough end point: those of
  * the plot in docs/guides/readings.md, 5 to 24.5 and 25.5 to 50 of 25 mL, and a little more, since the end point is
  * rough. Common practice: too near the end point the approximations fail, too near the start a weak acid dissociates by
  * itself.

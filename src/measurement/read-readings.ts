@@ -166,12 +166,12 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
   const out = new Map(totals.filter(({ fault }) => fault !== '').map(({ row, fault }) => [row.line, fault]));
   const good = totals.filter(({ fault }) => fault === '').map(({ row }) => row);
   const keptLines = new Set(kept.map(({ line }) => line));
-  const told = read.map(({ line, as, reason, row }): LineRead => {
+  const lineReads = read.map(({ line, as, reason, row }): LineRead => {
     const fault = out.get(line);
     if (row && !keptLines.has(line)) return { line, as: 'dropped', reason: 'a copy of the line before' };
     return fault === undefined ? { line, as, reason } : { line, as: 'faulty', reason: fault };
   });
-  const findings: ReadingFinding[] = [...faultyFinding(told)];
+  const findings: ReadingFinding[] = [...faultyFinding(lineReads)];
   const say = (code: ReadingFinding['code'], at: readonly number[], words: string) =>
     findings.push({ code, lines: at, words });
   const headingLine = heading ? [heading.line] : [];
@@ -198,7 +198,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
   return {
     status: good.length === 0 ? 'nothing' : findings.length > 0 ? 'doubtful' : 'clean',
     readings: columnsOf(good, how),
-    lines: told,
+    lines: lineReads,
     findings,
     changes,
   };

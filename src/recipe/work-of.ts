@@ -87,7 +87,7 @@ function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot {
 }
 
 function heatNotes({ kJ, kelvin, notCounted }: HeatOfMixing): string[] {
-  if (!(kelvin >= heatLimits.told)) return [];
+  if (!(kelvin >= heatLimits.stated)) return [];
   const except = notCounted.length === 0 ? '' : `; not counted: ${notCounted.join(', ')}`;
   return [
     `Mixing gives off about ${toDigits(kJ, 2)} kJ: if none of it were lost, it would warm by about ${toDigits(kelvin, 2)} K (an estimate from neutralisation, dissolving and dilution${except}).`,

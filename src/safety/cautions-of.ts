@@ -14,7 +14,7 @@ export const lastCaution =
 /**
  * The usual cautions for what is handled: of each reagent, protolyte and indicator its own, once; of each mixture the
  * gases that it sets free (`gasesFrom`); and last the line that defers to the safety data sheet, local rules and a
- * qualified supervisor. What has no caution here is not thereby harmless.
+ * qualified supervisor. What has no caution here may still be hazardous.
  *
  * What a solution holds counts at its concentration: 0.01 mol/L hydrochloric acid is below the limits from which it is
  * corrosive or irritating, and the list says so; the bottle it is made from keeps its own words.

@@ -27,12 +27,12 @@ export interface Mixed {
 }
 
 /**
- * When the heat of mixing is told, when the recipe says to cool, and from where it is refused: rises in K. Above about
+ * The rises, in K, from which a recipe states the heat of mixing, says to cool, and is refused. Above about
  * 60 °C a mixture that started at 20 °C steams, spits and scalds.
  *
  * Source: common practice.
  */
-export const heatLimits = /*#__PURE__*/ frozen({ told: 5, cooled: 10, refused: 40 } as const);
+export const heatLimits = /*#__PURE__*/ frozen({ stated: 5, cooled: 10, refused: 40 } as const);
 
 /** J to warm a mL by a kelvin: of 1 mol/L salt solutions 3.9 to 4.0 J/(g K), of water 4.18. */
 const heatCapacity = 4;

@@ -515,11 +515,11 @@ describe('the heat of mixing', () => {
       expect(answer.status).toBe(kelvin < heatLimits.refused ? 'prepared' : 'impossible');
       if (answer.status === 'impossible') continue;
       expect(answer.notes.some((note) => note.startsWith('Mixing gives off'))).toBe(
-        kelvin >= heatLimits.told,
+        kelvin >= heatLimits.stated,
       );
       expect(answer.steps.some((step) => step.includes('ice water'))).toBe(kelvin >= heatLimits.cooled);
     }
-    expect(made(0.1).heat?.kelvin).toBeLessThan(heatLimits.told);
+    expect(made(0.1).heat?.kelvin).toBeLessThan(heatLimits.stated);
     expect(made(3).heat?.kelvin).toBeGreaterThan(heatLimits.refused);
   });
 });

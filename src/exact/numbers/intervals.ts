@@ -13,7 +13,7 @@ export interface Intervals extends ExactArithmetic<Interval> {
 /**
  * Interval arithmetic: each result holds every number that the operation can give on numbers of its operands.
  *
- * Nothing is trusted but that decimal.js rounds the four operations in the direction it is told. Roots, exponentials
+ * Nothing is trusted but that decimal.js rounds the four operations in the direction it is set to. Roots, exponentials
  * and logarithms are built from these (docs/derivations/exact-bracket.md, docs/derivations/exact-real-bracket.md).
  *
  * @internal
