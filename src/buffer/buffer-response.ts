@@ -90,7 +90,7 @@ export function bufferResponse(solution: PouredSolution, addition: BufferAdditio
     mL,
     pH: responseOf(buffer),
     water: responseOf({ mL: buffer.mL, contents: [] }),
-    beside: beside.map((one) => responseOf(aliquot(one, { mL: buffer.mL }))),
+    beside: beside.map((liquid) => responseOf(aliquot(liquid, { mL: buffer.mL }))),
   });
 }
 

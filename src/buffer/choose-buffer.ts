@@ -5,6 +5,7 @@ import { pKaSlopeAt } from '../equilibrium/temperature/pka-slope-at.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import type { Solution } from '../solution/solution.js';
+import { numberAt } from '../solver/number-at.js';
 import type { LeftOut } from '../substance/left-out.js';
 import type { Protolyte, Step } from '../substance/protolyte.js';
 import { type BufferChoice, readBufferChoice } from './read-buffer-choice.js';
@@ -73,8 +74,8 @@ export function chooseBuffer(choice: BufferChoice): BufferRanking {
     .map((protolyte, k) =>
       candidateOf(protolyte, pH, strongSearch(solutions[k] as Solution, inUse)(pH), inUse),
     )
-    .sort((one, other) => {
-      const [decisive = 0] = order.map((by) => cost[by](one) - cost[by](other)).filter((gap) => gap !== 0);
+    .sort((first, second) => {
+      const [decisive = 0] = order.map((by) => cost[by](first) - cost[by](second)).filter((gap) => gap !== 0);
       return decisive;
     });
   return frozen({ ranking, leftOut });
@@ -112,10 +113,10 @@ function candidateOf(
 ): BufferCandidate {
   const pKas = protolyte.steps.map((step) => stepAt(step, celsius));
   const nearest = pKas.reduce(
-    (best, pKa, k) => (Math.abs(pH - pKa) < Math.abs(pH - (pKas[best] as number)) ? k : best),
+    (best, pKa, k) => (Math.abs(pH - pKa) < Math.abs(pH - numberAt(pKas, best)) ? k : best),
     0,
   );
-  const pKa = pKas[nearest] as number;
+  const pKa = numberAt(pKas, nearest);
   return {
     protolyte,
     step: nearest + 1,

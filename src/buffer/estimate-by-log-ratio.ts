@@ -148,4 +148,4 @@ function pairOf(solution: Solution) {
 const rounding = 1e-12;
 
 const speciesOf = ({ species }: Equilibrium, { id }: Protolyte, formula: string) =>
-  species.find((one) => one.protolyteId === id && one.formula === formula);
+  species.find((form) => form.protolyteId === id && form.formula === formula);

@@ -40,10 +40,10 @@ export function findAmountsWithSalt(
   };
   const { reagent } = salt.unit[0] as (typeof salt.unit)[number];
   const root = rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent));
-  const met = withSalt(amountAt(root)); // where there is no root, the nearest amount shows what is reached
-  if (met.status === 'impossible') return met;
-  const { ionicStrength: reached } = equilibrate(met.solution, wanted.conditions);
-  if (Math.abs(reached / ionicStrength - 1) <= reachedWithin) return met;
+  const nearest = withSalt(amountAt(root)); // where there is no root, the nearest amount shows what is reached
+  if (nearest.status === 'impossible') return nearest;
+  const { ionicStrength: reached } = equilibrate(nearest.solution, wanted.conditions);
+  if (Math.abs(reached / ionicStrength - 1) <= reachedWithin) return nearest;
   return {
     status: 'impossible',
     because: 'ionic-strength',

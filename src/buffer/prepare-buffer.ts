@@ -136,7 +136,9 @@ function errorsOf(
 ) {
   const share = percent / 100;
   const ofDoses = doses.map((dose) => {
-    const wrong = doses.map((one) => (one === dose ? { ...one, units: one.units * (1 + share) } : one));
+    const wrong = doses.map((other) =>
+      other === dose ? { ...other, units: other.units * (1 + share) } : other,
+    );
     const volume = madeUp ? mL : mL + poured(wrong) - poured(doses);
     return { of: dose.ingredient.name, percent, pHShift: pHShiftOf(compose(volume, wrong)) };
   });

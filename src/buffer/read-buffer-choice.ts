@@ -61,12 +61,12 @@ function parted(offered: readonly Protolyte[], include: unknown, faults: Faults)
     .map((id, k) => faults.text(id, `include[${k}]`, 'the id of a protolyte'));
   if (!faults.any)
     for (const [k, id] of ids.entries())
-      if (!offered.some((one) => one.id === id))
+      if (!offered.some((protolyte) => protolyte.id === id))
         faults.add('unknown-substance', `include[${k}]`, 'the id of a protolyte in among', id);
 
   const isLeftOut = ({ id, notForBuffers }: Protolyte) => notForBuffers !== undefined && !ids.includes(id);
   return {
-    among: offered.filter((one) => !isLeftOut(one)),
+    among: offered.filter((protolyte) => !isLeftOut(protolyte)),
     leftOut: offered
       .filter(isLeftOut)
       .map(({ id, name, notForBuffers }) => ({ id, name, reason: notForBuffers?.reason ?? '' })),

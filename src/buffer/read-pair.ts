@@ -5,6 +5,7 @@ import type { Unread } from '../input/safe-read.js';
 import { asBought } from '../recipe/as-bought.js';
 import { readConflicts } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';
+import { numberAt } from '../solver/number-at.js';
 import { readProtolyte } from '../substance/protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';
@@ -67,7 +68,7 @@ function withProtolyte(pair: Pair, named: string | undefined, molar: number, fau
     faults.add('out-of-range', 'from', `an ingredient that holds some ${id}`, 0);
   const [least, most] = bufferLimits.molar;
   for (const [k, { stock }] of pair.ingredients.entries()) {
-    const brought = brings[k] as number;
+    const brought = numberAt(brings, k);
     if (brought === 0) continue;
     if (stock && brought < least)
       faults.add('out-of-range', `from[${k}]`, `a stock of at least ${least} mol/L`, brought);

@@ -34,9 +34,9 @@ export interface StrongPoint {
 export function strongSearch(solution: Solution, inUse: ConditionsInUse): (target: PH) => StrongPoint {
   const acid = additionsOf(hydrochloricAcid, solution, inUse);
   const base = additionsOf(sodiumHydroxide, solution, inUse);
-  const own = pHAt(acid.pointAt(0));
+  const pHNow = pHAt(acid.pointAt(0));
   return (target) => {
-    const { reagent, most, pointAt } = target < own ? acid : base;
+    const { reagent, most, pointAt } = target < pHNow ? acid : base;
     const off = offTarget(target, (mmol) => pHAt(pointAt(mmol)));
     const bracket = firstCrossing(off, most);
     const root = bracket && rootBetween(off, ...bracket);
@@ -78,10 +78,10 @@ function additionsOf(reagent: Reagent, solution: Solution, inUse: ConditionsInUs
     charge: column.charge + mmol * more.charge,
     squares: column.squares + mmol * more.squares,
   });
-  const there = solution.contents.find((held) => held.reagent.id === reagent.id)?.mmol ?? 0;
+  const present = solution.contents.find((held) => held.reagent.id === reagent.id)?.mmol ?? 0;
   return {
     reagent,
-    most: Math.max(solutionLimits.molar * solution.mL - there, 0),
+    most: Math.max(solutionLimits.molar * solution.mL - present, 0),
     pointAt: (mmol) => solveSolution(system, afterEscape(system, columnWith(mmol), openSystem), real),
   };
 }

@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import type { IonColumn, RealSystem } from './activity/real-system.js';
 import { gasForms } from './gas-forms.js';
 import { realSystemOrNull, solveSolution } from './solve-solution.js';
@@ -21,7 +22,7 @@ export function afterEscape(
 ): IonColumn {
   if (!leaving) return column;
   const { family, share, open } = leaving;
-  const before = column.amounts[family] as number;
+  const before = numberAt(column.amounts, family);
   const solved = solveSolution(open, withoutFamily(column, family), real);
   const stays = column.volume * gasForms(open, solved, solved.h).reduce((total, one) => total + one, 0);
   if (!(before > stays)) return column;

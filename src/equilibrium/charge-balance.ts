@@ -72,8 +72,8 @@ export const emptyCharge = (): Charge => ({
  * @internal
  */
 export function chargeAt(balance: Balance, column: Column, h: number, out: Charge): Charge {
-  const room = momentsIn(balance);
-  if (out.moments.length < room) out.moments = new Float64Array(room);
+  const length = momentsIn(balance);
+  if (out.moments.length < length) out.moments = new Float64Array(length);
   out.moments[0] = h;
   momentsAt(balance, out.moments);
   return chargeOf(out.moments, column, out);

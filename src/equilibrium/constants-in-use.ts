@@ -19,21 +19,21 @@ export interface ConstantInUse {
 /** Those that conditions call for. A value that the caller gave instead is not listed. @internal */
 export function constantsInUse({ inUse, gas }: System): ConstantInUse[] {
   const { celsius, pKw, carbonDioxide } = inUse;
-  const own: ConstantInUse[] = [];
+  const constants: ConstantInUse[] = [];
   if (pKw === ownPKwAt(celsius)) {
-    own.push({ name: `${waterAt25.name}, pKw`, value: pKw, source: waterAt25.source });
+    constants.push({ name: `${waterAt25.name}, pKw`, value: pKw, source: waterAt25.source });
     if (celsius !== conditionDefaults.celsius) {
       const value = waterDensityAt(doubles, celsius) / 1000;
-      own.push({ name: 'density of water, g/mL, for its pKw', value, source: waterSources.density });
+      constants.push({ name: 'density of water, g/mL, for its pKw', value, source: waterSources.density });
     }
   }
   if (carbonDioxide && carbonDioxide.pKH === undefined)
-    own.push({ name: `${henryFit.name}, pKH`, value: henryAt(celsius), source: henryFit.source });
+    constants.push({ name: `${henryFit.name}, pKH`, value: henryAt(celsius), source: henryFit.source });
   for (const [k, step] of (gas?.protolyte.steps ?? []).entries())
-    own.push({
+    constants.push({
       name: `${gas?.protolyte.name}, pKa ${k + 1}`,
       value: stepAt(step, celsius),
       source: step.source,
     });
-  return own;
+  return constants;
 }

@@ -1,4 +1,5 @@
 import { doubles } from '../solver/arithmetic.js';
+import { numberAt } from '../solver/number-at.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import { sharesOf } from './shares.js';
 
@@ -41,12 +42,12 @@ export function familyOf({ species, steps }: Protolyte): Family {
 export function prevailing({ constants, inOrder }: Family, h: number): number {
   let lost = 0;
   if (inOrder) {
-    while (lost < constants.length && (constants[lost] as number) > h) lost += 1;
+    while (lost < constants.length && numberAt(constants, lost) > h) lost += 1;
     return lost;
   }
   let ratio = 1; // of the species reached to the greatest so far
   for (let step = 0; step < constants.length; step += 1) {
-    ratio *= (constants[step] as number) / h;
+    ratio *= numberAt(constants, step) / h;
     if (ratio > 1) {
       lost = step + 1;
       ratio = 1;

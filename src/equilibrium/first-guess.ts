@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import type { Balance, Column } from './charge-balance.js';
 import type { Family } from './family.js';
 import type { StepAt } from './steps-in-order.js';
@@ -22,11 +23,11 @@ export function firstGuess(balance: Balance, column: Column, low: number, high: 
   const { volume, charge, amounts } = column;
   let state = charge;
   for (let i = 0; i < families.length; i += 1)
-    state += (amounts[i] as number) * (families[i] as Family).topCharge;
+    state += numberAt(amounts, i) * (families[i] as Family).topCharge;
 
   let k = 0;
   for (; k < order.length; k += 1) {
-    const amount = amounts[(order[k] as StepAt).family] as number;
+    const amount = numberAt(amounts, (order[k] as StepAt).family);
     if (state - amount / 2 <= 0) break; // this step is less than half done
     state -= amount;
   }
@@ -35,9 +36,9 @@ export function firstGuess(balance: Balance, column: Column, low: number, high: 
   let rise = volume;
   let fall = volume * kw;
   if (done)
-    rise += Math.max((amounts[done.family] as number) + Math.min(state, 0), 0) / constantOf(families, done);
+    rise += Math.max(numberAt(amounts, done.family) + Math.min(state, 0), 0) / constantOf(families, done);
   if (next)
-    fall += Math.max((amounts[next.family] as number) - Math.max(state, 0), 0) * constantOf(families, next);
+    fall += Math.max(numberAt(amounts, next.family) - Math.max(state, 0), 0) * constantOf(families, next);
 
   const root = Math.sqrt(state * state + 4 * rise * fall);
   const guess = state > 0 ? (2 * fall) / (state + root) : (root - state) / (2 * rise);

@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import type { SolvedSolution } from './solve-solution.js';
 import type { System } from './system.js';
 
@@ -9,6 +10,6 @@ export function gasForms(
 ): number[] {
   const { gas } = system;
   if (!gas) return [];
-  const neutral = real ? (real.coefficients.gamma[real.gasKinds[0] as number] as number) : 1;
+  const neutral = real ? (real.coefficients.gamma[numberAt(real.gasKinds, 0)] as number) : 1;
   return [gas.dissolved / neutral, ...Array.from(balance.gas ?? [], (level, j) => level / h ** (j + 1))];
 }

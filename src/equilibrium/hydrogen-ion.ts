@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import { type Balance, type Charge, type Column, chargeAt, emptyCharge } from './charge-balance.js';
 import type { Family } from './family.js';
 import { firstGuess } from './first-guess.js';
@@ -103,15 +104,15 @@ function bracketOf(
   let least = charge;
   for (let i = 0; i < families.length; i += 1) {
     const { topCharge, constants } = families[i] as Family;
-    greatest += (amounts[i] as number) * topCharge;
-    least += (amounts[i] as number) * (topCharge - constants.length);
+    greatest += numberAt(amounts, i) * topCharge;
+    least += numberAt(amounts, i) * (topCharge - constants.length);
   }
   const first = kw + (gas[0] ?? 0);
   const low = waterRoot(first, greatest / volume);
   let all = first;
   for (let j = 2, power = 1; j <= gas.length; j += 1) {
     power /= low;
-    all += j * power * (gas[j - 1] as number);
+    all += j * power * numberAt(gas, j - 1);
   }
   const high = waterRoot(all, least / volume);
   return { low: low * (1 - 1e-9), high: high * (1 + 1e-9) };

@@ -29,14 +29,19 @@ export function molarOf<const Formula extends string>(
   faults.text(formula, 'formula', 'the formula of a species');
   faults.done();
 
-  const own = species.filter(({ protolyteId }) => protolyteId === id);
-  const found = own.find((one) => one.formula === formula);
-  if (own.length === 0)
+  const forms = species.filter(({ protolyteId }) => protolyteId === id);
+  const found = forms.find((form) => form.formula === formula);
+  if (forms.length === 0)
     faults.add('unknown-substance', 'protolyte', 'a protolyte that the solution holds', id);
   else if (!found)
-    faults.add('unknown-substance', 'formula', `one of ${own.map((one) => one.formula).join(', ')}`, formula);
+    faults.add(
+      'unknown-substance',
+      'formula',
+      `one of ${forms.map((form) => form.formula).join(', ')}`,
+      formula,
+    );
   faults.done();
-  return (found as (typeof own)[number]).molar;
+  return (found as (typeof forms)[number]).molar;
 }
 
 function readSpeciesAt(

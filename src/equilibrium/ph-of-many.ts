@@ -3,6 +3,7 @@ import { Faults } from '../input/faults.js';
 import { type Given, readConflicts } from '../solution/conflicting-constants.js';
 import { readGiven } from '../solution/read-solution.js';
 import { solutionLimits } from '../solution/solution.js';
+import { numberAt } from '../solver/number-at.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { IonColumn } from './activity/real-system.js';
 import { afterEscape } from './carbon-dioxide-escape.js';
@@ -72,9 +73,9 @@ function writeIdeal({ balance, columns }: System, contents: readonly ReadColumn[
     for (let i = 1; i < totals.length; i += 1) totals[i] = 0;
     for (let r = 0, at = 0; r < contents.length; r += 1) {
       const { molar, stride } = contents[r] as ReadColumn;
-      const concentration = molar[row * stride] as number;
+      const concentration = numberAt(molar, row * stride);
       for (let i = 1; i < totals.length; i += 1, at += 1)
-        (totals[i] as number) += (brings[at] as number) * concentration;
+        (totals[i] as number) += numberAt(brings, at) * concentration;
     }
     writeNextHydrogenIon(balance, series, out, row);
   }
@@ -91,11 +92,10 @@ function writeReal(system: System, contents: readonly ReadColumn[], out: Float64
     let [charge, squares] = [0, 0];
     for (const [r, { molar, stride }] of contents.entries()) {
       const brought = columns[r] as IonColumn;
-      const concentration = molar[row * stride] as number;
+      const concentration = numberAt(molar, row * stride);
       charge += brought.charge * concentration;
       squares += brought.squares * concentration;
-      for (const i of amounts.keys())
-        (amounts[i] as number) += (brought.amounts[i] as number) * concentration;
+      for (const i of amounts.keys()) (amounts[i] as number) += numberAt(brought.amounts, i) * concentration;
     }
     const column = afterEscape(system, { volume: 1, charge, squares, amounts }, open);
     out[row] = -Math.log10(solveSolution(system, column, real).activity);

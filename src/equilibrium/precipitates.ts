@@ -34,13 +34,13 @@ export interface Precipitate {
  * @internal
  */
 export function precipitatesOf({ solution, conditions, species }: State): Precipitate[] {
-  const found = new Map(species.map((one) => [one.formula, one]));
+  const found = new Map(species.map((form) => [form.formula, form]));
   const { carbonDioxide } = conditions;
   const protolytes = solution.contents.flatMap(({ reagent }) =>
     reagent.protolytes.map(({ protolyte }) => protolyte),
   );
   const all = carbonDioxide ? [...protolytes, carbonDioxide.protolyte ?? carbonic] : protolytes;
-  const solids = [...ofStrongIons, ...all.flatMap((one) => one.solids ?? [])];
+  const solids = [...ofStrongIons, ...all.flatMap((protolyte) => protolyte.solids ?? [])];
   const once = new Map(solids.map((solid) => [solid.name, solid]));
   return [...once.values()].flatMap((solid) => {
     const excess = excessOf(solid, found);
@@ -57,9 +57,9 @@ const rounding = 2e-3;
 function excessOf({ forms, log10K, of }: SparinglySoluble, found: ReadonlyMap<string, Form>): number {
   let log10 = -log10K;
   for (const label in forms) {
-    const one = found.get(label);
-    if (one === undefined) return Number.NEGATIVE_INFINITY;
-    log10 += (forms[label] as number) * Math.log10(of === 'activities' ? one.activity : one.molar);
+    const form = found.get(label);
+    if (form === undefined) return Number.NEGATIVE_INFINITY;
+    log10 += (forms[label] ?? 0) * Math.log10(of === 'activities' ? form.activity : form.molar);
   }
   return log10;
 }

@@ -1,4 +1,5 @@
 import type { Totals } from '../solution/totals.js';
+import { numberAt } from '../solver/number-at.js';
 import { sum } from '../solver/sum.js';
 import type { Protolyte } from '../substance/protolyte.js';
 import type { Ion } from '../substance/reagent.js';
@@ -58,7 +59,7 @@ function formsOfProtolytes(
   const present = new Set(totals.protolytes.map(({ protolyte }) => protolyte.id));
   return protolytes.flatMap((protolyte, index) => {
     if (!present.has(protolyte.id)) return [];
-    const total = (amounts[index] as number) / volume;
+    const total = numberAt(amounts, index) / volume;
     const fractions = fractionsOf(balance.families[index] as Family, h);
     const molar = fractions.map((fraction) => fraction * total);
     return formsOf(
@@ -119,8 +120,8 @@ function formsOf(
     formula,
     charge,
     protolyteId: id,
-    molar: molar[lost] as number,
-    activity: (gammaOf(lost) ?? 1) * (molar[lost] as number),
-    fraction: fractions[lost] as number,
+    molar: numberAt(molar, lost),
+    activity: (gammaOf(lost) ?? 1) * numberAt(molar, lost),
+    fraction: numberAt(fractions, lost),
   }));
 }

@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 /** One ionisation step: of which family, and which of its steps, both from 0. */
 export interface StepAt {
   readonly family: number;
@@ -19,14 +20,14 @@ export function stepsInOrder(constants: readonly ArrayLike<number>[]): StepAt[] 
     let family = -1;
     let greatest = 0;
     for (const [index, own] of constants.entries()) {
-      const constant = own[next[index] as number] ?? 0;
+      const constant = own[numberAt(next, index)] ?? 0;
       if (constant > greatest) {
         greatest = constant;
         family = index;
       }
     }
     if (family < 0) return order;
-    order.push({ family, step: next[family] as number });
-    next[family] = (next[family] as number) + 1;
+    order.push({ family, step: numberAt(next, family) });
+    next[family] = numberAt(next, family) + 1;
   }
 }

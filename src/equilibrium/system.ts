@@ -77,7 +77,9 @@ export function systemOf(solutions: readonly Solution[], inUse: ConditionsInUse)
     columns: solutions.map(({ mL }, index) => columnOf(mL, totals[index] as Totals, protolytes)),
     notes: [
       ...protolytes.flatMap(({ notes = [] }) => notes),
-      ...[...protolytes, ...(open ? [open] : [])].flatMap((one) => notesOnTemperature(one, celsius)),
+      ...[...protolytes, ...(open ? [open] : [])].flatMap((protolyte) =>
+        notesOnTemperature(protolyte, celsius),
+      ),
       ...(isIdealLaw(inUse.activity) ? [] : notesOnMedium(protolytes, inUse.activity)),
       ...notesOnConditions(inUse),
     ],

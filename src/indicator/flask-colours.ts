@@ -59,6 +59,6 @@ export function flaskColours(
   const drops = readDrops(unread.drops, 'drops', faults);
   faults.done();
 
-  const colours = pH.map((one) => colourOf(dye, one, drops));
+  const colours = pH.map((value) => colourOf(dye, value, drops));
   return frozen({ mL, pH, hex: colours.map(({ hex }) => hex), name: colours.map(({ name }) => name) });
 }

@@ -1,4 +1,5 @@
 import { type Integral, integral } from '../solver/integral.js';
+import { numberAt } from '../solver/number-at.js';
 import { crossingOf } from './crossing.js';
 import type { Calls } from './observer.js';
 import type { Asked } from './read-titration.js';
@@ -41,11 +42,11 @@ export function meritOf(
     return weight === 0 ? 0 : weight * merit(pH) * scale * Math.cosh(t);
   };
 
-  const [from, to] = [breaks[0] as number, breaks.at(-1) as number];
+  const [from, to] = [numberAt(breaks, 0), breaks.at(-1) as number];
   const split = [...breaks, ...halves(from, to), centre, titration.pHAt(0)];
   const ordered = [...new Set(split)]
     .filter((pH) => pH >= from && pH <= to)
-    .sort((one, other) => one - other);
+    .sort((first, second) => first - second);
   return integral(
     integrand,
     ordered.map((pH) => Math.asinh((pH - centre) / scale)),

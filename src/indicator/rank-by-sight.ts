@@ -96,6 +96,6 @@ export function rankBySight(
       const seen = 1 - 2 ** (-difference / noticeable);
       return { ...score, difference, seen, worth: score.score * seen };
     })
-    .sort((one, other) => usableFirst(one, other) || other.worth - one.worth);
+    .sort((first, second) => usableFirst(first, second) || second.worth - first.worth);
   return frozen({ ranking, points, leftOut, notes: notesFor(points, read) });
 }

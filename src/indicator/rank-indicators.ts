@@ -84,7 +84,7 @@ export function chooseIndicators(
   const ranking = ranked(chosen, read);
   const points = read.points.map((at) => ({
     ...bestCallAt(at, read),
-    ranking: ranking.filter((one) => one.at === at),
+    ranking: ranking.filter((score) => score.at === at),
   }));
   return frozenWithView({ points, leftOut, notes: notesFor(points, read) }, viewSet);
 }
@@ -94,6 +94,6 @@ type Read = ReturnType<typeof readScoreOptions>;
 function ranked(indicators: readonly Indicator[], read: Read): IndicatorScore[] {
   if (read.points.length === 0) return [];
   return indicators
-    .map((one) => scoreOf(read.titration, one, read))
-    .sort((one, other) => usableFirst(one, other) || other.score - one.score);
+    .map((indicator) => scoreOf(read.titration, indicator, read))
+    .sort((first, second) => usableFirst(first, second) || second.score - first.score);
 }

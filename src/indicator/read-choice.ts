@@ -17,12 +17,12 @@ export function readChoice(
   const ids = named.map((one, k) => faults.text(one, `include[${k}]`, 'the id of an indicator'));
   if (!faults.any)
     for (const [k, id] of ids.entries())
-      if (!indicators.some((one) => one.id === id))
+      if (!indicators.some((indicator) => indicator.id === id))
         faults.add('unknown-substance', `include[${k}]`, 'the id of an indicator of the list', id);
 
   const isLeftOut = ({ id, notForUse }: Indicator) => notForUse !== undefined && !ids.includes(id);
   return {
-    chosen: indicators.filter((one) => !isLeftOut(one)),
+    chosen: indicators.filter((indicator) => !isLeftOut(indicator)),
     leftOut: indicators
       .filter(isLeftOut)
       .map(({ id, name, notForUse }) => ({ id, name, reason: notForUse?.reason ?? '' })),

@@ -28,11 +28,11 @@ const what = 'a titration as titrate returns it';
 export function readTitration(value: unknown, faults: Faults): Asked {
   const unread = faults.object(value, 'titration', what);
   const method = <T>(key: string, read: (answer: unknown, path: string, faults: Faults) => T) => {
-    const own = unread[key];
-    if (typeof own !== 'function')
-      faults.add(own === undefined ? 'missing' : 'wrong-type', `titration.${key}`, what, own);
+    const given = unread[key];
+    if (typeof given !== 'function')
+      faults.add(given === undefined ? 'missing' : 'wrong-type', `titration.${key}`, what, given);
     return (argument: number): T =>
-      answerOf(`titration.${key}(${argument})`, () => (own as (given: number) => unknown)(argument), read);
+      answerOf(`titration.${key}(${argument})`, () => (given as (given: number) => unknown)(argument), read);
   };
   const equivalencePoints = faults
     .list(unread.equivalencePoints, 'titration.equivalencePoints', what)

@@ -28,9 +28,9 @@ export function withDavies(asked: Asked): () => RealAsked | null {
 
 function daviesOf({ setup, pHAt, equivalencePoints }: Asked): RealAsked | null {
   if (setup === null || !isIdealLaw(setup.inUse.activity)) return null;
-  const own = makeTitration(setup);
+  const titration = makeTitration(setup);
   const [point] = equivalencePoints;
-  const isOwn = [0, point?.mL ?? 0].every((mL) => own.pHAt(mL) === pHAt(mL));
+  const isOwn = [0, point?.mL ?? 0].every((mL) => titration.pHAt(mL) === pHAt(mL));
   if (!isOwn) return null;
   const faults = new Faults('scoreIndicator');
   const inUse = readConditions({ ...setup.inUse.given, activity: davies }, 'conditions', faults);

@@ -65,9 +65,9 @@ export class Faults {
     if (column.length > most) this.add('out-of-range', path, `at most ${most} numbers`, column.length);
     else
       for (let k = 0, bad = 0; k < column.length && bad < 10; k += 1) {
-        const one = column[k];
-        if (typeof one === 'number' && Number.isFinite(one) && isWithin(one, limits)) continue;
-        this.number(one, `${path}[${k}]`, what, limits);
+        const item = column[k];
+        if (typeof item === 'number' && Number.isFinite(item) && isWithin(item, limits)) continue;
+        this.number(item, `${path}[${k}]`, what, limits);
         bad += 1;
       }
     return column as ArrayLike<number>;

@@ -1,5 +1,6 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { numberAt } from '../solver/number-at.js';
 import type { ProbeCalibration } from './calibrate-probe.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
@@ -48,7 +49,7 @@ export function correctReadings(readings: Readings, options: CorrectionOptions):
   const { seconds } = given;
   const shares = sharesOf(seconds ?? given.mL.map((_, k) => k));
   const pH = given.pH.map((shown, k) => {
-    const share = shares[k] as number;
+    const share = numberAt(shares, k);
     const slope = before.slope + share * (after.slope - before.slope);
     const offset = before.offset + share * (after.offset - before.offset);
     return 7 + (shown - 7 - offset) / slope;

@@ -1,5 +1,6 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { numberAt } from '../solver/number-at.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
 import { readReadingColumns } from './read-reading-columns.js';
@@ -225,7 +226,7 @@ export function endpointsBy(readings: Readings, how: EndpointSearch): Endpoints 
 function guessesOf(readings: Readings, how: EndpointSearch, count: number): readonly number[] {
   const { mL } = readings;
   const peaks = peaksOf(readings, smoothingOf(mL, how.smoothing), count, how.uncertainty);
-  return peaks.map((k) => ((mL[k] as number) + (mL[k + 1] as number)) / 2);
+  return peaks.map((k) => (numberAt(mL, k) + numberAt(mL, k + 1)) / 2);
 }
 
 function granPoints(readings: Readings, how: EndpointSearch): readonly GranEndpoint[] {
@@ -273,15 +274,15 @@ function usedBy(
 ): Endpoint['used'] {
   const reach = (method === 'steepestSlope' ? 0 : 1) + (smoothing - 1) / 2;
   const [from, to] = [Math.max(0, interval - reach), Math.min(mL.length - 1, interval + 1 + reach)];
-  return { from: mL[from] as number, to: mL[to] as number, readings: to - from + 1 };
+  return { from: numberAt(mL, from), to: numberAt(mL, to), readings: to - from + 1 };
 }
 
 /** The pH on the line between two readings; null outside them. */
 function pHAt({ mL, pH }: Readings, at: number): number | null {
   const k = mL.findIndex((each) => each >= at);
   if (k < 0 || (k === 0 && mL[0] !== at)) return null;
-  if (k === 0) return pH[0] as number;
-  const [v0, v1] = [mL[k - 1] as number, mL[k] as number];
-  const [p0, p1] = [pH[k - 1] as number, pH[k] as number];
+  if (k === 0) return numberAt(pH, 0);
+  const [v0, v1] = [numberAt(mL, k - 1), numberAt(mL, k)];
+  const [p0, p1] = [numberAt(pH, k - 1), numberAt(pH, k)];
   return p0 + ((p1 - p0) * (at - v0)) / (v1 - v0);
 }

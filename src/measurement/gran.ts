@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import { type LineZero, lineZero } from './line-zero.js';
 import type { Readings } from './readings.js';
 
@@ -15,7 +16,7 @@ export interface Window {
 }
 
 /** +1 where the pH rises, that is, an acid is titrated; −1 where it falls. @internal */
-const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1);
+const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= numberAt(pH, 0) ? 1 : -1);
 
 /**
  * The functions of G. Gran, Analyst 77, 661–671 (1952), doi:10.1039/AN9527700661, each a straight line that is zero at
@@ -37,12 +38,12 @@ interface Points {
 }
 
 function pointsIn({ mL, pH }: Readings, { from, to }: Window, f: (V: number, pH: number) => number): Points {
-  const at = mL.map((V, k) => [V, pH[k] as number] as const).filter(([V]) => V >= from && V <= to);
+  const at = mL.map((V, k) => [V, numberAt(pH, k)] as const).filter(([V]) => V >= from && V <= to);
   return { x: at.map(([V]) => V), f: at.map((each) => f(...each)) };
 }
 
 const usedOf = ({ x }: Points): GranEndpoint['used'] => ({
-  from: x[0] as number,
+  from: numberAt(x, 0),
   to: x.at(-1) as number,
   readings: x.length,
 });

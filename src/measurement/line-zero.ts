@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 /** Where a straight line through points crosses zero. @internal */
 export interface LineZero {
   readonly value: number;
@@ -23,16 +24,16 @@ export function lineZero(x: readonly number[], f: readonly number[]): LineZero |
   const [xMean, fMean] = [mean(x), mean(f)];
   const dx = x.map((each) => each - xMean);
   const sxx = dx.reduce((sum, each) => sum + each * each, 0);
-  const b = dx.reduce((sum, each, k) => sum + each * ((f[k] as number) - fMean), 0) / sxx;
+  const b = dx.reduce((sum, each, k) => sum + each * (numberAt(f, k) - fMean), 0) / sxx;
   const value = xMean - fMean / b;
   if (!Number.isFinite(value)) return undefined;
   const weights = dx.map((each) => 1 / n + ((value - xMean) * each) / sxx);
   const residuals = dx.map((each, k) => {
     const leverage = 1 / n + (each * each) / sxx;
-    return ((f[k] as number) - fMean - b * each) / Math.max(1 - leverage, Number.EPSILON);
+    return (numberAt(f, k) - fMean - b * each) / Math.max(1 - leverage, Number.EPSILON);
   });
   const movesWith = (shifts: readonly number[]) =>
-    -weights.reduce((sum, w, k) => sum + w * (shifts[k] as number), 0) / b;
-  const standardUncertainty = Math.hypot(...weights.map((w, k) => (w * (residuals[k] as number)) / b));
+    -weights.reduce((sum, w, k) => sum + w * numberAt(shifts, k), 0) / b;
+  const standardUncertainty = Math.hypot(...weights.map((w, k) => (w * numberAt(residuals, k)) / b));
   return Number.isFinite(standardUncertainty) ? { value, standardUncertainty, movesWith } : undefined;
 }

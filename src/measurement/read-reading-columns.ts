@@ -1,4 +1,5 @@
 import type { Faults } from '../input/faults.js';
+import { numberAt } from '../solver/number-at.js';
 import type { Readings } from './readings.js';
 import { plausiblePH } from './suspicions.js';
 
@@ -39,9 +40,7 @@ export function readReadingColumns(
     if (pH.length !== mL.length) faults.add('conflict', `${path}.pH`, 'as many items as in mL', pH);
     if (seconds && seconds.length !== mL.length)
       faults.add('conflict', `${path}.seconds`, 'as many items as in mL', seconds);
-    const falls = needs.rising
-      ? mL.findIndex((v, k) => k > 0 && !(v - (mL[k - 1] as number) >= shortest))
-      : -1;
+    const falls = needs.rising ? mL.findIndex((v, k) => k > 0 && !(v - numberAt(mL, k - 1) >= shortest)) : -1;
     const expected = `running totals that rise by ${shortest} mL or more, one reading at each`;
     if (falls > 0) faults.add('conflict', `${path}.mL[${falls}]`, expected, mL[falls]);
   }

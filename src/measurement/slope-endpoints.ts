@@ -1,3 +1,4 @@
+import { numberAt } from '../solver/number-at.js';
 import type { Readings } from './readings.js';
 import { type Smoothing, smoothed, smoothingOf } from './smoothed.js';
 
@@ -22,9 +23,11 @@ interface Slopes {
 
 /** Difference quotients of the smoothed column, upwards even where the pH falls. */
 function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]): Slopes {
-  const up = (pH.at(-1) as number) >= (pH[0] as number) ? 1 : -1;
+  const up = (pH.at(-1) as number) >= numberAt(pH, 0) ? 1 : -1;
   const y = smoothed(pH, smoothing);
-  const slopes = y.slice(1).map((each, k) => (up * (each - num(y, k))) / (num(mL, k + 1) - num(mL, k)));
+  const slopes = y
+    .slice(1)
+    .map((each, k) => (up * (each - numberAt(y, k))) / (numberAt(mL, k + 1) - numberAt(mL, k)));
   return { x: mL, slopes };
 }
 
@@ -40,7 +43,7 @@ function slopeNoise(
     share(shares, smoothing[k + 1] as Smoothing, 1);
     share(shares, smoothing[k] as Smoothing, -1);
     const each = Math.hypot(u.pH, slope * u.mL);
-    return (Math.hypot(...shares.values()) * each) / (num(x, k + 1) - num(x, k));
+    return (Math.hypot(...shares.values()) * each) / (numberAt(x, k + 1) - numberAt(x, k));
   });
 }
 
@@ -70,12 +73,17 @@ export function peaksOf(
   const noise = count > 1 ? slopeNoise(all, smoothing, u) : [];
   const tops = slopes
     .map((_, k) => k)
-    .filter((k) => k > 0 && k < slopes.length - 1 && num(slopes, k) > 0)
-    .filter((k) => num(slopes, k) > num(slopes, k - 1) && num(slopes, k) >= num(slopes, k + 1))
-    .sort((a, b) => num(slopes, b) - num(slopes, a));
+    .filter((k) => k > 0 && k < slopes.length - 1 && numberAt(slopes, k) > 0)
+    .filter(
+      (k) => numberAt(slopes, k) > numberAt(slopes, k - 1) && numberAt(slopes, k) >= numberAt(slopes, k + 1),
+    )
+    .sort((a, b) => numberAt(slopes, b) - numberAt(slopes, a));
   const isBelow = (valley: number, top: number) => {
-    const by = num(slopes, top) - num(slopes, valley);
-    return by > num(slopes, top) / 2 && by > clearly * Math.hypot(num(noise, valley), num(noise, top));
+    const by = numberAt(slopes, top) - numberAt(slopes, valley);
+    return (
+      by > numberAt(slopes, top) / 2 &&
+      by > clearly * Math.hypot(numberAt(noise, valley), numberAt(noise, top))
+    );
   };
   const peaks: number[] = [];
   for (const top of tops) {
@@ -104,7 +112,7 @@ export function steepestSlope(
   const smoothing = smoothingOf(readings.mL, points);
   const { x } = slopesOf(readings, smoothing);
   return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
-    const [from, to] = [num(x, interval), num(x, interval + 1)];
+    const [from, to] = [numberAt(x, interval), numberAt(x, interval + 1)];
     return {
       interval,
       value: (from + to) / 2,
@@ -133,13 +141,13 @@ export function zeroSecondDerivative(
   const smoothing = smoothingOf(readings.mL, points);
   const { x, slopes } = slopesOf(readings, smoothing);
   return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
-    const [x0, x1, x2, x3] = [-1, 0, 1, 2].map((k) => num(x, interval + k)) as [
+    const [x0, x1, x2, x3] = [-1, 0, 1, 2].map((k) => numberAt(x, interval + k)) as [
       number,
       number,
       number,
       number,
     ];
-    const [s0, s1, s2] = [-1, 0, 1].map((k) => num(slopes, interval + k)) as [number, number, number];
+    const [s0, s1, s2] = [-1, 0, 1].map((k) => numberAt(slopes, interval + k)) as [number, number, number];
     const [d1, d2] = [(2 * (s1 - s0)) / (x2 - x0), (2 * (s2 - s1)) / (x3 - x1)];
     const apart = d1 - d2;
     const [by1, by2] = [(-d2 * (x2 - x1)) / apart ** 2, (d1 * (x2 - x1)) / apart ** 2];
@@ -151,7 +159,7 @@ export function zeroSecondDerivative(
     const byPH = new Map<number, number>();
     for (const [k, bySlopeK] of bySlope.entries()) {
       const [left, right] = [interval - 1 + k, interval + k];
-      const perPH = bySlopeK / (num(x, right) - num(x, left));
+      const perPH = bySlopeK / (numberAt(x, right) - numberAt(x, left));
       share(byPH, smoothing[right] as Smoothing, perPH);
       share(byPH, smoothing[left] as Smoothing, -perPH);
     }
@@ -169,5 +177,3 @@ function slopeAt(slopes: readonly number[], k: number): number {
   const beside = [slopes[k - 1], slopes[k]].filter((slope) => slope !== undefined);
   return beside.reduce((sum, slope) => sum + slope, 0) / beside.length;
 }
-
-const num = (column: readonly number[], k: number): number => column[k] as number;

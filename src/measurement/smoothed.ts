@@ -1,4 +1,5 @@
 import { Matrix, QrDecomposition } from 'ml-matrix';
+import { numberAt } from '../solver/number-at.js';
 
 /** One smoothed value: a weighted sum of the readings from `from` on. @internal */
 export interface Smoothing {
@@ -28,4 +29,4 @@ export function smoothingOf(x: readonly number[], points: number | undefined): r
 
 /** The smoothed column. @internal */
 export const smoothed = (y: readonly number[], smoothing: readonly Smoothing[]): readonly number[] =>
-  smoothing.map(({ from, weights }) => weights.reduce((sum, w, k) => sum + w * (y[from + k] as number), 0));
+  smoothing.map(({ from, weights }) => weights.reduce((sum, w, k) => sum + w * numberAt(y, from + k), 0));

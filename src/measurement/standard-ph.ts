@@ -1,4 +1,5 @@
 import { Faults } from '../input/faults.js';
+import { numberAt } from '../solver/number-at.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 
 /**
@@ -51,27 +52,25 @@ export function readStandard(value: unknown, path: string, faults: Faults): Stan
   if (celsius.length === 0 || celsius.length !== pH.length)
     faults.add('conflict', `${path}.pH`, 'one pH for each temperature', pH);
   for (let k = 1; k < celsius.length; k += 1)
-    if (!(num(celsius, k) > num(celsius, k - 1)))
+    if (!(numberAt(celsius, k) > numberAt(celsius, k - 1)))
       faults.add('conflict', `${path}.celsius[${k}]`, 'temperatures that rise', celsius[k]);
   return faults.count > before ? unreadable : { name, celsius, pH };
 }
 
 /** A temperature within the table of a standard, °C. @internal */
 export function readTemperature(value: unknown, path: string, table: StandardTable, faults: Faults): number {
-  const [from, to] = [num(table.celsius, 0), num(table.celsius, table.celsius.length - 1)];
+  const [from, to] = [numberAt(table.celsius, 0), numberAt(table.celsius, table.celsius.length - 1)];
   return faults.number(value, path, `a temperature in °C at which ${table.name} is certified`, { from, to });
 }
 
 /** The pH at a temperature within the table. @internal */
 export function pHIn({ celsius, pH }: StandardTable, t: number): number {
   let k = 1;
-  while (k < celsius.length - 1 && num(celsius, k) < t) k += 1;
-  const [t0, t1] = [num(celsius, k - 1), num(celsius, k)];
-  if (celsius.length === 1) return num(pH, 0);
-  return num(pH, k - 1) + ((num(pH, k) - num(pH, k - 1)) * (t - t0)) / (t1 - t0);
+  while (k < celsius.length - 1 && numberAt(celsius, k) < t) k += 1;
+  const [t0, t1] = [numberAt(celsius, k - 1), numberAt(celsius, k)];
+  if (celsius.length === 1) return numberAt(pH, 0);
+  return numberAt(pH, k - 1) + ((numberAt(pH, k) - numberAt(pH, k - 1)) * (t - t0)) / (t1 - t0);
 }
-
-const num = (column: ArrayLike<number>, k: number): number => column[k] as number;
 
 /** Takes the place of a source that could not be read, until the faults are thrown. */
 const unreadable: StandardTable = { name: 'the standard', celsius: [-50, 200], pH: [7, 7] };

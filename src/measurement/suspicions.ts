@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import { frozen } from '../frozen.js';
+import { numberAt } from '../solver/number-at.js';
 import type { ReadingFinding } from './reading-report.js';
 
 /** A line that holds numbers, as typed. @internal */
@@ -82,7 +83,7 @@ export function orderFindings(rows: readonly Row[]): readonly ReadingFinding[] {
 function afterGap(rows: readonly Row[]): readonly Row[] {
   const steps = rows.map(({ mL }, k) => (k === 0 ? 0 : mL.minus((rows[k - 1] as Row).mL).toNumber()));
   return rows.filter((_, k) => {
-    const [left, step, right] = [steps[k - 1] ?? 0, steps[k] as number, steps[k + 1] ?? 0];
+    const [left, step, right] = [steps[k - 1] ?? 0, numberAt(steps, k), steps[k + 1] ?? 0];
     if (k < 2 || !(left > 0 && right > 0) || Math.abs(left - right) > sameStep * left) return false;
     const times = (2 * step) / (left + right);
     return times > 1.5 && Math.abs(times - Math.round(times)) <= sameStep;

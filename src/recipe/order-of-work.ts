@@ -18,7 +18,7 @@ export function inOrder(parts: readonly RecipePart[], mL: number, waterToMakeUp:
   const solids = parts.filter(({ kind }) => kind === 'weighed');
   const liquids = parts
     .flatMap((part) => (part.kind === 'weighed' ? [] : [part]))
-    .sort((one, other) => molarOf(one) - molarOf(other));
+    .sort((first, second) => molarOf(first) - molarOf(second));
   const begun = waterToMakeUp < mL / 3 ? liquids.filter(({ kind }) => kind === 'poured').slice(0, 1) : [];
   return [...begun, ...solids, ...liquids.filter((part) => !begun.includes(part))];
 }

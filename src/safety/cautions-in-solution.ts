@@ -18,8 +18,8 @@ export const cautionsInSolution = ({ mL, contents }: Solution): readonly string[
     const molar = mmol / mL;
     const percent = (molar * molarMass) / 10;
     const label = `${name}, ${rounded(molar, 3)} mol/L (about ${rounded(percent, 2)} % by mass)`;
-    const met = hazard.limits.find((limit) => percent >= limit.percent);
-    if (met) return [`${label}: ${capitalised(met.effect)}. ${hazard.words}`];
+    const reachedLimit = hazard.limits.find((limit) => percent >= limit.percent);
+    if (reachedLimit) return [`${label}: ${capitalised(reachedLimit.effect)}. ${hazard.words}`];
     const [lowest] = hazard.limits.slice(-1);
     return [
       `${label}: below the limits of classification, the lowest of which is ${lowest?.percent} % by mass; rinse splashes off all the same.`,

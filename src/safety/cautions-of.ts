@@ -43,7 +43,7 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
   faults.done();
 
   const { bottles, liquids, mixtures } = joined(read);
-  const own = [...bottles.flatMap(cautionsOfBottle), ...liquids.flatMap(cautionsInSolution)];
+  const ofEach = [...bottles.flatMap(cautionsOfBottle), ...liquids.flatMap(cautionsInSolution)];
   const gases = worstOfEach(mixtures.flatMap(gasesOf));
-  return frozen([...new Set([...own, ...gases.map(({ caution }) => caution)]), lastCaution]);
+  return frozen([...new Set([...ofEach, ...gases.map(({ caution }) => caution)]), lastCaution]);
 }

@@ -57,10 +57,12 @@ const heatCapacitySource: Source = {
 export function heatOfMixing(parts: readonly Mixed[], mixture: Solution, mL: number): HeatOfMixing {
   const inWater = sum(parts.map(({ contents, mL: own }) => enthalpyOf({ mL: own ?? mixture.mL, contents })));
   const dissolved = parts.flatMap(({ contents, mL: own, water }) =>
-    own === null && water === null ? contents.map((one) => dissolving(one)) : [],
+    own === null && water === null ? contents.map((content) => dissolving(content)) : [],
   );
   const diluted = parts.flatMap(({ contents, mL: own, water }) =>
-    own === null && water === null ? [] : contents.map((one) => dilution(one, own ?? 0, water, mixture)),
+    own === null && water === null
+      ? []
+      : contents.map((content) => dilution(content, own ?? 0, water, mixture)),
   );
   const joules = inWater - enthalpyOf(mixture) + sum([...dissolved, ...diluted]);
   return {
@@ -82,7 +84,7 @@ function enthalpyOf(solution: Solution): number {
   const ofForms = species.map(({ protolyteId, formula, molar }) => {
     const protolyte = protolytes.get(protolyteId ?? '');
     if (!protolyte) return formula === 'OH-' && protolyteId === null ? -heatOfNeutralisation.kJ * molar : 0;
-    const lost = protolyte.species.findIndex((one) => one.formula === formula);
+    const lost = protolyte.species.findIndex((form) => form.formula === formula);
     return molar * sum(protolyte.steps.slice(0, lost).map(({ dH = 0 }) => dH));
   });
   return solution.mL * sum(ofForms);
@@ -134,8 +136,9 @@ function notCountedIn(parts: readonly Mixed[]): string[] {
 }
 
 function sourcesOf(parts: readonly Mixed[]): Source[] {
-  const own = (part: Mixed, { id }: Reagent) => (isDry(part) ? heatsOfSolution : heatsOfDilution)[id]?.source;
-  const ofParts = parts.flatMap((part) => part.contents.map(({ reagent }) => own(part, reagent)));
+  const heatsFor = (part: Mixed, { id }: Reagent) =>
+    (isDry(part) ? heatsOfSolution : heatsOfDilution)[id]?.source;
+  const ofParts = parts.flatMap((part) => part.contents.map(({ reagent }) => heatsFor(part, reagent)));
   const known = ofParts.filter((source) => source !== undefined);
   return [...new Set([heatOfNeutralisation.source, heatCapacitySource, ...known])];
 }

@@ -16,9 +16,9 @@ export function readMeasure(
   faults: Faults,
 ): 'grams' | 'mmol' | 'molar' | undefined {
   const given = (['grams', 'mmol', 'molar'] as const).filter((key) => unread[key] !== undefined);
-  const one = 'one of grams, mmol and molar';
-  if (given.length === 0) faults.add('missing', path, one, undefined, 'without an amount');
-  if (given.length > 1) faults.add('conflict', path, one, unread, `given as ${given.join(' and ')}`);
+  const allowed = 'one of grams, mmol and molar';
+  if (given.length === 0) faults.add('missing', path, allowed, undefined, 'without an amount');
+  if (given.length > 1) faults.add('conflict', path, allowed, unread, `given as ${given.join(' and ')}`);
   if (given.length !== 1) return undefined;
   if (unread.purity !== undefined && given[0] !== 'grams')
     faults.add('conflict', `${path}.purity`, 'purity only beside grams', unread.purity);

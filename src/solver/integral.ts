@@ -1,3 +1,4 @@
+import { numberAt } from './number-at.js';
 /** The result of a quadrature. */
 export interface Integral {
   readonly value: number;
@@ -22,7 +23,7 @@ export interface Integral {
  * @internal
  */
 export function integral(f: (x: number) => number, breaks: readonly number[], tolerance: number): Integral {
-  const pieces = breaks.slice(1).map((to, k) => pieceOf(f, breaks[k] as number, to));
+  const pieces = breaks.slice(1).map((to, k) => pieceOf(f, numberAt(breaks, k), to));
   while (pieces.length < mostPieces) {
     if (total(pieces, 'error') <= tolerance) break;
     const worst = pieces.reduce(

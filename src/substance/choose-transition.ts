@@ -50,6 +50,9 @@ export function chooseTransition(indicator: Indicator, choice: { readonly work: 
     ...(before.pKIn === undefined ? {} : { pKInSource: before.pKInSource ?? before.source }),
     transition: { from, to },
     source,
-    alternatives: { ...before.alternatives, transitions: known.filter((one) => one !== chosen) },
+    alternatives: {
+      ...before.alternatives,
+      transitions: known.filter((transition) => transition !== chosen),
+    },
   });
 }

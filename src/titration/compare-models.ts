@@ -2,6 +2,7 @@ import { type Conditions, readConditions, readGas } from '../equilibrium/conditi
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { leastBetween } from '../solver/least-between.js';
+import { numberAt } from '../solver/number-at.js';
 import { makeTitration } from './make-titration.js';
 import { readBoilOutUnder } from './model/boil-out.js';
 import { readSetup } from './read-setup.js';
@@ -66,21 +67,21 @@ export function compareModels(
       : faults.number(unread.upTo, 'options.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
   faults.done();
 
-  const own = makeTitration(read);
-  const upTo = wanted ?? usualLastVolume(own.equivalencePoints, read.analyte);
-  const volumes = own.curve({ maxStep: 0.05, upTo }).mL;
+  const compared = makeTitration(read);
+  const upTo = wanted ?? usualLastVolume(compared.equivalencePoints, read.analyte);
+  const volumes = compared.curve({ maxStep: 0.05, upTo }).mL;
   return frozen(
     others.map(makeTitration).map((other) => {
       const both = [...new Set([...volumes, ...other.curve({ maxStep: 0.05, upTo }).mL])].sort(
         (a, b) => a - b,
       );
       const curve = other.curve({ volumes: both });
-      const differences = own.pHs(both).map((pH, k) => (curve.pH[k] as number) - pH);
+      const differences = compared.pHs(both).map((pH, k) => numberAt(curve.pH, k) - pH);
       return {
         conditions: other.setup.conditions ?? {},
         titration: other,
         curve,
-        largest: largestOf((mL) => other.pHAt(mL) - own.pHAt(mL), both, differences),
+        largest: largestOf((mL) => other.pHAt(mL) - compared.pHAt(mL), both, differences),
       };
     }),
   );
@@ -92,10 +93,10 @@ function largestOf(
   volumes: readonly number[],
   known: Float64Array,
 ): { mL: number; pH: number } {
-  const best = known.reduce((most, pH, k) => (Math.abs(pH) > Math.abs(known[most] as number) ? k : most), 0);
-  const at = volumes[best] as number;
+  const best = known.reduce((most, pH, k) => (Math.abs(pH) > Math.abs(numberAt(known, most)) ? k : most), 0);
+  const at = numberAt(volumes, best);
   const between = leastBetween((mL) => -Math.abs(f(mL)), volumes[best - 1] ?? at, volumes[best + 1] ?? at);
   const mL =
-    between.status === 'found' && Math.abs(f(between.x)) > Math.abs(known[best] as number) ? between.x : at;
+    between.status === 'found' && Math.abs(f(between.x)) > Math.abs(numberAt(known, best)) ? between.x : at;
   return { mL, pH: f(mL) };
 }

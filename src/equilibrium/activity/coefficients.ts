@@ -52,17 +52,17 @@ export function coefficientsOf(
     water.every((kind) => below(activityLimits.log10GammaOfWater, kind)) &&
     [...kinds, ...spectators].every((kind) => below(largestLog10Gamma, kind));
   for (let lowered = 0; lowered < 400 && !fits(); lowered += 1) ceiling *= 0.9;
-  const room = () => new Float64Array(kinds.length);
+  const zeros = () => new Float64Array(kinds.length);
   return {
     model,
     celsius,
     kinds,
     ceiling,
     ionicStrength: 0,
-    gamma: room().fill(1),
-    log10: room(),
-    slope: room(),
-    bend: room(),
+    gamma: zeros().fill(1),
+    log10: zeros(),
+    slope: zeros(),
+    bend: zeros(),
   };
 }
 

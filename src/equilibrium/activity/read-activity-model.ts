@@ -40,10 +40,10 @@ export function readActivityModel(
   if (unread.upTo !== undefined)
     faults.number(unread.upTo, `${path}.upTo`, 'an ionic strength in mol/L', { above: 0, to: 1e9 });
   for (const key of ['log10Gamma', 'dLog10Gamma', 'd2Log10Gamma'] as const) {
-    const own = unread[key];
-    if (own === undefined && key !== 'log10Gamma') continue;
-    if (typeof own !== 'function')
-      faults.add(own === undefined ? 'missing' : 'wrong-type', `${path}.${key}`, 'a function', own);
+    const given = unread[key];
+    if (given === undefined && key !== 'log10Gamma') continue;
+    if (typeof given !== 'function')
+      faults.add(given === undefined ? 'missing' : 'wrong-type', `${path}.${key}`, 'a function', given);
   }
   const restsOn = (
     unread.restsOn === undefined ? [] : faults.list(unread.restsOn, `${path}.restsOn`, 'a list of sources')

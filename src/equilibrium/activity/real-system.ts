@@ -1,3 +1,4 @@
+import { numberAt } from '../../solver/number-at.js';
 import type { Protolyte } from '../../substance/protolyte.js';
 import type { Balance, Column } from '../charge-balance.js';
 import type { Family } from '../family.js';
@@ -100,24 +101,24 @@ export function takeConstants(real: RealSystem, ionicStrength: number): void {
   const { coefficients, ideal, conditional, kinds, gasKinds, hydrogen, hydroxide } = real;
   takeCoefficients(coefficients, ionicStrength);
   const { gamma } = coefficients;
-  const own = gamma[hydrogen] as number;
-  (conditional as Writable<Balance>).kw = ideal.kw / own / (gamma[hydroxide] as number);
+  const hydrogenGamma = numberAt(gamma, hydrogen);
+  (conditional as Writable<Balance>).kw = ideal.kw / hydrogenGamma / numberAt(gamma, hydroxide);
   for (let i = 0; i < kinds.length; i += 1) {
     const kind = kinds[i] as Int32Array;
     const from = ideal.families[i] as Family;
     const to = conditional.families[i] as Writable<Family>;
     to.inOrder = true;
     for (let j = 0; j < from.constants.length; j += 1) {
-      const factor = (gamma[kind[j] as number] as number) / (gamma[kind[j + 1] as number] as number) / own;
-      to.constants[j] = (from.constants[j] as number) * factor;
-      to.reciprocals[j] = (from.reciprocals[j] as number) / factor;
-      if (j > 0 && (to.constants[j] as number) > (to.constants[j - 1] as number)) to.inOrder = false;
+      const factor =
+        (gamma[numberAt(kind, j)] as number) / (gamma[numberAt(kind, j + 1)] as number) / hydrogenGamma;
+      to.constants[j] = numberAt(from.constants, j) * factor;
+      to.reciprocals[j] = numberAt(from.reciprocals, j) / factor;
+      if (j > 0 && numberAt(to.constants, j) > numberAt(to.constants, j - 1)) to.inOrder = false;
     }
   }
   if (ideal.gas && conditional.gas)
     for (let j = 1, power = 1; j <= ideal.gas.length; j += 1) {
-      power *= own;
-      conditional.gas[j - 1] =
-        (ideal.gas[j - 1] as number) / (gamma[gasKinds[j] as number] as number) / power;
+      power *= hydrogenGamma;
+      conditional.gas[j - 1] = numberAt(ideal.gas, j - 1) / (gamma[numberAt(gasKinds, j)] as number) / power;
     }
 }

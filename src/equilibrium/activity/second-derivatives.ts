@@ -1,3 +1,4 @@
+import { numberAt } from '../../solver/number-at.js';
 import { type Family, fractionsOf } from '../family.js';
 import type { Direction } from './compensating-change.js';
 import type { IonColumn, RealSystem } from './real-system.js';
@@ -12,8 +13,8 @@ interface Rate {
 function rateOf({ coefficients }: RealSystem, kind: number, lost: number, to: Direction): Rate {
   const { slope, bend } = coefficients;
   return {
-    first: -lost * to.activity - Math.LN10 * (slope[kind] as number) * to.strength,
-    second: -Math.LN10 * (bend[kind] as number) * to.strength ** 2,
+    first: -lost * to.activity - Math.LN10 * numberAt(slope, kind) * to.strength,
+    second: -Math.LN10 * numberAt(bend, kind) * to.strength ** 2,
   };
 }
 
@@ -47,7 +48,7 @@ export function secondDerivativesAlong(
   free(1, volume * h, rateOf(real, hydrogen, -1, to));
   free(-1, (volume * conditional.kw) / h, rateOf(real, hydroxide, 1, to));
   for (const [j, level] of (conditional.gas ?? []).entries())
-    free(-(j + 1), (volume * level) / h ** (j + 1), rateOf(real, gasKinds[j + 1] as number, j + 1, to));
+    free(-(j + 1), (volume * level) / h ** (j + 1), rateOf(real, numberAt(gasKinds, j + 1), j + 1, to));
 
   for (const [i, family] of conditional.families.entries()) {
     const fractions = fractionsOf(family, h);
@@ -57,7 +58,7 @@ export function secondDerivativesAlong(
     const second = (lost: number) => away(lost) ** 2 + (rates[lost] as Rate).second;
     const shared = average(fractions, second);
     for (const [lost, fraction] of fractions.entries())
-      add(chargeOf(family, lost), (amounts[i] as number) * fraction * (second(lost) - shared));
+      add(chargeOf(family, lost), numberAt(amounts, i) * fraction * (second(lost) - shared));
   }
   return { net, strength: squares / 2 };
 }
@@ -86,13 +87,13 @@ export function gasDerivativesAlong(
   let second = 0;
   for (const [lost, kind] of gasKinds.entries()) {
     const level =
-      lost === 0 ? dissolved / (coefficients.gamma[kind] as number) : (conditional.gas?.[lost - 1] ?? 0);
-    const own = level / h ** lost;
+      lost === 0 ? dissolved / numberAt(coefficients.gamma, kind) : (conditional.gas?.[lost - 1] ?? 0);
+    const concentration = level / h ** lost;
     const rate = rateOf(real, kind, lost, to);
     const further = rateOf(real, kind, lost, bend).first;
-    molar += own;
-    first += own * rate.first;
-    second += own * (rate.first ** 2 + rate.second + further);
+    molar += concentration;
+    first += concentration * rate.first;
+    second += concentration * (rate.first ** 2 + rate.second + further);
   }
   return { molar, first, second };
 }

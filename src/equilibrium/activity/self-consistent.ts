@@ -1,3 +1,4 @@
+import { numberAt } from '../../solver/number-at.js';
 import type { Family } from '../family.js';
 import { emptyRoot, hydrogenIon, type Root } from '../hydrogen-ion.js';
 import { compensatingChange } from './compensating-change.js';
@@ -75,14 +76,14 @@ export function selfConsistent(
 ): RealState {
   const least = leastStrength(real, column);
   out.ended = 'root';
-  const one = least > 0 && hasOneRoot(real, column, least);
-  const near = one && out.h > 0 && out.ionicStrength > least;
+  const isOnlyRoot = least > 0 && hasOneRoot(real, column, least);
+  const near = isOnlyRoot && out.h > 0 && out.ionicStrength > least;
   if (near && newton(real, column, 1, out)) return atRoot(real, column, out, rough);
   takeConstants(real, least);
   out.h = hydrogenIon(real.conditional, column, out.h, out.root).h;
   out.activity = out.h * hydrogenGamma(real);
   out.ionicStrength = ionMomentsAt(real, column, out.h, out.moments).strength / column.volume;
-  if (newton(real, column, one ? 1 : cautious, out)) return atRoot(real, column, out, rough);
+  if (newton(real, column, isOnlyRoot ? 1 : cautious, out)) return atRoot(real, column, out, rough);
   return safely(real, column, least, out);
 }
 
@@ -99,8 +100,7 @@ function hasOneRoot({ coefficients, ideal, spreads }: RealSystem, column: IonCol
   const { model, celsius } = coefficients;
   if (!model.squareLaw || !model.dLog10Gamma || ideal.gas) return false;
   let spread = 0;
-  for (let i = 0; i < spreads.length; i += 1)
-    spread += (column.amounts[i] as number) * (spreads[i] as number);
+  for (let i = 0; i < spreads.length; i += 1) spread += numberAt(column.amounts, i) * numberAt(spreads, i);
   const most = spread / column.volume + waterShare * Math.sqrt(ideal.kw);
   return (Math.LN10 / 2) * Math.abs(model.dLog10Gamma(1, least, celsius, 'H+')) * most < 1;
 }
@@ -114,7 +114,7 @@ function leastStrength({ ideal }: RealSystem, { volume, squares, amounts }: IonC
   for (let i = 0; i < amounts.length; i += 1) {
     const { topCharge, constants } = ideal.families[i] as Family;
     const charge = topCharge < 0 ? topCharge : Math.max(topCharge - constants.length, 0);
-    total += (amounts[i] as number) * charge * charge;
+    total += numberAt(amounts, i) * charge * charge;
   }
   return total / (2 * volume);
 }
@@ -125,7 +125,7 @@ function takeStateAt(real: RealSystem, column: IonColumn, out: RealState): void 
   ionMomentsAt(real, column, out.h, out.moments);
 }
 
-const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => coefficients.gamma[hydrogen] as number;
+const hydrogenGamma = ({ coefficients, hydrogen }: RealSystem) => numberAt(coefficients.gamma, hydrogen);
 
 /** Whether Newton's method went straight to a root from where `out` stands. */
 function newton(real: RealSystem, column: IonColumn, within: number, out: RealState): boolean {

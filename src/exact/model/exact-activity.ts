@@ -33,8 +33,8 @@ export interface Charged {
 /** The coefficients of all species at one ionic strength. @internal */
 export interface ActivityAt<N> {
   of(species: Charged): Coefficient<N>;
-  /** γ of one over γ of another. */
-  ratio(one: Charged, other: Charged): N;
+  /** γ of the first species over γ of the second. */
+  ratio(above: Charged, below: Charged): N;
 }
 
 /**
@@ -51,57 +51,92 @@ export interface ActivityAt<N> {
  */
 export function lawIn<N>(
   arithmetic: ExactArithmetic<N>,
-  { A25, b = 0, c = 0, sizes, otherwise = sizeOtherwise }: ActivityLaw,
+  law: ActivityLaw,
   celsius: N,
   atReference: boolean,
   ceiling: N,
 ): (ionicStrength: N) => ActivityAt<N> {
-  const { of, plus, minus, times, over, decimal, sqrt, tenTo, held } = arithmetic;
-  const parameters = () => parametersIn(arithmetic, celsius);
-  const A = (): N => {
-    if (A25 === undefined) return parameters().A;
-    if (atReference) return decimal(A25);
-    return times(decimal(A25), over(parameters().A, parametersIn(arithmetic, of(25)).A));
-  };
-  const minusA = minus(of(0), A());
-  const linear = decimal(c);
+  const { b = 0, sizes } = law;
+  const single = singleChargeOf(arithmetic, law, slopeOfLaw(arithmetic, law, celsius, atReference), ceiling);
+  return sizes === undefined
+    ? lawOfOneSize(arithmetic, single, b === 0 ? null : arithmetic.decimal(b))
+    : lawOfSizes(arithmetic, single, law, parametersIn(arithmetic, celsius).B);
+}
 
-  /** γ of charge 1 and its slope for one b. */
-  const single = (ionicStrength: N, factor: N | null): Coefficient<N> => {
+/** γ of charge 1 and its slope, at an ionic strength and for one b; null for b = 0. */
+type SingleCharge<N> = (ionicStrength: N, b: N | null) => Coefficient<N>;
+
+/** A at a temperature, (L/mol)^½. */
+function slopeOfLaw<N>(
+  arithmetic: ExactArithmetic<N>,
+  { A25 }: ActivityLaw,
+  celsius: N,
+  atReference: boolean,
+): N {
+  const { of, times, over, decimal } = arithmetic;
+  if (A25 === undefined) return parametersIn(arithmetic, celsius).A;
+  if (atReference) return decimal(A25);
+  return times(decimal(A25), over(parametersIn(arithmetic, celsius).A, parametersIn(arithmetic, of(25)).A));
+}
+
+function singleChargeOf<N>(
+  { of, plus, minus, times, over, decimal, sqrt, tenTo, held }: ExactArithmetic<N>,
+  { c = 0 }: ActivityLaw,
+  A: N,
+  ceiling: N,
+): SingleCharge<N> {
+  const minusA = minus(of(0), A);
+  const linear = decimal(c);
+  return (ionicStrength, b) => {
     const { at: strength, rate } = held(ionicStrength, ceiling);
     const root = sqrt(strength);
-    const grown = factor === null ? of(1) : plus(of(1), times(factor, root));
-    const f = factor === null ? root : over(minus(of(1), over(of(1), grown)), factor);
-    const slope = over(of(1), times(times(of(2), root), times(grown, grown)));
+    const denominator = b === null ? of(1) : plus(of(1), times(b, root));
+    const f = b === null ? root : over(minus(of(1), over(of(1), denominator)), b);
+    const slope = over(of(1), times(times(of(2), root), times(denominator, denominator)));
     return {
       gamma: tenTo(times(minusA, minus(f, times(linear, strength)))),
       slope: times(times(minusA, rate), minus(slope, linear)),
     };
   };
-  const squared = ({ charge }: Charged, { gamma, slope }: Coefficient<N>): Coefficient<N> => ({
-    gamma: powerOf(arithmetic, gamma, charge * charge),
-    slope: times(of(charge * charge), slope),
-  });
+}
 
-  if (sizes === undefined) {
-    const factor = b === 0 ? null : decimal(b);
-    return (ionicStrength) => {
-      const one = single(ionicStrength, factor);
-      return {
-        of: (species) => squared(species, one),
-        ratio: (above, below) => powerOf(arithmetic, one.gamma, above.charge ** 2 - below.charge ** 2),
-      };
+/** The coefficient of an ion of any charge, from that of charge 1. */
+const ofCharge = <N>(
+  arithmetic: ExactArithmetic<N>,
+  charge: number,
+  { gamma, slope }: Coefficient<N>,
+): Coefficient<N> => ({
+  gamma: powerOf(arithmetic, gamma, charge * charge),
+  slope: arithmetic.times(arithmetic.of(charge * charge), slope),
+});
+
+/** A law with the same b for all ions. */
+function lawOfOneSize<N>(arithmetic: ExactArithmetic<N>, single: SingleCharge<N>, b: N | null) {
+  return (ionicStrength: N): ActivityAt<N> => {
+    const coefficient = single(ionicStrength, b);
+    return {
+      of: ({ charge }) => ofCharge(arithmetic, charge, coefficient),
+      ratio: (above, below) => powerOf(arithmetic, coefficient.gamma, above.charge ** 2 - below.charge ** 2),
     };
-  }
-  const { B } = parameters();
+  };
+}
+
+/** A law with sizes of ions: b is B times the size. */
+function lawOfSizes<N>(
+  arithmetic: ExactArithmetic<N>,
+  single: SingleCharge<N>,
+  { sizes = {}, otherwise = sizeOtherwise }: ActivityLaw,
+  B: N,
+) {
+  const { decimal, times, over } = arithmetic;
   const sizeOf = new Map(Object.entries(sizes));
-  return (ionicStrength) => {
+  return (ionicStrength: N): ActivityAt<N> => {
     const known = new Map<number, Coefficient<N>>();
-    const ofSpecies = (species: Charged): Coefficient<N> => {
-      const size = sizeOf.get(species.formula) ?? otherwise;
-      const one = known.get(size) ?? single(ionicStrength, times(B, decimal(size)));
-      known.set(size, one);
-      return squared(species, one);
+    const ofSpecies = ({ formula, charge }: Charged): Coefficient<N> => {
+      const size = sizeOf.get(formula) ?? otherwise;
+      const coefficient = known.get(size) ?? single(ionicStrength, times(B, decimal(size)));
+      known.set(size, coefficient);
+      return ofCharge(arithmetic, charge, coefficient);
     };
     return {
       of: ofSpecies,

@@ -1,4 +1,5 @@
 import { sharesOf } from '../../equilibrium/shares.js';
+import { numberAt } from '../../solver/number-at.js';
 import type { Protolyte } from '../../substance/protolyte.js';
 import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 import type { ActivityAt, Charged, Coefficient } from './exact-activity.js';
@@ -114,7 +115,7 @@ export function formsAt<N>(
       ...ofGas,
     ],
     families: families.map(({ topCharge, constants }, i) => {
-      const most = prevailing[i] as number;
+      const most = numberAt(prevailing, i);
       const sharesFrom = (m: number) => sharesOf(arithmetic, constants, a, m);
       const shares = narrow ? [1, ...constants].map((_, j) => sharesFrom(j)[j] as N) : sharesFrom(most);
       return { topCharge, total: amounts[i] as N, shares, prevailing: most };

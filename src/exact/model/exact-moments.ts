@@ -37,9 +37,10 @@ export function exactMomentsOf<N>(
   for (const [k, { charge, amount }] of free.entries())
     add(amount, charge, charge * charge, freeSlopes && (freeSlopes[k] as Coefficient<N>).slope);
   for (const [i, { topCharge, total, shares }] of families.entries()) {
-    const own = gammas && (gammas.families[i] as readonly Coefficient<N>[]);
+    const coefficients = gammas && (gammas.families[i] as readonly Coefficient<N>[]);
     const gap = (j: number, k: number) =>
-      own && minus((own[j] as Coefficient<N>).slope, (own[k] as Coefficient<N>).slope);
+      coefficients &&
+      minus((coefficients[j] as Coefficient<N>).slope, (coefficients[k] as Coefficient<N>).slope);
     for (const [k, share] of shares.entries())
       for (let j = 0; j < k; j += 1) {
         const weight = times(total, times(share, shares[j] as N));

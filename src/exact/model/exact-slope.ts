@@ -30,8 +30,8 @@ export function exactSlopeAt(system: ExactSystem, mL: Ratio, digits: number): De
     const a = activityBetween(arithmetic, bracket);
     const most = prevailingAt(system, a.low.toNumber());
     const [mixture, titrant] = [exact, system.columns[1] as ColumnOf<Ratio>].map((column) => {
-      const own = columnIn(arithmetic, column);
-      return { column: own, forms: formsAt(arithmetic, balance, own, a, most) };
+      const inArithmetic = columnIn(arithmetic, column);
+      return { column: inArithmetic, forms: formsAt(arithmetic, balance, inArithmetic, a, most) };
     }) as [OnIntervals, OnIntervals];
     const { volume } = titrant.column;
     const perMl = {

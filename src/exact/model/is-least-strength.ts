@@ -1,6 +1,7 @@
 import { activityLimits } from '../../equilibrium/activity/coefficients.js';
 import { takeConstants } from '../../equilibrium/activity/real-system.js';
 import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
+import { numberAt } from '../../solver/number-at.js';
 import { numberOf } from '../numbers/exactly.js';
 import type { Interval } from '../numbers/interval-operations.js';
 import { type Intervals, intervals } from '../numbers/intervals.js';
@@ -60,8 +61,8 @@ export function isLeastStrength(system: ExactSystem, exact: ColumnOf<Ratio>, { u
     }
     const here = speciesOver(p, p);
     if (!here) return false;
-    const there = arithmetic.over(strengthOf(arithmetic, column, here.forms), column.volume).low;
-    const reach = Math.min(there.toNumber(), q) - p;
+    const strengthAt = arithmetic.over(strengthOf(arithmetic, column, here.forms), column.volume).low;
+    const reach = Math.min(strengthAt.toNumber(), q) - p;
     if (!(reach > 0)) return false;
     const width = q - p;
     p += (reach / (1 + fall)) * (1 - 1e-9);
@@ -80,7 +81,7 @@ function leastStrength(
 ): number {
   const least = protolytes.map(({ species }) => Math.min(...species.map(({ charge }) => charge ** 2)));
   const all = amounts.reduce(
-    (sum, amount, i) => ratios.plus(sum, ratios.times(amount, ratios.of(least[i] as number))),
+    (sum, amount, i) => ratios.plus(sum, ratios.times(amount, ratios.of(numberAt(least, i)))),
     squares,
   );
   const ofSolutes = numberOf(ratios.over(all, ratios.times(ratios.of(2), volume)));
@@ -119,7 +120,7 @@ function pieces(
     if (!real) return hydrogenIon(system.inDoubles.balance, doubles, 0, emptyRoot()).h;
     takeConstants(real, ionicStrength);
     const { h } = hydrogenIon(real.conditional, doubles, 0, emptyRoot());
-    return h * (real.coefficients.gamma[real.hydrogen] as number);
+    return h * numberAt(real.coefficients.gamma, real.hydrogen);
   };
   return (p, q) => {
     const constants = constantsAt({ low: of(p).low, high: of(q).high });

@@ -62,13 +62,13 @@ export function realBracketOf(
         return signOfInterval(net) === (k === 0 ? 1 : -1);
       });
     const excessAt = ({ strength, pH }: End): number => {
-      const own = arithmetic.ofRatio(strength);
-      const constants = constantsAt(own);
+      const interval = arithmetic.ofRatio(strength);
+      const constants = constantsAt(interval);
       const ends = boundsAround(pH, ratioOf(`1e-${closest}`) as Ratio);
       if (!encloses(constants, ends)) return 0;
       const forms = formsIn(constants, activityBetween(arithmetic, ends));
-      const there = arithmetic.over(strengthOf(arithmetic, column, forms), column.volume);
-      return signOfInterval(arithmetic.minus(there, own));
+      const strengthAt = arithmetic.over(strengthOf(arithmetic, column, forms), column.volume);
+      return signOfInterval(arithmetic.minus(strengthAt, interval));
     };
 
     const pH = ratioOf(state.arithmetic.log10(state.a).neg().toFixed(places)) as Ratio;

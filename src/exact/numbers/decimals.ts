@@ -17,7 +17,7 @@ export function decimals(digits: number): ExactArithmetic<Decimal> {
     made ??= intervals(digits);
     return made;
   };
-  const own = ({ low }: Interval) => new Own(low);
+  const decimalOf = ({ low }: Interval) => new Own(low);
   const point = (x: Decimal): Interval => ({ low: x, high: x });
   const ofRatio = ({ numerator, denominator }: Ratio) => Own.div(`${numerator}`, `${denominator}`);
   return {
@@ -28,17 +28,17 @@ export function decimals(digits: number): ExactArithmetic<Decimal> {
     over: (a, b) => Own.div(a, b),
     decimal: (value) => new Own(value),
     ofRatio,
-    powerOfTen: (exponent) => own(wide().powerOfTen(exponent)),
-    tenTo: (exponent) => own(wide().tenTo(point(exponent))),
-    exp: (x) => own(wide().exp(point(x))),
-    log10: (x) => own(wide().log10(point(x))),
-    ln: (x) => own(wide().ln(point(x))),
+    powerOfTen: (exponent) => decimalOf(wide().powerOfTen(exponent)),
+    tenTo: (exponent) => decimalOf(wide().tenTo(point(exponent))),
+    exp: (x) => decimalOf(wide().exp(point(x))),
+    log10: (x) => decimalOf(wide().log10(point(x))),
+    ln: (x) => decimalOf(wide().ln(point(x))),
     sqrt: (x) => Own.sqrt(x),
     get ln10() {
-      return own(wide().ln10);
+      return decimalOf(wide().ln10);
     },
     get pi() {
-      return own(wide().pi);
+      return decimalOf(wide().pi);
     },
     held: (x, ceiling) => (x.lt(ceiling) ? { at: x, rate: new Own(1) } : { at: ceiling, rate: new Own(0) }),
   };

@@ -167,10 +167,10 @@ function pHAt(system: ExactSystem, mL: Ratio, digits: number): ExactPH {
  */
 function equivalenceVolumes({ columns, inDoubles }: ExactSystem): Ratio[] {
   const [analyte, titrant] = columns as [ColumnOf<Ratio>, ColumnOf<Ratio>];
-  const there = ({ family }: { family: number }) =>
+  const isPresent = ({ family }: { family: number }) =>
     [analyte, titrant].some(({ amounts }) => signOf(amounts[family] as Ratio) > 0);
   const { families } = inDoubles.balance;
-  const order = stepsInOrder(families.map(({ constants }) => constants)).filter(there);
+  const order = stepsInOrder(families.map(({ constants }) => constants)).filter(isPresent);
 
   const volumes = Array.from({ length: order.length + 1 }, (_, state) => {
     const done = order.slice(0, state);

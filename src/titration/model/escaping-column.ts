@@ -3,6 +3,7 @@ import { gasDerivativesAlong } from '../../equilibrium/activity/second-derivativ
 import { type RealState, selfConsistent } from '../../equilibrium/activity/self-consistent.js';
 import { withFamily, withoutFamily } from '../../equilibrium/carbon-dioxide-escape.js';
 import type { System } from '../../equilibrium/system.js';
+import { numberAt } from '../../solver/number-at.js';
 import { firstDerivatives, type MovingColumn, secondDerivatives } from './real-derivatives.js';
 
 /**
@@ -39,9 +40,9 @@ export function escapingColumn(
   const gas = gasDerivativesAlong(open, leaving.open.gas?.dissolved ?? 0, state.h, slope, bend);
 
   const stays = column.volume * gas.molar;
-  const before = linear.column.amounts[family] as number;
+  const before = numberAt(linear.column.amounts, family);
   if (!(before > stays)) return linear;
-  const added = linear.first.amounts[family] as number;
+  const added = numberAt(linear.first.amounts, family);
   const staysFirst = first.volume * gas.molar + column.volume * gas.first;
   const staysSecond = 2 * first.volume * gas.first + column.volume * gas.second;
   return {

@@ -2,6 +2,7 @@ import type { IonColumn } from '../../equilibrium/activity/real-system.js';
 import { type Charge, chargeAt, chargeOf, emptyCharge } from '../../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
 import type { System } from '../../equilibrium/system.js';
+import { numberAt } from '../../solver/number-at.js';
 
 /**
  * The numbers of a titration: analyte (mmol in V₀ mL) and titrant (mmol per mL) over one set of protolytes.
@@ -39,7 +40,7 @@ export function mixtureModelOf(system: System): MixtureModel {
 export function columnAt({ analyte, titrant }: MixtureModel, mL: number): IonColumn {
   const amounts = new Float64Array(analyte.amounts.length);
   for (let i = 0; i < amounts.length; i += 1)
-    amounts[i] = (analyte.amounts[i] as number) + mL * (titrant.amounts[i] as number);
+    amounts[i] = numberAt(analyte.amounts, i) + mL * numberAt(titrant.amounts, i);
   return {
     volume: analyte.volume + mL,
     charge: analyte.charge + mL * titrant.charge,

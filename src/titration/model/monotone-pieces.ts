@@ -1,3 +1,4 @@
+import { numberAt } from '../../solver/number-at.js';
 import { rootBetween } from '../../solver/root-between.js';
 import type { CurvePoint } from '../sampling/curve.js';
 import { titrationLimits } from '../titration-limits.js';
@@ -66,7 +67,7 @@ export function refinedPoints<Point extends CurvePoint>(
   volumes: readonly number[],
   step: number,
 ): Point[] {
-  const points = [pointAt(volumes[0] as number)];
+  const points = [pointAt(numberAt(volumes, 0))];
   for (const mL of volumes.slice(1)) {
     const waiting = [pointAt(mL)];
     while (waiting.length > 0) {

@@ -1,6 +1,7 @@
 import type { IonColumn, RealSystem } from '../../equilibrium/activity/real-system.js';
 import { emptyState, type RealState, selfConsistent } from '../../equilibrium/activity/self-consistent.js';
 import { realSystemOf } from '../../equilibrium/system.js';
+import { numberAt } from '../../solver/number-at.js';
 import type { CurvePoint } from '../sampling/curve.js';
 import { escapingColumn } from './escaping-column.js';
 import { columnAt, type MixtureModel } from './mixture-model.js';
@@ -97,12 +98,12 @@ export function solveInTurn(
   for (let k = 0; k < volumes.length; k += 1) {
     const last = volumes[k - 1] ?? Number.NaN;
     const { ionicStrength: lastStrength, activity: lastActivity } = state;
-    const ahead = ((volumes[k] as number) - last) / (last - secondLast);
+    const ahead = (numberAt(volumes, k) - last) / (last - secondLast);
     if (Math.abs(ahead) < 2) {
       state.ionicStrength += ahead * (lastStrength - strength);
       state.activity *= (lastActivity / activity) ** ahead;
     }
-    solve(volumes[k] as number, k, search);
+    solve(numberAt(volumes, k), k, search);
     [secondLast, strength, activity] = [last, lastStrength, lastActivity];
   }
 }

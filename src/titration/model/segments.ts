@@ -1,6 +1,7 @@
 import type { PH } from '../../equilibrium/quantities.js';
 import { isIdeal } from '../../equilibrium/system.js';
 import type { Solution } from '../../solution/solution.js';
+import { numberAt } from '../../solver/number-at.js';
 import {
   type EquivalencePoint,
   equivalencePointsOf,
@@ -103,7 +104,7 @@ export function joinSegments(segments: readonly Segment[]): CurveModel {
   return {
     pHAt,
     pHs(volumes, out) {
-      for (let k = 0; k < volumes.length; k += 1) out[k] = pHAt(volumes[k] as number);
+      for (let k = 0; k < volumes.length; k += 1) out[k] = pHAt(numberAt(volumes, k));
     },
     pointAt: (mL) => ({ ...at(mL, (curveModel, own) => curveModel.pointAt(own)), mL }),
     curveAt(mL) {
@@ -122,11 +123,11 @@ export function joinSegments(segments: readonly Segment[]): CurveModel {
       const curve = { mL: [] as number[], pH: [] as PH[], slope: [] as number[] };
       for (const { from, upTo, curveModel } of segments) {
         if (from >= end) break;
-        const own = curveModel.curveUpTo(Math.min(end, upTo) - from, maxStep);
+        const part = curveModel.curveUpTo(Math.min(end, upTo) - from, maxStep);
         const start = from === 0 ? 0 : 1; // where a segment begins, the one before it ends
-        curve.mL.push(...own.mL.slice(start).map((mL) => mL + from));
-        curve.pH.push(...own.pH.slice(start));
-        curve.slope.push(...own.slope.slice(start));
+        curve.mL.push(...part.mL.slice(start).map((mL) => mL + from));
+        curve.pH.push(...part.pH.slice(start));
+        curve.slope.push(...part.slope.slice(start));
       }
       return curve;
     },

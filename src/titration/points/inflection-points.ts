@@ -1,6 +1,7 @@
 import type { Balance } from '../../equilibrium/charge-balance.js';
 import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
 import { leastBetween } from '../../solver/least-between.js';
+import { numberAt } from '../../solver/number-at.js';
 import { rootBetween } from '../../solver/root-between.js';
 import {
   type Charges,
@@ -46,8 +47,8 @@ export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
   const end = to - Math.sign(to - from) * (Math.log10(3) / mostProtons(balance));
   if (!((end - from) * (to - from) > 0)) return []; // titrant and analyte much alike
 
-  const room = emptyCharges();
-  const turn = (pH: number) => turnAt(mixture, pH, room, pH === from ? 0 : undefined);
+  const charges = emptyCharges();
+  const turn = (pH: number) => turnAt(mixture, pH, charges, pH === from ? 0 : undefined);
   const grid = gridBetween(from, end);
   const values = grid.map(turn);
   return bracketsOf(grid, values, turn)
@@ -56,7 +57,7 @@ export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
       return root.status === 'found' ? [pointAt(mixture, root.x, turn(low) < turn(high), to > from)] : [];
     })
     .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
-    .sort((one, other) => one.mL - other.mL);
+    .sort((first, second) => first.mL - second.mL);
 }
 
 const mostProtons = ({ families, gas }: Balance): number =>
@@ -81,11 +82,11 @@ function turnAt(mixture: MixtureModel, pH: number, room: Charges, mL?: number): 
 function bracketsOf(grid: readonly number[], values: readonly number[], turn: (pH: number) => number) {
   const found: [number, number][] = [];
   for (let k = 1; k < grid.length; k += 1) {
-    const [low, high] = [grid[k - 1] as number, grid[k] as number];
-    const [atLow, atHigh] = [values[k - 1] as number, values[k] as number];
+    const [low, high] = [numberAt(grid, k - 1), numberAt(grid, k)];
+    const [atLow, atHigh] = [numberAt(values, k - 1), numberAt(values, k)];
     if (atLow < 0 !== atHigh < 0) found.push([low, high]);
-    else if (k + 1 < grid.length && isTurn(atLow, atHigh, values[k + 1] as number)) {
-      const end = grid[k + 1] as number;
+    else if (k + 1 < grid.length && isTurn(atLow, atHigh, numberAt(values, k + 1))) {
+      const end = numberAt(grid, k + 1);
       const extreme = leastBetween(
         (pH) => Math.abs(turn(pH)) * (Math.sign(turn(pH)) === Math.sign(atLow) ? 1 : -1),
         low,

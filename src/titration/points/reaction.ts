@@ -1,6 +1,7 @@
 import type { Column } from '../../equilibrium/charge-balance.js';
 import type { StepAt } from '../../equilibrium/steps-in-order.js';
 import { doubles } from '../../solver/arithmetic.js';
+import { numberAt } from '../../solver/number-at.js';
 import { equation, type Term } from '../../substance/equation.js';
 import type { MixtureModel } from '../model/mixture-model.js';
 import { chargeOfState } from './stoichiometric-volumes.js';
@@ -25,12 +26,12 @@ export function reactionOf(
   const completed = states.map((state) => ({ state, step: order[acid ? state : state - 1] }));
   const ofProtolytes = completed.filter(({ step }) => step !== undefined);
   const ofAnalyte = ofProtolytes.filter(
-    ({ step }) => (mixture.analyte.amounts[(step as StepAt).family] as number) > 0,
+    ({ step }) => numberAt(mixture.analyte.amounts, (step as StepAt).family) > 0,
   );
   const named = [ofAnalyte, ofProtolytes, completed].find((list) => list.length > 0) ?? [];
   return named
     .map(({ state, step }) => {
-      const own = step
+      const ofTitrant = step
         ? pairOf(mixture, step.family, step.step, step.step + 1)
         : acid
           ? hydroxide
@@ -38,8 +39,8 @@ export function reactionOf(
       const partner = partnerOf(mixture, order, state, acid);
       if (!step && partner.isStrong) return strongReaction(mixture, acid);
       const { protons } = partner;
-      if (acid) return met(protons, [own.base, own.acid], [partner.acid, partner.base]);
-      return met(protons, [own.acid, own.base], [partner.base, partner.acid]);
+      if (acid) return met(protons, [ofTitrant.base, ofTitrant.acid], [partner.acid, partner.base]);
+      return met(protons, [ofTitrant.acid, ofTitrant.base], [partner.base, partner.acid]);
     })
     .join('; ');
 }
@@ -79,18 +80,18 @@ function partnerOf(
   acid: boolean,
 ): Pair & { readonly isStrong: boolean } {
   const { titrant, system } = mixture;
-  const own = order.filter(({ family }) => (titrant.amounts[family] as number) > 0);
-  const charges = Array.from({ length: own.length + 1 }, (_, done) =>
-    chargeOfState(doubles, titrant, system.balance.families, own.slice(0, done)),
+  const ofTitrant = order.filter(({ family }) => numberAt(titrant.amounts, family) > 0);
+  const charges = Array.from({ length: ofTitrant.length + 1 }, (_, done) =>
+    chargeOfState(doubles, titrant, system.balance.families, ofTitrant.slice(0, done)),
   );
   const at = charges.findIndex((charge) => charge <= rounding(titrant)); // steps done in the titrant as it stands
-  const exact = at >= 0 && Math.abs(charges[at] as number) <= rounding(titrant);
+  const exact = at >= 0 && Math.abs(numberAt(charges, at)) <= rounding(titrant);
   const done = acid && !exact ? at - 1 : at; // in the form that gives protons, or takes them
-  const family = own[acid ? done : done - 1]?.family;
+  const family = ofTitrant[acid ? done : done - 1]?.family;
   if (family === undefined || done < 0) return { ...(acid ? freeProton : hydroxide), isStrong: true };
 
   const lostIn = (steps: readonly StepAt[]) => steps.filter((step) => step.family === family).length;
-  const before = lostIn(own.slice(0, done));
+  const before = lostIn(ofTitrant.slice(0, done));
   const after = lostIn(order.slice(0, state));
   const pair = acid
     ? pairOf(mixture, family, before, Math.max(after, before + 1))

@@ -2,6 +2,7 @@ import type { IonColumn } from '../../equilibrium/activity/real-system.js';
 import type { Family } from '../../equilibrium/family.js';
 import { type StepAt, stepsInOrder } from '../../equilibrium/steps-in-order.js';
 import { type Arithmetic, doubles } from '../../solver/arithmetic.js';
+import { numberAt } from '../../solver/number-at.js';
 import type { MixtureModel } from '../model/mixture-model.js';
 
 /** A volume at which a state is neutral without free H+ or OH-. */
@@ -15,10 +16,10 @@ export interface StoichiometricVolume {
 
 /** The steps of all protolytes that are really there, in the order in which protons leave. @internal */
 export function stepsPresent({ analyte, titrant, system }: MixtureModel): StepAt[] {
-  const there = (family: number) =>
-    (analyte.amounts[family] as number) > 0 || (titrant.amounts[family] as number) > 0;
+  const isPresent = (family: number) =>
+    numberAt(analyte.amounts, family) > 0 || numberAt(titrant.amounts, family) > 0;
   return stepsInOrder(system.balance.families.map(({ constants }) => constants)).filter(({ family }) =>
-    there(family),
+    isPresent(family),
   );
 }
 
@@ -31,7 +32,7 @@ export function chargeOfState<N>(
 ): N {
   const lost = families.map((_, i) => done.filter(({ family }) => family === i).length);
   return families.reduce(
-    (total, { topCharge }, i) => plus(total, times(amounts[i] as N, of(topCharge - (lost[i] as number)))),
+    (total, { topCharge }, i) => plus(total, times(amounts[i] as N, of(topCharge - numberAt(lost, i)))),
     charge,
   );
 }
@@ -63,7 +64,7 @@ export function stoichiometricVolumes(
     if (Number.isFinite(mL)) volumes.push({ mL, state, acid: perMl < 0 });
   }
   const sides = new Set(volumes.filter(({ mL }) => mL > 0).map(({ acid }) => acid));
-  return tied(volumes.filter(({ acid }) => sides.has(acid)).sort((one, other) => one.mL - other.mL));
+  return tied(volumes.filter(({ acid }) => sides.has(acid)).sort((first, second) => first.mL - second.mL));
 }
 
 /**
@@ -80,7 +81,7 @@ function chargeBeyondRounding(
   const { amounts, squares } = column; // Σ n·z² of the ions is no less than Σ n·|z|
   const size = families.reduce(
     (total, { topCharge, constants }, i) =>
-      total + (amounts[i] as number) * Math.max(Math.abs(topCharge), Math.abs(topCharge - constants.length)),
+      total + numberAt(amounts, i) * Math.max(Math.abs(topCharge), Math.abs(topCharge - constants.length)),
     squares,
   );
   return Math.abs(net) <= 32 * 2 ** -53 * size ? 0 : net;

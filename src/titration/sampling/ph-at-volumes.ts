@@ -4,6 +4,7 @@ import {
   toPH,
   writeNextHydrogenIon,
 } from '../../equilibrium/hydrogen-ion-series.js';
+import { numberAt } from '../../solver/number-at.js';
 import type { MixtureModel } from '../model/mixture-model.js';
 
 /**
@@ -23,11 +24,11 @@ export function writePHs(
 ): Float64Array {
   const { totals } = series;
   for (let k = 0; k < volumes.length; k += 1) {
-    const mL = volumes[k] as number;
+    const mL = numberAt(volumes, k);
     totals[0] = analyte.volume + mL;
     totals[1] = analyte.charge + mL * titrant.charge;
     for (let i = 0; i < balance.families.length; i += 1)
-      totals[i + 2] = (analyte.amounts[i] as number) + mL * (titrant.amounts[i] as number);
+      totals[i + 2] = numberAt(analyte.amounts, i) + mL * numberAt(titrant.amounts, i);
     writeNextHydrogenIon(balance, series, out, k);
   }
   toPH(out, volumes.length);
