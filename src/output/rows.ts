@@ -1,4 +1,5 @@
 import { frozen } from '../frozen.js';
+import { kindKeyOf } from '../input/describe-value.js';
 import { at, Faults } from '../input/faults.js';
 import { isList } from '../input/safe-read.js';
 
@@ -53,7 +54,12 @@ export function rows<Table extends object>(table: Table): readonly RowOf<Table>[
 
 /** Reads the rows of a result in columns from a caller's value, noting every fault. @internal */
 export function readRows(value: unknown, path: string, faults: Faults): Readonly<Record<string, unknown>>[] {
-  const unread = faults.object(value, path, 'a result in columns, such as a curve { mL, pH, slope }');
+  const what = 'a result in columns, such as a curve { mL, pH, slope }';
+  const unread = faults.object(value, path, what);
+  if (kindKeyOf(unread)) {
+    faults.add('wrong-type', path, what, value);
+    return [];
+  }
   const columns = Object.entries(unread)
     .filter(([key, column]) => isColumn(column) && !besideColumns.includes(key))
     .map(([key, column]) => readColumn(column, at(path, key), key, faults));

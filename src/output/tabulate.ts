@@ -105,10 +105,11 @@ function printColumn({ path, format }: Column, rows: readonly object[], faults: 
   return texts.map((text) => (format === 'text' ? text.padEnd(width) : text.padStart(width)));
 }
 
-/** What stands at a path of a row; undefined where the path leads nowhere. */
+/** The value at a path of a row, or under a key with dots in it; undefined where there is none. */
 function valueAt(row: object, path: string): unknown {
   let value: unknown = row;
   try {
+    if (Object.hasOwn(row, path)) return (row as Readonly<Record<string, unknown>>)[path];
     for (const key of path.split('.')) {
       if (value === null) return null;
       if (typeof value !== 'object' || !Object.hasOwn(value, key)) return undefined;

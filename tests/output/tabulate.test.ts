@@ -57,6 +57,14 @@ describe('a table', () => {
     expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['not-finite table[0].mL']);
   });
 
+  test('takes a key with a dot in it', () =>
+    expect(tabulate([{ 'a.b': 3 }], { 'a.b': 1 } as never)).toBe('a.b\n3.0'));
+
+  test('says that a titration is no table', () =>
+    expect(() => tabulate(titrate({ analyte, titrant }), {})).toThrow(
+      /^tabulate: table is a titration; give a result in columns/,
+    ));
+
   test('takes decimals that are whole and from 0 to 15', () => {
     for (const decimals of [-1, 16, 1.5, Number.NaN])
       expect(listed(() => tabulate(points, { mL: decimals }))).toHaveLength(1);

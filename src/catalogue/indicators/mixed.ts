@@ -114,5 +114,8 @@ export const cresolRedThymolBlue = /*#__PURE__*/ cataloguedIndicator({
     text: '1 part 0.1 % cresol red + 3 parts 0.1 % thymol blue, both in water as sodium salts',
     source: { kind: 'fromMemory', work: 'kolthoff-1937', note: 'table of mixed indicators' },
   },
-  notes: ['For carbonate on its way to hydrogencarbonate, beside a reference tube of the same pH.'],
+  notes: [
+    'For carbonate on its way to hydrogencarbonate, beside a reference tube of the same pH.',
+    'Predicted colours stay yellow up to pH 8.4 and turn blue; the words of the trade are rose at 8.2 and violet at 8.4.',
+  ],
 });
