@@ -1,3 +1,4 @@
+import type { Conditions } from '../equilibrium/conditions.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
@@ -98,18 +99,21 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
     capacity: equilibrium.bufferCapacity,
     ionicStrength: equilibrium.ionicStrength,
     errors: errorsOf(doses, mL, madeUp, errorPercent, (mixture) => pHOf(mixture, conditions) - pH),
-    atTemperatures: temperatures.map((celsius) => ({
-      celsius,
-      pH: pHOf(solution, { ...conditions, celsius }),
-    })),
-    afterDilution: dilutions.map((times) => ({
-      times,
-      pH: pHOf(addWater(solution, { mL: (times - 1) * mL }), conditions),
-    })),
+    atTemperatures: atTemperatures(solution, conditions, temperatures),
+    afterDilution: afterDilution(solution, conditions, dilutions),
     notes: [...recipeNotes(equilibrium, wanted.total, conditions), ...work.notes],
   };
   return frozenWithView(recipe, viewRecipe);
 }
+
+const atTemperatures = (solution: Solution, conditions: Conditions, temperatures: readonly number[]) =>
+  temperatures.map((celsius) => ({ celsius, pH: pHOf(solution, { ...conditions, celsius }) }));
+
+const afterDilution = (solution: Solution, conditions: Conditions, dilutions: readonly number[]) =>
+  dilutions.map((times) => ({
+    times,
+    pH: pHOf(addWater(solution, { mL: (times - 1) * solution.mL }), conditions),
+  }));
 
 function partOf({ ingredient: { name, unit, stock, purity }, units }: Dose): BufferPart {
   if (stock) return { kind: 'poured', name, stock, mL: units };

@@ -157,9 +157,6 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
   const kinds = how.columns ?? (known ? (named as readonly ColumnKind[]) : usualOrder);
   const unclear = isText && commasAreUnclear(lines, kinds);
   const read = lines.map((line) => lineRead(line, heading, kinds, unclear));
-  const marks = new Set(
-    lines.flatMap(({ cells, line }) => (line === heading?.line ? [] : cells.map(markOf))),
-  );
   const rows = read.flatMap(({ row }) => row ?? []);
   const { kept, changes } = how.repair ? repaired(rows, how) : { kept: rows, changes: [] };
   const totals = totalsOf(kept, how);
@@ -171,30 +168,15 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
     if (row && !keptLines.has(line)) return { line, as: 'dropped', reason: 'a copy of the line before' };
     return fault === undefined ? { line, as, reason } : { line, as: 'faulty', reason: fault };
   });
-  const findings: ReadingFinding[] = [...faultyFinding(lineReads)];
-  const say = (code: ReadingFinding['code'], at: readonly number[], words: string) =>
-    findings.push({ code, lines: at, words });
-  const headingLine = heading ? [heading.line] : [];
-  if (unclear) say('unclear-commas', [], commaWords);
-  if (marks.has('.') && marks.has(','))
-    say('mixed-decimals', [], 'Decimal points and decimal commas stand in one text: look for a slip.');
-  if (heading && !how.columns && !known)
-    say(
-      'unknown-headings',
-      headingLine,
-      'The headings name no volume or no pH: the columns were taken as volume, pH, seconds.',
-    );
-  const width = read.reduce((most, each) => (each.row ? Math.max(most, each.width) : most), 0);
-  if (kinds.slice(0, width).includes('skip') && !how.columns)
-    say(
-      'unused-columns',
-      headingLine,
-      `Not read: ${(heading?.cells ?? []).filter((_, c) => kinds[c] === 'skip').join(', ')}.`,
-    );
-  if (width > kinds.length)
-    say('unused-columns', [], `Of ${width} columns the first ${kinds.length} were read.`);
-  findings.push(...orderOf(kept, good, how));
-  if (good.length < 3) say('too-few', [], `Only ${good.length} of ${lines.length} lines are readings.`);
+  const findings: ReadingFinding[] = [
+    ...faultyFinding(lineReads),
+    ...(unclear ? [finding('unclear-commas', [], commaWords)] : []),
+    ...findingsOnColumns(lines, read, heading, kinds, !how.columns, known === true),
+    ...orderOf(kept, good, how),
+    ...(good.length < 3
+      ? [finding('too-few', [], `Only ${good.length} of ${lines.length} lines are readings.`)]
+      : []),
+  ];
   return {
     status: good.length === 0 ? 'nothing' : findings.length > 0 ? 'doubtful' : 'clean',
     readings: columnsOf(good, how),
@@ -202,6 +184,47 @@ function reportOn(lines: readonly Line[], isText: boolean, how: How): ReadingRep
     findings,
     changes,
   };
+}
+
+const finding = (code: ReadingFinding['code'], lines: readonly number[], words: string): ReadingFinding => ({
+  code,
+  lines,
+  words,
+});
+
+/** What is doubtful about the headings and the columns of a text. */
+function findingsOnColumns(
+  lines: readonly Line[],
+  read: readonly ReturnType<typeof lineRead>[],
+  heading: Line | undefined,
+  kinds: readonly ColumnKind[],
+  byHeading: boolean,
+  known: boolean,
+): ReadingFinding[] {
+  const marks = new Set(
+    lines.flatMap(({ cells, line }) => (line === heading?.line ? [] : cells.map(markOf))),
+  );
+  const headingLine = heading ? [heading.line] : [];
+  const width = read.reduce((most, each) => (each.row ? Math.max(most, each.width) : most), 0);
+  const skipped = (heading?.cells ?? []).filter((_, c) => kinds[c] === 'skip').join(', ');
+  const findings: ReadingFinding[] = [];
+  if (marks.has('.') && marks.has(','))
+    findings.push(
+      finding('mixed-decimals', [], 'Decimal points and decimal commas stand in one text: look for a slip.'),
+    );
+  if (heading && byHeading && !known)
+    findings.push(
+      finding(
+        'unknown-headings',
+        headingLine,
+        'The headings name no volume or no pH: the columns were taken as volume, pH, seconds.',
+      ),
+    );
+  if (kinds.slice(0, width).includes('skip') && byHeading)
+    findings.push(finding('unused-columns', headingLine, `Not read: ${skipped}.`));
+  if (width > kinds.length)
+    findings.push(finding('unused-columns', [], `Of ${width} columns the first ${kinds.length} were read.`));
+  return findings;
 }
 
 const commaWords =

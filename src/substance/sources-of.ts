@@ -68,19 +68,18 @@ export function sourcesOf(holder: object): readonly SourceUse[] {
       if (kinds.includes(own(item, 'kind'))) {
         readSource(item, here, faults);
         if (!faults.any) note(item as Source, owner, key === 'thermalSource' ? `${part}, dH and dCp` : part);
-      } else {
-        inside.push({
-          value: item,
-          path: here,
-          owner,
-          part: Array.isArray(value) ? numbered(part, key) : key === 'log10K' ? `${part}, log10 K(T)` : key,
-        });
-      }
+      } else inside.push({ value: item, path: here, owner, part: partNamed(value, part, key) });
     }
     for (const next of inside.reverse()) left.push(next);
   }
   faults.done();
   return frozen([...uses].map(([citation, use]) => ({ source: use.source, for: [...use.for], citation })));
+}
+
+/** What the part under a key is called: `step 1` of a list of steps, or the key itself. */
+function partNamed(holder: object, part: string, key: string): string {
+  if (Array.isArray(holder)) return numbered(part, key);
+  return key === 'log10K' ? `${part}, log10 K(T)` : key;
 }
 
 /** Keys that no number rests on: other values, and solids that are only warned of. */

@@ -56,9 +56,7 @@ export function conditioningLimit(
   const means = new Map<string, { readonly charge: number; readonly square: number }>();
   for (const [i, { topCharge, total, shares }] of forms.families.entries()) {
     const protolyte = system.protolytes[i] as Protolyte;
-    const mean = (power: 1 | 2) =>
-      shares.reduce((sum, share, j) => sum + share * (topCharge - j) ** power, 0);
-    const [charge, square] = [mean(1), mean(2)];
+    const { charge, square } = meansOf(topCharge, shares);
     means.set(protolyte.id, { charge, square });
     const pushes = shares.map((share, j) =>
       pushOf(total * share, topCharge - j - charge, (topCharge - j) ** 2 - square),
@@ -76,6 +74,12 @@ export function conditioningLimit(
     shift += moved(numberOf(mmol), summed(parts));
   }
   return (2 ** -52 * shift) / Math.LN10 + 2.3e-16 * Math.max(1, Math.abs(pH));
+}
+
+/** The mean charge of a protolyte's forms, and the mean of its square. */
+function meansOf(topCharge: number, shares: readonly number[]): { charge: number; square: number } {
+  const mean = (power: 1 | 2) => shares.reduce((sum, share, j) => sum + share * (topCharge - j) ** power, 0);
+  return { charge: mean(1), square: mean(2) };
 }
 
 const pushOf = (amount: number, charge: number, square: number): Push => ({

@@ -80,6 +80,34 @@ export interface ExactTitration {
  * ```
  */
 export function exactTitration(setup: ExactTitrationSetup, options: Digits = {}): ExactTitration {
+  const { analyte, titrant, conditions, digits } = readExactSetup(setup, options);
+  const system = exactSystemOf([analyte, titrant], conditions);
+  const points = once(() =>
+    frozen(
+      equivalenceVolumes(system).map((mL) => ({
+        mL: textOf(mL),
+        ...pHAt(system, mL, digits),
+        slope: exactSlopeAt(system, mL, digits),
+      })),
+    ),
+  );
+  return Object.freeze<ExactTitration>({
+    setup: frozen({
+      analyte: written(analyte),
+      titrant: written(titrant),
+      conditions: writtenConditions(conditions),
+    }),
+    pHAt: (mL) => pHAt(system, read('pHAt', mL), digits),
+    slopeAt: (mL) => exactSlopeAt(system, read('slopeAt', mL), digits),
+    volumeAt: (pH) => exactVolumeAt(system, readPH(pH), digits),
+    get equivalencePoints() {
+      return points();
+    },
+  });
+}
+
+/** Reads the arguments of a call, and throws with every fault. */
+function readExactSetup(setup: unknown, options: unknown) {
   const faults = new Faults('exactTitration');
   const unread = faults.object(setup, 'setup', 'a setup { analyte, titrant }', [
     'analyte',
@@ -110,30 +138,7 @@ export function exactTitration(setup: ExactTitrationSetup, options: Digits = {})
   faults.done();
   readGas([analyte, titrant], conditions.inUse, 'conditions', faults);
   faults.done();
-
-  const system = exactSystemOf([analyte, titrant], conditions);
-  const points = once(() =>
-    frozen(
-      equivalenceVolumes(system).map((mL) => ({
-        mL: textOf(mL),
-        ...pHAt(system, mL, digits),
-        slope: exactSlopeAt(system, mL, digits),
-      })),
-    ),
-  );
-  return Object.freeze<ExactTitration>({
-    setup: frozen({
-      analyte: written(analyte),
-      titrant: written(titrant),
-      conditions: writtenConditions(conditions),
-    }),
-    pHAt: (mL) => pHAt(system, read('pHAt', mL), digits),
-    slopeAt: (mL) => exactSlopeAt(system, read('slopeAt', mL), digits),
-    volumeAt: (pH) => exactVolumeAt(system, readPH(pH), digits),
-    get equivalencePoints() {
-      return points();
-    },
-  });
+  return { analyte, titrant, conditions, digits };
 }
 
 /** The contents without their amounts, to see whether they can be together. */

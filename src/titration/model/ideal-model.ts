@@ -10,7 +10,9 @@ import {
   emptyCharges,
   hydrogenIonAt,
   type MixtureModel,
+  slopeOfCharges,
   slopeOfMixture,
+  volumeOfCharges,
   volumeOfMixture,
 } from './mixture-model.js';
 
@@ -56,11 +58,11 @@ function adaptiveCurve(mixture: MixtureModel, upTo: number, maxStep: number): Cu
   const curve = { mL: [0], pH: [first], slope: [slopeOfMixture(mixture, 0, from, charges)] };
   for (let k = 1; k < count; k += 1) {
     const pH = first + ((last - first) * k) / count;
-    const { analyte, titrant } = chargesAt(mixture, 10 ** -pH, charges);
-    const mL = -analyte.net / titrant.net;
+    const atPH = chargesAt(mixture, 10 ** -pH, charges);
+    const mL = volumeOfCharges(atPH);
     curve.mL.push(mL);
     curve.pH.push(pH);
-    curve.slope.push(titrant.net / (Math.LN10 * (analyte.slope + mL * titrant.slope)));
+    curve.slope.push(slopeOfCharges(atPH, mL));
   }
   curve.mL.push(upTo);
   curve.pH.push(last);

@@ -73,12 +73,17 @@ export function chargesAt({ system, analyte, titrant }: MixtureModel, h: number,
 
 /** dpH/dV after `mL` of titrant, where the hydrogen-ion concentration is h: (3). @internal */
 export function slopeOfMixture(mixture: MixtureModel, mL: number, h: number, room = emptyCharges()): number {
-  const { analyte, titrant } = chargesAt(mixture, h, room);
-  return titrant.net / (Math.LN10 * (analyte.slope + mL * titrant.slope));
+  return slopeOfCharges(chargesAt(mixture, h, room), mL);
 }
 
 /** The volume at which the hydrogen-ion concentration is h, whatever its sign: (2). @internal */
 export function volumeOfMixture(mixture: MixtureModel, h: number, room = emptyCharges()): number {
-  const { analyte, titrant } = chargesAt(mixture, h, room);
-  return -analyte.net / titrant.net;
+  return volumeOfCharges(chargesAt(mixture, h, room));
 }
+
+/** (2), mL. @internal */
+export const volumeOfCharges = ({ analyte, titrant }: Charges): number => -analyte.net / titrant.net;
+
+/** (3) after `mL` of titrant, per mL. @internal */
+export const slopeOfCharges = ({ analyte, titrant }: Charges, mL: number): number =>
+  titrant.net / (Math.LN10 * (analyte.slope + mL * titrant.slope));
