@@ -168,6 +168,14 @@ export {
   tabulate,
 } from './output/tabulate.js';
 
+// How is it gone through at the bench?
+export {
+  type AdditionOptions,
+  type AdditionPlan,
+  additionDefaults,
+  planAdditions,
+} from './preparation/plan-additions.js';
+
 // How does a buffer behave, and how is one made?
 export { capacityOf } from './buffer/capacity-of.js';
 export {

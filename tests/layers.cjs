@@ -12,6 +12,7 @@ const order = [
   'titration',
   'buffer',
   'indicator',
+  'preparation',
   'measurement',
   'output',
 ];

@@ -152,6 +152,12 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
       { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
+  planAdditions: [
+    [
+      { setup: titration.setup },
+      { coarse: 1, fine: 0.5, maxStep: 1, upTo: 12, settle: 10, handling: 5, burette: 10 },
+    ],
+  ],
   findById: [[{ sodiumCarbonate: protolysis.reagents.sodiumCarbonate }, 'sodium carbonate']],
   rows: [[titration.curve({ every: 10, upTo: 40 })]],
   defineIndicator: [[indicator], [mixed]],
