@@ -168,13 +168,21 @@ export {
   tabulate,
 } from './output/tabulate.js';
 
-// How is it gone through at the bench?
+// How much is weighed, and how is it gone through at the bench?
 export {
   type AdditionOptions,
   type AdditionPlan,
   additionDefaults,
   planAdditions,
 } from './preparation/plan-additions.js';
+export {
+  type NoSamplePlan,
+  type PlannedPoint,
+  planSample,
+  type SamplePlan,
+  type SampleRequest,
+  sampleDefaults,
+} from './preparation/plan-sample.js';
 
 // How does a buffer behave, and how is one made?
 export { capacityOf } from './buffer/capacity-of.js';

@@ -152,6 +152,21 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
       { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
+  planSample: [
+    [
+      {
+        sample: { reagent: protolysis.reagents.sodiumCarbonate, purity: 0.9 },
+        titrant: { reagent: protolysis.reagents.hydrochloricAcid, molar: 0.1 },
+        mL: 40,
+        burette: 25,
+        part: { from: 0.5, to: 0.8 },
+        point: 2,
+        weighing: 0.1,
+        reading: 0.01,
+        conditions: { celsius: 20 },
+      },
+    ],
+  ],
   planAdditions: [
     [
       { setup: titration.setup },
