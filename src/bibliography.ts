@@ -24,6 +24,8 @@ export const works = /*#__PURE__*/ frozen({
   'debye-huckel-1923': 'P. Debye, E. Hückel, Phys. Z. 24, 185–206 (1923)',
   'eden-bates-1959': 'M. Eden, R. G. Bates, J. Res. Natl. Bur. Stand. 62, 161 (1959)',
   'ernst-menashi-1963': 'Z. L. Ernst, J. Menashi, Trans. Faraday Soc. 59, 230 (1963)',
+  'eurachem-cg4':
+    'EURACHEM/CITAC Guide CG 4, Quantifying Uncertainty in Analytical Measurement, 3rd ed. (2012)',
   'everett-pinsent-1952': 'D. H. Everett, B. R. W. Pinsent, Proc. R. Soc. London A 215, 416 (1952)',
   'fernandez-hepler-1959': 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959)',
   'goldberg-2002':
@@ -34,6 +36,8 @@ export const works = /*#__PURE__*/ frozen({
   'hydrazine-page': 'chemicalnow.ru, Hydrazinium salts (in Russian)',
   'iapws-r11-07':
     'IAPWS R11-07(2019), Revised Release on the Ionization Constant of H2O, after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006), doi:10.1063/1.1928231',
+  'iso-1042': 'ISO 1042:1998, Laboratory glassware – One-mark volumetric flasks',
+  'iso-648': 'ISO 648:2008, Laboratory glassware – Single-volume pipettes',
   'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
   'junior-olympiad-guide': 'Open chemistry guide for the Junior Science Olympiad',
   'kell-1975': 'G. S. Kell, J. Chem. Eng. Data 20, 97–105 (1975), doi:10.1021/je60064a005',

@@ -175,6 +175,16 @@ export {
   additionDefaults,
   planAdditions,
 } from './preparation/plan-additions.js';
+export type { Vessel } from './catalogue/glassware.js';
+export type { Standardisation } from './catalogue/standardisation.js';
+export type { Dilution } from './preparation/dilution-to.js';
+export {
+  type ImpossibleSolution,
+  type PreparationRequest,
+  type PreparedSolution,
+  preparationDefaults,
+  prepareSolution,
+} from './preparation/prepare-solution.js';
 export {
   type NoSamplePlan,
   type PlannedPoint,

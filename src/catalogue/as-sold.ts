@@ -33,7 +33,9 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.184,
     celsius: 20,
     fumes: true,
-    source: bottle('hydrochloric acid 36.5 to 38.0 %, 12.1 mol/L at 37.2 %, and 32 %; density from memory'),
+    source: /*#__PURE__*/ bottle(
+      'hydrochloric acid 36.5 to 38.0 %, 12.1 mol/L at 37.2 %, and 32 %; density from memory',
+    ),
   },
   hydrobromicAcid: {
     form: 'solution',
@@ -42,7 +44,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.49,
     celsius: 20,
     fumes: true,
-    source: bottle('hydrobromic acid 47 to 49 %, 1.49 g/mL'),
+    source: /*#__PURE__*/ bottle('hydrobromic acid 47 to 49 %, 1.49 g/mL'),
   },
   nitricAcid: {
     form: 'solution',
@@ -51,7 +53,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.391,
     celsius: 20,
     fumes: true,
-    source: memory('nitric acid 65 %, 1.391 g/mL at 20 °C; also 69 to 70 %, 1.41 g/mL'),
+    source: /*#__PURE__*/ memory('nitric acid 65 %, 1.391 g/mL at 20 °C; also 69 to 70 %, 1.41 g/mL'),
   },
   perchloricAcid: {
     form: 'solution',
@@ -60,7 +62,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.67,
     celsius: 20,
     fumes: false,
-    source: bottle('perchloric acid 70.0 to 72.0 %, 1.67 g/mL, and 60 to 62 %'),
+    source: /*#__PURE__*/ bottle('perchloric acid 70.0 to 72.0 %, 1.67 g/mL, and 60 to 62 %'),
   },
   sulfuricAcid: {
     form: 'solution',
@@ -69,7 +71,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.84,
     celsius: 20,
     fumes: false,
-    source: bottle('sulfuric acid 95.0 to 98.0 %, 1.84 g/mL, 18.0 mol/L'),
+    source: /*#__PURE__*/ bottle('sulfuric acid 95.0 to 98.0 %, 1.84 g/mL, 18.0 mol/L'),
   },
   phosphoricAcid: {
     form: 'solution',
@@ -78,7 +80,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.685,
     celsius: 25,
     fumes: false,
-    source: bottle('phosphoric acid 85 %, 1.685 g/mL at 25 °C, 14.6 mol/L'),
+    source: /*#__PURE__*/ bottle('phosphoric acid 85 %, 1.685 g/mL at 25 °C, 14.6 mol/L'),
   },
   aceticAcid: {
     form: 'liquid',
@@ -87,7 +89,9 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.049,
     celsius: 20,
     fumes: true,
-    source: bottle('glacial acetic acid 99.7 to 99.9 %, 1.05 g/mL, 17.4 mol/L; third decimal from memory'),
+    source: /*#__PURE__*/ bottle(
+      'glacial acetic acid 99.7 to 99.9 %, 1.05 g/mL, 17.4 mol/L; third decimal from memory',
+    ),
   },
   formicAcid: {
     form: 'liquid',
@@ -96,7 +100,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.22,
     celsius: 20,
     fumes: true,
-    source: bottle('formic acid 95 to 98 %, 1.22 g/mL, and 88 to 92 %'),
+    source: /*#__PURE__*/ bottle('formic acid 95 to 98 %, 1.22 g/mL, and 88 to 92 %'),
   },
   lacticAcid: {
     form: 'solution',
@@ -105,7 +109,9 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 1.206,
     celsius: 20,
     fumes: false,
-    source: bottle('lactic acid 88 to 92 %, its esters counted as acid, 1.20 to 1.21 g/mL, and 80 %'),
+    source: /*#__PURE__*/ bottle(
+      'lactic acid 88 to 92 %, its esters counted as acid, 1.20 to 1.21 g/mL, and 80 %',
+    ),
   },
   ammonia: {
     form: 'solution',
@@ -114,7 +120,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     density: 0.91,
     celsius: 20,
     fumes: true,
-    source: bottle('ammonia solution 25 %, 0.910 g/mL, 13.4 mol/L; also 28 to 30 %'),
+    source: /*#__PURE__*/ bottle('ammonia solution 25 %, 0.910 g/mL, 13.4 mol/L; also 28 to 30 %'),
   },
   sodiumHydroxide: {
     form: 'solution',
@@ -124,7 +130,9 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     celsius: 20,
     fumes: false,
     alsoSolid: true,
-    source: bottle('sodium hydroxide 50.0 to 52.0 %, 1.53 g/mL at 50.5 %; pellets 97 % and more'),
+    source: /*#__PURE__*/ bottle(
+      'sodium hydroxide 50.0 to 52.0 %, 1.53 g/mL at 50.5 %; pellets 97 % and more',
+    ),
   },
   potassiumHydroxide: {
     form: 'solution',
@@ -134,6 +142,8 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     celsius: 25,
     fumes: false,
     alsoSolid: true,
-    source: bottle('potassium hydroxide 45.0 to 46.0 %, 1.456 g/mL at 25 °C; pellets 85 % and more'),
+    source: /*#__PURE__*/ bottle(
+      'potassium hydroxide 45.0 to 46.0 %, 1.456 g/mL at 25 °C; pellets 85 % and more',
+    ),
   },
 });

@@ -152,6 +152,20 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
       { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
+  prepareSolution: [
+    [
+      {
+        from: { reagent: protolysis.reagents.sodiumCarbonate, purity: 0.99 },
+        molar: 0.05,
+        mL: 90,
+        glass: 'B',
+        flasks: [50, 100],
+        pipettes: [10],
+        weighing: 0.5,
+      },
+    ],
+    [{ from: base, molar: 0.01, mL: 100 }],
+  ],
   planSample: [
     [
       {
