@@ -186,6 +186,16 @@ export {
   prepareSolution,
 } from './preparation/prepare-solution.js';
 export {
+  prepareSession,
+  type SessionPlan,
+  type SessionReagent,
+  type SessionRequest,
+  type SessionSolution,
+  type SessionTitration,
+  type SessionWaste,
+  sessionDefaults,
+} from './preparation/prepare-session.js';
+export {
   type NoSamplePlan,
   type PlannedPoint,
   planSample,

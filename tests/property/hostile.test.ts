@@ -152,6 +152,17 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
       { water: protolysis.waters.tapLike, mL: 30, titrant: base, endpoints: [7, 8.3] },
     ],
   ],
+  prepareSession: [
+    [
+      {
+        groups: 3,
+        titrations: [{ setup: titration.setup, upTo: 30, runs: 2, indicator }],
+        solutions: [{ solution: base, mL: 20 }],
+        reserve: 0.1,
+        rinse: 10,
+      },
+    ],
+  ],
   prepareSolution: [
     [
       {
