@@ -203,9 +203,12 @@ function fromStock(read: Read, stock: Solution, flask: Vessel): Made | Impossibl
 const stepOf = ({ of, times, pipette, flask, glass, molar }: Dilution): string =>
   `Put water into a ${flask.mL} mL flask (class ${glass}) to about a third, add ${times > 1 ? `${times} times ` : ''}${pipette.mL} mL of ${of} with a pipette (class ${glass}), let it come to room temperature, make up to the mark with water and mix: ${fourDigits(molar)} mol/L.`;
 
+/** `sodiumCarbonate` as `sodium carbonate`. */
+const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+
 const checksOf = (known: Standardisation | null): string[] => [
   ...(known?.kind === 'needed'
-    ? [`Standardise it before use against ${known.against.join(', ')}, since ${known.reason}.`]
+    ? [`Standardise it before use against ${known.against.map(inWords).join(' or ')}, since ${known.reason}.`]
     : []),
   'Label it with its contents, concentration, hazard and date.',
 ];

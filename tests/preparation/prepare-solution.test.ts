@@ -104,7 +104,7 @@ describe('a recipe for a solution', () => {
     expect(carbonate.standardisation?.kind).toBe('primary');
     const acid = prepared(prepareSolution({ from: oneMolar, molar: 0.1, mL: 100 }));
     expect(acid.steps.at(-2)).toMatch(
-      /^Standardise it before use against sodiumCarbonate, tris, borax, since /,
+      /^Standardise it before use against sodium carbonate or tris or borax, since /,
     );
     for (const id of acid.standardisation?.kind === 'needed' ? acid.standardisation.against : [])
       expect(Object.keys(reagents)).toContain(id);
