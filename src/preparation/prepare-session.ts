@@ -5,13 +5,14 @@ import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { withView } from '../frozen-with-view.js';
+import { plainly } from '../input/describe-value.js';
 import { Faults } from '../input/faults.js';
 import { fourDigits } from '../print-number.js';
 import { cautionsOf } from '../safety/cautions-of.js';
 import { partOf } from '../solution/aliquot.js';
 import { mixtureOf } from '../solution/mix.js';
 import { readSolutions } from '../solution/read-solution.js';
-import type { Solution } from '../solution/solution.js';
+import { type Solution, solutionLimits } from '../solution/solution.js';
 import { contentsInLine } from '../solution/view-solution.js';
 import type { Indicator } from '../substance/indicator.js';
 import { readIndicator } from '../substance/read-indicator.js';
@@ -120,6 +121,18 @@ export function prepareSession(request: SessionRequest): SessionPlan {
   const read = readRequest(request, faults);
   faults.done();
   const { groups, titrations, others, reserve, rinse } = read;
+  const perGroup = [
+    ...titrations.map(({ setup, upTo, runs }) => (upTo + rinse + setup.analyte.mL) * runs),
+    ...others.map(({ mL }) => mL),
+  ].reduce((total, mL) => total + mL, 0);
+  if (perGroup * groups * (1 + reserve) > solutionLimits.mL)
+    faults.add(
+      'out-of-range',
+      'groups',
+      `a session of no more than ${plainly(solutionLimits.mL)} mL in all`,
+      groups,
+    );
+  faults.done();
 
   const scale = groups * (1 + reserve);
   const titrants = titrations.map(({ setup, upTo, runs }) =>

@@ -8,7 +8,8 @@ import { frozenWithView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
 import { fourDigits } from '../print-number.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
-import type { Recipe, RecipePart } from '../recipe/recipe.js';
+import { fumes } from '../recipe/order-of-work.js';
+import type { PouredPart, Recipe, RecipePart } from '../recipe/recipe.js';
 import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import type { HeatOfMixing } from '../safety/heat-of-mixing.js';
@@ -121,15 +122,28 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
     batches,
     standardisation: known,
     dilutions,
-    steps: dilutions.length > 0 ? [...dilutions.map(stepOf), ...checksOf(known)] : work.steps,
+    steps:
+      dilutions.length > 0
+        ? [
+            ...dilutions.map((dilution, k) => stepOf(dilution, k === 0 && fumes(parts[0] as PouredPart))),
+            ...checksOf(known),
+          ]
+        : work.steps,
     notes: [
       ...(batches > 1 ? [`Make ${batches} flasks of it: the recipe is for one.`] : []),
       ...(known?.kind === 'primary' ? [`A primary standard: ${known.treatment}.`] : []),
+      ...(isMuch(parts, flask.mL)
+        ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.']
+        : []),
       ...work.notes,
     ],
   };
   return frozenWithView(recipe, viewRecipe);
 }
+
+/** Whether more than 0.2 g of a solid goes into each millilitre (common practice for where to ask). */
+const isMuch = ([part]: readonly RecipePart[], mL: number): boolean =>
+  part?.kind === 'weighed' && (part.grams ?? 0) / mL > 0.2;
 
 type Read = ReturnType<typeof readRequest>;
 
@@ -170,11 +184,11 @@ function fromBottle({ ingredient, reagent, molar, glass, weighing }: Read, flask
 function fromStock(read: Read, stock: Solution, flask: Vessel): Made | ImpossibleSolution {
   const { reagent, molar, pipettes, flasks, glass, ingredient } = read;
   const strength = (stock.contents[0]?.mmol ?? 0) / stock.mL;
-  if (molar > strength)
+  if (molar > strength * (1 - 1e-9))
     return {
       status: 'impossible',
       because: 'too-dilute',
-      reason: `the stock has ${fourDigits(strength)} mol/L of ${reagent.name}, less than the ${fourDigits(molar)} mol/L wanted`,
+      reason: `the stock has ${fourDigits(strength)} mol/L of ${reagent.name}, not more than the ${fourDigits(molar)} mol/L wanted`,
     };
   const dilutions = dilutionTo(molar, { name: ingredient.name, molar: strength }, flask, {
     pipettes,
@@ -185,7 +199,7 @@ function fromStock(read: Read, stock: Solution, flask: Vessel): Made | Impossibl
     return {
       status: 'impossible',
       because: 'no-vessel',
-      reason: `no pipettes and flasks at hand make ${fourDigits(molar)} mol/L of ${fourDigits(strength)} mol/L in two dilutions: take another concentration, or measure ${fourDigits((molar * flask.mL) / strength)} mL with a burette`,
+      reason: `no pipettes and flasks at hand make ${fourDigits(molar)} mol/L of ${fourDigits(strength)} mol/L in two dilutions: take another concentration or a larger pipette`,
     };
   const contributions = dilutions.flatMap((dilution) => [
     { of: `pipette of ${dilution.pipette.mL} mL`, percent: percentOf(dilution.pipette, glass) },
@@ -200,8 +214,11 @@ function fromStock(read: Read, stock: Solution, flask: Vessel): Made | Impossibl
   };
 }
 
-const stepOf = ({ of, times, pipette, flask, glass, molar }: Dilution): string =>
-  `Put water into a ${flask.mL} mL flask (class ${glass}) to about a third, add ${times > 1 ? `${times} times ` : ''}${pipette.mL} mL of ${of} with a pipette (class ${glass}), let it come to room temperature, make up to the mark with water and mix: ${fourDigits(molar)} mol/L.`;
+function stepOf({ of, times, pipette, flask, glass, molar }: Dilution, isFuming: boolean): string {
+  const often = times > 1 ? `${times} times ` : '';
+  const begin = isFuming ? 'In the fume cupboard, put' : 'Put';
+  return `${begin} water into a ${flask.mL} mL flask (class ${glass}) to about a third, add ${often}${pipette.mL} mL of ${of} slowly with a pipette (class ${glass}) and a filler, swirling, let it come to room temperature, make up to the mark with water and mix: ${fourDigits(molar)} mol/L.`;
+}
 
 /** `sodiumCarbonate` as `sodium carbonate`. */
 const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);

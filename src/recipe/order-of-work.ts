@@ -104,8 +104,13 @@ function solidStep({ name, reagent, grams, mmol }: WeighedPart): string {
 /** kJ/mol: of solids, the hydroxides and calcium chloride give off as much or more (common practice). */
 const hot = -40;
 
-/** A stock of half the strength of a fuming bottle or more counts as fuming (common practice). */
-function fumes(part: LiquidPart | PouredPart): boolean {
+/**
+ * Whether a liquid belongs in the fume cupboard. A stock of half the strength of a fuming bottle or more counts as fuming
+ * (common practice).
+ *
+ * @internal
+ */
+export function fumes(part: LiquidPart | PouredPart): boolean {
   if (part.kind === 'liquid') return asSold[part.reagent.id]?.fumes ?? false;
   return part.stock.contents.some(({ reagent, mmol }) => {
     const sold = asSold[reagent.id];

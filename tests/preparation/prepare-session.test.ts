@@ -61,6 +61,11 @@ describe('what a session needs', () => {
 
   test.each([
     ['no group', { groups: 0 }, ['out-of-range groups']],
+    [
+      'more than any vessel',
+      { groups: 10_000, solutions: [{ solution: buffer, mL: 1e5 }] },
+      ['out-of-range groups'],
+    ],
     ['nothing to do', { groups: 1, titrations: [], solutions: [] }, ['missing request']],
     ['a typing slip', { groups: 1, titration: [] }, ['unknown-key request.titration', 'missing request']],
   ])('refuses %s', (_, more, faults) => {

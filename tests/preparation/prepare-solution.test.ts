@@ -121,6 +121,15 @@ describe('a recipe for a solution', () => {
     ).toMatchObject({ because: 'too-hot' });
   });
 
+  test('opens a fuming stock in the fume cupboard, and asks whether much of a solid dissolves', () => {
+    const strong = makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 10 }] });
+    expect(prepared(prepareSolution({ from: strong, molar: 1, mL: 100 })).steps[0]).toMatch(
+      /^In the fume cupboard, put water/,
+    );
+    const salt = prepared(prepareSolution({ from: reagents.sodiumChloride, molar: 5, mL: 100 }));
+    expect(salt.notes.join(' ')).toMatch(/Whether so much dissolves is not checked/);
+  });
+
   test('carries cautions that defer to the safety data sheet, the local rules and the supervisor', () => {
     const { cautions } = prepared(
       prepareSolution({ from: { reagent: hydrochloricAcid, purity: 0.37 }, molar: 0.1, mL: 1000 }),
