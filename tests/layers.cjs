@@ -16,7 +16,7 @@ const order = [
   'measurement',
   'output',
 ];
-const ground = '^src/(bibliography|frozen|frozen-with-view|once|print-number|source)\\.ts$';
+const ground = '^src/(bibliography|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';
 
 const leftToRight = order.slice(0, -1).map((folder, i) => ({

@@ -1,6 +1,7 @@
 import { type MeasuredIngredient, readIngredient } from '../buffer/read-ingredient.js';
 import { flasks as isoFlasks, pipettes as isoPipettes, type Vessel } from '../catalogue/glassware.js';
 import { type Standardisation, standardisation } from '../catalogue/standardisation.js';
+import { entryOf } from '../entry-of.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
 import { frozen } from '../frozen.js';
@@ -105,7 +106,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
       because: 'saturated',
       reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
     });
-  const known = standardisation[reagent.id] ?? null;
+  const known = entryOf(standardisation, reagent.id) ?? null;
   const { parts, waterToMakeUp, dilutions, contributions } = made;
   const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks: checksOf(known) });
   if (work.status === 'too-hot')

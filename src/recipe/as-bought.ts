@@ -1,9 +1,10 @@
 import { asSold, type SoldAs } from '../catalogue/as-sold.js';
+import { entryOf } from '../entry-of.js';
 import type { Reagent } from '../substance/reagent.js';
 
 /** As what liquid a reagent of this mass fraction comes; undefined for a dry solid. @internal */
 export function asBought({ id }: Reagent, purity: number): SoldAs | undefined {
-  const sold = asSold[id];
+  const sold = entryOf(asSold, id);
   if (!sold) return undefined;
   const [, strongest] = sold.range;
   return sold.alsoSolid && 100 * purity > strongest ? undefined : sold;
@@ -15,7 +16,7 @@ export function asBought({ id }: Reagent, purity: number): SoldAs | undefined {
  * @internal
  */
 export function strengthsOnSale({ id }: Reagent): string | undefined {
-  const sold = asSold[id];
+  const sold = entryOf(asSold, id);
   if (!sold || sold.alsoSolid) return undefined;
   const [from, to] = sold.range;
   return to - from > 1 ? `${from} to ${to} %` : undefined;

@@ -1,5 +1,6 @@
 import { asSold } from '../catalogue/as-sold.js';
 import { heatsOfSolution } from '../catalogue/heats.js';
+import { entryOf } from '../entry-of.js';
 import { toDigits } from '../print-number.js';
 import { type HeatOfMixing, heatLimits } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
@@ -94,7 +95,7 @@ function liquidAmount({ name, grams, mL, mmol }: LiquidPart): string {
 
 function solidStep({ name, reagent, grams, mmol }: WeighedPart): string {
   if (grams === null) return `Add ${toDigits(mmol, 4)} mmol of ${name}, stirring until it has dissolved.`;
-  const isHot = (heatsOfSolution[reagent.id]?.kJ ?? 0) <= hot;
+  const isHot = (entryOf(heatsOfSolution, reagent.id)?.kJ ?? 0) <= hot;
   const how = isHot
     ? 'add it to the cold water in small portions, stirring; it gets hot, so let it cool between them'
     : 'add it in portions, stirring until it has dissolved';
@@ -111,9 +112,9 @@ const hot = -40;
  * @internal
  */
 export function fumes(part: LiquidPart | PouredPart): boolean {
-  if (part.kind === 'liquid') return asSold[part.reagent.id]?.fumes ?? false;
+  if (part.kind === 'liquid') return entryOf(asSold, part.reagent.id)?.fumes ?? false;
   return part.stock.contents.some(({ reagent, mmol }) => {
-    const sold = asSold[reagent.id];
+    const sold = entryOf(asSold, reagent.id);
     if (!sold?.fumes || reagent.molarMass === undefined) return false;
     const ofBottle = (10 * sold.density * sold.massPercent) / reagent.molarMass;
     return mmol / part.stock.mL >= ofBottle / 2;

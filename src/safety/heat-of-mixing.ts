@@ -1,4 +1,5 @@
 import { heatOfNeutralisation, heatsOfDilution, heatsOfSolution } from '../catalogue/heats.js';
+import { entryOf } from '../entry-of.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { frozen } from '../frozen.js';
 import type { Content, Solution } from '../solution/solution.js';
@@ -91,11 +92,12 @@ function enthalpyOf(solution: Solution): number {
 }
 
 /** J given off as a dry solid or a pure liquid dissolves. */
-const dissolving = ({ reagent, mmol }: Content): number => -mmol * (heatsOfSolution[reagent.id]?.kJ ?? 0);
+const dissolving = ({ reagent, mmol }: Content): number =>
+  -mmol * (entryOf(heatsOfSolution, reagent.id)?.kJ ?? 0);
 
 /** J given off as a solution of it is diluted into the mixture. */
 function dilution({ reagent, mmol }: Content, mL: number, water: number | null, mixture: Solution): number {
-  const heat = heatsOfDilution[reagent.id];
+  const heat = entryOf(heatsOfDilution, reagent.id);
   if (!heat || !(mmol > 0)) return 0;
   const waterIn = (volume: number) =>
     Math.max(waterPerML * volume - (heat.displaces * mmol) / 1000, 0) / waterMass / (mmol / 1000);
@@ -125,7 +127,7 @@ function notCountedIn(parts: readonly Mixed[]): string[] {
     part.contents.map(({ reagent }) => ({ reagent, dry: isDry(part) })),
   );
   const dry = reagents.flatMap(({ reagent, dry: isSolid }) =>
-    isSolid && !heatsOfSolution[reagent.id] ? [`dissolving ${reagent.name}`] : [],
+    isSolid && !entryOf(heatsOfSolution, reagent.id) ? [`dissolving ${reagent.name}`] : [],
   );
   const steps = reagents.flatMap(({ reagent }) =>
     reagent.protolytes.flatMap(({ protolyte: { name, steps: all } }) =>

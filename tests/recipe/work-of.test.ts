@@ -93,3 +93,11 @@ test('a concentrated stock says what its bottle does', () => {
   );
   expect(planned.cautions.join()).toContain('never water into acid');
 });
+
+// Found by a random search: every object has a `toString`, and a table of bottles has none by that name.
+test('a reagent whose id is a name that every object has is no bottle', () => {
+  for (const id of ['toString', 'constructor', '__proto__', 'hasOwnProperty']) {
+    const odd = { ...sodiumChloride, id };
+    expect(stepsOf(solid(odd, 10)).join(' ')).toContain('sodium chloride');
+  }
+});
