@@ -44,6 +44,9 @@ export interface PreparedSolution extends Recipe {
   readonly standardUncertainty: number;
   /** What it comes from, in percent of the concentration. */
   readonly contributions: readonly { readonly of: string; readonly percent: number }[];
+  /** The flask it is made up in, and the class of all its glassware. */
+  readonly flask: Vessel;
+  readonly glass: 'A' | 'B';
   /** How many flasks of it are made, one after the other. */
   readonly batches: number;
   /** Whether it is to be standardised, and against what; null where nothing is known. */
@@ -120,6 +123,8 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
     molar,
     standardUncertainty: (molar * Math.hypot(...contributions.map(({ percent }) => percent))) / 100,
     contributions,
+    flask,
+    glass: read.glass,
     batches,
     standardisation: known,
     dilutions,

@@ -79,7 +79,8 @@ describe('a recipe for a solution', () => {
   });
 
   test('is made in the smallest flask at hand that holds it, or in several of the largest', () => {
-    expect(prepared(prepareSolution({ from: sodiumCarbonate, molar: 0.05, mL: 240 })).mL).toBe(250);
+    const one = prepared(prepareSolution({ from: sodiumCarbonate, molar: 0.05, mL: 240, glass: 'B' }));
+    expect([one.mL, one.flask.mL, one.glass]).toEqual([250, 250, 'B']);
     const several = prepared(
       prepareSolution({ from: sodiumCarbonate, molar: 0.05, mL: 900, flasks: [100, 250] }),
     );
