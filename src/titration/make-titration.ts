@@ -13,7 +13,7 @@ import type { CurveModel } from './model/curve-model.js';
 import { mixtureModelOf } from './model/mixture-model.js';
 import { joinSegments, pointsOfSegment, segmentsOf } from './model/segments.js';
 import type { ReadSetup } from './read-setup.js';
-import { readAdditions, readVolume, readVolumes } from './sampling/curve.js';
+import { type Curve, readAdditions, readVolume, readVolumes } from './sampling/curve.js';
 import { jumpAt } from './sampling/jump-at.js';
 import { sampleCurve } from './sampling/sample-curve.js';
 import type { Titration } from './titration.js';
@@ -67,9 +67,15 @@ export function makeTitration({ analyte, titrant, inUse, boilOut }: ReadSetup): 
       return notes();
     },
     pHs: (volumes, out) => pHs(curveModel, volumes, out),
-    curve: (additions) => frozen(sampleCurve(curveModel, readAdditions(additions))),
+    curve: (additions) => frozenColumns(sampleCurve(curveModel, readAdditions(additions))),
   };
   return Object.freeze(withView(titration, viewTitration));
+}
+
+/** A curve made unchangeable: its columns hold numbers, which need no look. */
+function frozenColumns(curve: Curve): Curve {
+  for (const column of Object.values(curve)) Object.freeze(column);
+  return Object.freeze(curve);
 }
 
 function read(call: string, mL: unknown): number {
