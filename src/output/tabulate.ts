@@ -101,7 +101,7 @@ function printColumn({ path, format }: Column, rows: readonly object[], faults: 
     return [];
   }
   const texts = [path, ...values.map((value) => print(value, format))];
-  const width = Math.max(...texts.map(({ length }) => length));
+  const width = texts.reduce((most, { length }) => Math.max(most, length), 0);
   return texts.map((text) => (format === 'text' ? text.padEnd(width) : text.padStart(width)));
 }
 

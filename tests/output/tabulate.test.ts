@@ -57,6 +57,9 @@ describe('a table', () => {
     expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['not-finite table[0].mL']);
   });
 
+  test('of more rows than a call has arguments is made', () =>
+    expect(tabulate({ a: new Float64Array(130_000) }, { a: 0 }).length).toBe(2 * 130_000 + 1));
+
   test('takes a key with a dot in it', () =>
     expect(tabulate([{ 'a.b': 3 }], { 'a.b': 1 } as never)).toBe('a.b\n3.0'));
 

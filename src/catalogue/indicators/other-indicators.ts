@@ -163,7 +163,7 @@ export const indigoCarmine = /*#__PURE__*/ cataloguedIndicator({
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
 });
 
-/** P-nitrophenol, colourless to yellow. */
+/** p-Nitrophenol, colourless to yellow. */
 export const pNitrophenol = /*#__PURE__*/ cataloguedIndicator({
   id: 'pNitrophenol',
   name: 'p-nitrophenol',

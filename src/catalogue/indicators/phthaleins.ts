@@ -71,7 +71,7 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   ],
 });
 
-/** O-cresolphthalein, colourless to red. */
+/** o-Cresolphthalein, colourless to red. */
 export const oCresolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'oCresolphthalein',
   name: 'o-cresolphthalein',

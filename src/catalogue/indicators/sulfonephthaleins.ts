@@ -339,7 +339,7 @@ export const cresolRed = /*#__PURE__*/ cataloguedIndicator({
   notes: ['pKIn: ionic strength 0.1.'],
 });
 
-/** M-cresol purple (second change), yellow to purple. */
+/** m-Cresol purple (second change), yellow to purple. */
 export const mCresolPurple = /*#__PURE__*/ cataloguedIndicator({
   id: 'mCresolPurple',
   name: 'm-cresol purple (second change)',
