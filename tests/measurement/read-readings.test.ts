@@ -127,14 +127,14 @@ describe('for any text', () => {
     ));
 });
 
-test('a text of 400 000 lines, most of them copies, is read like a short one', () => {
-  const { lines, readings, changes } = readReadings('1\t7\n'.repeat(400_000), {
+test('a text of 100 000 lines, most of them copies, is read like a short one', () => {
+  const { lines, readings, changes } = readReadings('1\t7\n'.repeat(100_000), {
     volumes: 'burette',
     initial: 0,
     repair: true,
   });
-  expect([lines.length, readings.mL.length, changes.length]).toEqual([400_001, 1, 1]);
-}, 30_000);
+  expect([lines.length, readings.mL.length, changes.length]).toEqual([100_001, 1, 1]);
+});
 
 test('a report survives JSON', () => {
   const report = readReadings('0\t3\n1\tx\n2\t3.2');
