@@ -46,6 +46,17 @@ export {
   type EndpointRow,
 } from './measurement/compare-endpoints.js';
 
+// Which amounts bring the whole curve nearest to the readings?
+export type { FitOptions } from './measurement/fit/fit-options.js';
+export { fitTitration } from './measurement/fit/fit-titration.js';
+export type { FreeParameter } from './measurement/fit/free-parameter.js';
+export type { RunsTest } from './measurement/fit/runs-test.js';
+export type {
+  FittedEquivalencePoint,
+  FittedParameter,
+  TitrationFit,
+} from './measurement/fit/titration-fit.js';
+
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
 

@@ -4,6 +4,7 @@ import { numberAt } from '../solver/number-at.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
 import { readReadingColumns } from './read-reading-columns.js';
+import { readReadingUncertainty } from './read-reading-uncertainty.js';
 import type { Readings } from './readings.js';
 import {
   peaksOf,
@@ -148,7 +149,6 @@ export function readSearch(
 ): EndpointSearch {
   const wantsFlask = needsFlask(method);
   const above = { above: 0, to: 1e6 };
-  const u = faults.object(uncertainty, 'options.uncertainty', 'uncertainties { pH, mL }', ['pH', 'mL']);
   if (method === 'granCarbonate' && window !== undefined)
     faults.add(
       'conflict',
@@ -160,16 +160,7 @@ export function readSearch(
     method,
     count: faults.number(count, 'options.count', 'a number of end points', { from: 1, to: 5, integer: true }),
     smoothing: smoothing === undefined ? undefined : readSmoothing(smoothing, faults),
-    uncertainty: {
-      pH: faults.number(u.pH, 'options.uncertainty.pH', 'a standard uncertainty of the pH', {
-        above: 0,
-        to: 2,
-      }),
-      mL: faults.number(u.mL, 'options.uncertainty.mL', 'a standard uncertainty in mL', {
-        above: 0,
-        to: 100,
-      }),
-    },
+    uncertainty: readReadingUncertainty(uncertainty, 'options.uncertainty', faults),
     flask:
       wantsFlask || flask !== undefined
         ? faults.number(flask, 'options.flask', 'the volume in the flask in mL', above)

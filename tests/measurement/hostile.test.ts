@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { pHStandards } from 'protolysis';
+import { makeSolution, pHStandards, reagents, titrate } from 'protolysis';
 import * as measurement from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
 import { faultsOf } from '../faults-of.js';
@@ -22,6 +22,11 @@ const readings = {
   seconds: [0, 15, 30, 45, 60, 75, 90, 105, 120, 135],
   notes: [],
 };
+
+const titration = titrate({
+  analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, mmol: 0.5 }] }),
+  titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
+});
 
 const line = {
   slope: { value: 99, standardUncertainty: 0.1, degreesOfFreedom: 1 },
@@ -54,6 +59,14 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
   pHFromPotential: [[line, 100, { celsius: 25 }]],
   settlingError: [[{ change: 2, timeConstant: 3 }, { seconds: 10 }]],
   settlingWait: [[{ change: 2, timeConstant: 3 }, { error: 0.01 }]],
+  fitTitration: [
+    [readings, { titration, free: ['analyteAmount', 'probeOffset'], uncertainty: { pH: 0.01, mL: 0.02 } }],
+    [
+      readings,
+      { titration, free: [{ pKa: 'acetic', step: 1 }, { amountOf: 'aceticAcid' }], scatter: 'known' },
+    ],
+    [readings, { titration, free: ['carbonDioxide', 'initialVolume', 'probeSlope'] }],
+  ],
   findEndpoints: [
     [
       readings,

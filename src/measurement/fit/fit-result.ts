@@ -1,0 +1,106 @@
+import { numberAt } from '../../solver/number-at.js';
+import type { Estimate } from '../estimate.js';
+import type { Readings } from '../readings.js';
+import type { Chemistry } from './chemistry.js';
+import { type FitCovariance, fitCovariance } from './fit-covariance.js';
+import type { FitInUse } from './fit-options.js';
+import type { FitParameter } from './fit-parameters.js';
+import type { Residuals } from './fit-residuals.js';
+import { fittedPoints } from './fitted-points.js';
+import { fittedSetup } from './fitted-setup.js';
+import type { LeastSquaresResult } from './least-squares.js';
+import { runsTest } from './runs-test.js';
+import type { FittedParameter, TitrationFit } from './titration-fit.js';
+
+/** A search that ended, with the pH of the curve beside each reading. @internal */
+export type FoundFit = LeastSquaresResult<Residuals>;
+
+/** By what a deviation of the linear model is multiplied, and how well that is known. */
+interface Scatter {
+  readonly factor: number;
+  readonly degreesOfFreedom: number | null;
+}
+
+/** What a search found, in the words of a result. @internal */
+export function fitResult(
+  readings: Readings,
+  { setup, parameters, scatter }: FitInUse,
+  chemistry: Chemistry,
+  found: FoundFit,
+): TitrationFit {
+  const degreesOfFreedom = readings.mL.length - parameters.length;
+  const rms = Math.sqrt(found.sum / Math.max(degreesOfFreedom, 1));
+  const known = scatter === 'known';
+  const seen: Scatter = { factor: known ? 1 : rms, degreesOfFreedom: known ? null : degreesOfFreedom };
+  const covariance = fitCovariance(found.jacobian);
+  const fitted = parameters.map((parameter, j) => fittedParameter(parameter, j, found, covariance, seen));
+  const inseparable = covariance.inseparable.map((group) => group.map((j) => parameters[j]?.name ?? ''));
+  return {
+    status: found.status,
+    parameters: fitted,
+    correlation: covariance.correlation,
+    inseparable,
+    condition: covariance.condition,
+    fitted: {
+      mL: readings.mL,
+      pH: readings.pH,
+      onCurve: found.onCurve,
+      distance: Array.from(found.residuals),
+    },
+    scatter: rms,
+    degreesOfFreedom,
+    runs: runsTest(found.residuals),
+    equivalencePoints: fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => ({
+      reaction,
+      value: mL,
+      mL: estimateOf(mL, covariance.deviationOf(gradient), seen),
+    })),
+    setup: { ...fittedSetup(setup, parameters, found.parameters), conditions: setup.inUse.given },
+    notes: notesOn(found, fitted, inseparable),
+  };
+}
+
+function fittedParameter(
+  { free, name, unit, start }: FitParameter,
+  j: number,
+  { parameters, atLimit }: FoundFit,
+  { deviations }: FitCovariance,
+  scatter: Scatter,
+): FittedParameter {
+  const value = numberAt(parameters, j);
+  return {
+    free,
+    name,
+    unit,
+    expected: start,
+    value,
+    estimate: estimateOf(value, deviations[j] ?? null, scatter),
+    atLimit: atLimit[j] ?? false,
+  };
+}
+
+const estimateOf = (
+  value: number,
+  deviation: number | null,
+  { factor, degreesOfFreedom }: Scatter,
+): Estimate | null =>
+  deviation === null ? null : { value, standardUncertainty: deviation * factor, degreesOfFreedom };
+
+function notesOn(
+  { status }: FoundFit,
+  parameters: readonly FittedParameter[],
+  inseparable: TitrationFit['inseparable'],
+): readonly string[] {
+  const notes: string[] = [];
+  if (status === 'no-descent')
+    notes.push('The search ended where no step came nearer to the readings: the result may be no minimum.');
+  if (status === 'passes') notes.push('The search did not end: the result is not the nearest curve.');
+  for (const { name, estimate, atLimit } of parameters) {
+    if (!estimate) notes.push(`These readings do not determine this: ${name}.`);
+    else if (atLimit)
+      notes.push(`At the end of its range, so its uncertainty holds to one side only: ${name}.`);
+  }
+  for (const group of inseparable)
+    notes.push(`These readings can hardly tell one from another: ${group.join('; ')}.`);
+  return notes;
+}

@@ -1,0 +1,64 @@
+import type { Faults } from '../../input/faults.js';
+
+/**
+ * What a fit is free to change.
+ *
+ * - `analyteAmount`: of all reagents in the flask together, in proportion, mmol
+ * - `{ amountOf }`: of one reagent in the flask, by its id, mmol
+ * - `titrantConcentration`: of all reagents of the titrant together, in proportion, mol/L
+ * - `carbonDioxide`: dissolved in the flask beyond what the set-up holds, mmol
+ * - `titrantCarbonDioxide`: taken up by the titrant beyond what the set-up holds, mol/L
+ * - `{ pKa, step }`: of a protolyte, by its id; step 1 is the first proton to leave
+ * - `probeOffset`: what the probe shows too much at pH 7
+ * - `probeSlope`: as a fraction of the ideal slope, about pH 7
+ * - `initialVolume`: mL of titrant delivered before the totals begin, below zero where fewer were delivered
+ */
+export type FreeParameter =
+  | 'analyteAmount'
+  | 'titrantConcentration'
+  | 'carbonDioxide'
+  | 'titrantCarbonDioxide'
+  | 'probeOffset'
+  | 'probeSlope'
+  | 'initialVolume'
+  | { readonly amountOf: string }
+  | { readonly pKa: string; readonly step: number };
+
+const named = [
+  'analyteAmount',
+  'titrantConcentration',
+  'carbonDioxide',
+  'titrantCarbonDioxide',
+  'probeOffset',
+  'probeSlope',
+  'initialVolume',
+] as const;
+
+const what = `one of ${named.join(', ')}, or { amountOf: id } or { pKa: id, step }`;
+
+/** At most as many free parameters. */
+const most = 10;
+
+/** Reads a list of free parameters, each there once. @internal */
+export function readFree(value: unknown, path: string, faults: Faults): readonly FreeParameter[] {
+  const items = faults.list(value, path, `a list of what is free: ${what}`, 1, most);
+  const free = items.map((item, k) => readOne(item, `${path}[${k}]`, faults));
+  const keys = free.map((each) => JSON.stringify(each));
+  const twice = keys.findIndex((key, k) => keys.indexOf(key) < k);
+  if (twice >= 0) faults.add('conflict', `${path}[${twice}]`, 'each parameter once', items[twice]);
+  return free;
+}
+
+function readOne(value: unknown, path: string, faults: Faults): FreeParameter {
+  if (typeof value === 'string' || value === undefined) {
+    const known = named.find((each) => each === value);
+    if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, what, value);
+    return known ?? 'analyteAmount';
+  }
+  const unread = faults.object(value, path, what, ['amountOf', 'pKa', 'step']);
+  if (unread.amountOf !== undefined)
+    return { amountOf: faults.text(unread.amountOf, `${path}.amountOf`, 'the id of a reagent') };
+  const pKa = faults.text(unread.pKa, `${path}.pKa`, 'the id of a protolyte');
+  const whole = { from: 1, to: 100, integer: true };
+  return { pKa, step: faults.number(unread.step, `${path}.step`, 'the number of a step', whole) };
+}

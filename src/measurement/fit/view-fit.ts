@@ -1,0 +1,27 @@
+import { toDigits } from '../../print-number.js';
+import type { Estimate } from '../estimate.js';
+import type { TitrationFit } from './titration-fit.js';
+
+/** What was fitted, the points and the notes, a line each. @internal */
+export function viewFit(fit: TitrationFit): string {
+  const { status, parameters, equivalencePoints, degreesOfFreedom, scatter, notes } = fit;
+  return [
+    `fit of ${fit.fitted.mL.length} readings, ${status}: scatter ${toDigits(scatter, 3)} of what was expected, ${degreesOfFreedom} degrees of freedom`,
+    ...parameters.map(
+      ({ name, unit, value, estimate, expected }) =>
+        `  ${line(value, estimate, unit)}  ${name} (expected ${toDigits(expected, 5)})`,
+    ),
+    ...equivalencePoints.map(
+      ({ reaction, value, mL }) => `  ${line(value, mL, 'mL')}  equivalence, ${reaction}`,
+    ),
+    ...notes.map((note) => `  note: ${note}`),
+  ].join('\n');
+}
+
+/** The value to the second digit of its standard uncertainty. */
+function line(value: number, estimate: Estimate | null, unit: string): string {
+  const u = estimate?.standardUncertainty;
+  if (u === undefined || !(u > 0)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
+  const decimals = Math.min(Math.max(1 - Math.floor(Math.log10(u)), 0), 15);
+  return `${value.toFixed(decimals)} ± ${u.toFixed(decimals)} ${unit}`.trimEnd();
+}

@@ -1,0 +1,317 @@
+import {
+  acids,
+  air,
+  davies,
+  makeSolution,
+  reagents,
+  type Titration,
+  type TitrationSetup,
+  titrate,
+} from 'protolysis';
+import { type FitOptions, type FreeParameter, fitTitration, type TitrationFit } from 'protolysis/measurement';
+import { describe, expect, test } from 'vitest';
+import { randomFrom } from '../../../src/measurement/statistics/random.js';
+import { faultsOf } from '../../faults-of.js';
+
+const acid = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+const base = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
+const carbonate = makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumCarbonate, mmol: 2 }] });
+const acetic = makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, mmol: 2.5 }] });
+
+const steps = (upTo: number, count = 60) => Array.from({ length: count }, (_, k) => (upTo * k) / (count - 1));
+
+/** What a perfect bench reads. */
+const readingsOf = (titration: Pick<Titration, 'pHAt'>, mL: readonly number[]) => ({
+  mL,
+  pH: mL.map((volume) => titration.pHAt(volume)),
+  notes: [],
+});
+
+const found = (fit: TitrationFit, free: FreeParameter) =>
+  fit.parameters.find((parameter) => JSON.stringify(parameter.free) === JSON.stringify(free))?.value;
+
+describe.each([
+  { law: 'ideal', conditions: {} },
+  { law: 'Davies', conditions: { activity: davies } },
+  { law: 'open to the air', conditions: { carbonDioxide: air } },
+])('fitTitration finds what was changed, $law', ({ law, conditions }) => {
+  const open = law === 'open to the air';
+
+  test('amount, probe and burette at once', () => {
+    const meant = titrate({ analyte: acetic, titrant: base, conditions });
+    const real = titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, mmol: 2.4 }] }),
+      titrant: base,
+      conditions,
+    });
+    const mL = steps(35).map((volume) => volume + 0.3);
+    const pH = mL.map((volume) => 7 + 0.97 * (real.pHAt(volume) - 7) + 0.05);
+    const readings = { mL: mL.map((volume) => volume - 0.3), pH, notes: [] };
+    // the first total is zero, and a total of zero is before the first drop: leave it out here
+    const later = { ...readings, mL: readings.mL.slice(1), pH: pH.slice(1) };
+    const free = ['analyteAmount', 'probeOffset', 'probeSlope', 'initialVolume'] as const;
+    const fit = fitTitration(later, { titration: meant, free });
+    expect(fit.status).toBe('converged');
+    // readings on the curve to 1e-9 of their uncertainty: parameters to about as much of theirs
+    expect(found(fit, 'analyteAmount')).toBeCloseTo(2.4, 7);
+    expect(found(fit, 'probeOffset')).toBeCloseTo(0.05, 7);
+    expect(found(fit, 'probeSlope')).toBeCloseTo(0.97, 7);
+    expect(found(fit, 'initialVolume')).toBeCloseTo(0.3, 6);
+  });
+
+  test('one of two reagents in the flask, and the titrant', () => {
+    const setup = (hydroxide: number, molar: number): TitrationSetup => ({
+      analyte: makeSolution({
+        mL: 50,
+        contents: [
+          { reagent: reagents.sodiumCarbonate, mmol: 1.5 },
+          { reagent: reagents.sodiumHydroxide, mmol: hydroxide },
+        ],
+      }),
+      titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar }] }),
+      conditions,
+    });
+    const free = [{ amountOf: 'sodiumHydroxide' }, 'titrantConcentration'] as const;
+    const readings = readingsOf(titrate(setup(0.62, 0.103)), steps(50));
+    const fit = fitTitration(readings, { titration: titrate(setup(0.4, 0.1)), free });
+    expect(found(fit, free[0])).toBeCloseTo(0.62, 7);
+    expect(found(fit, free[1])).toBeCloseTo(0.103, 8);
+  });
+
+  test('a pKa', () => {
+    const steps49 = acids.acetic.steps.map((step) => ({ ...step, pKa: 4.9 }));
+    const weaker = {
+      ...reagents.aceticAcid,
+      protolytes: [{ protolyte: { ...acids.acetic, steps: steps49 }, count: 1 }],
+    };
+    const analyte = makeSolution({ mL: 25, contents: [{ reagent: weaker, mmol: 2.5 }] });
+    const real = titrate({ analyte, titrant: base, conditions });
+    const free = [{ pKa: 'acetic', step: 1 }] as const;
+    const titration = titrate({ analyte: acetic, titrant: base, conditions });
+    const fit = fitTitration(readingsOf(real, steps(35)), { titration, free });
+    expect(found(fit, free[0])).toBeCloseTo(4.9, 8);
+    expect(titrate(fit.setup).pHAt(12)).toBeCloseTo(real.pHAt(12), 8);
+  });
+
+  test.skipIf(open)('carbon dioxide in the flask and in the titrant', () => {
+    const setup = (flask: number, titrant: number): TitrationSetup => ({
+      analyte: makeSolution({
+        mL: 50,
+        contents: [
+          { reagent: reagents.hydrochloricAcid, mmol: 2 },
+          { reagent: reagents.carbonDioxide, mmol: flask },
+        ],
+      }),
+      titrant: makeSolution({
+        contents: [
+          { reagent: reagents.sodiumHydroxide, molar: 0.1 },
+          { reagent: reagents.carbonDioxide, molar: titrant },
+        ],
+      }),
+      conditions,
+    });
+    const free = ['carbonDioxide', 'titrantCarbonDioxide'] as const;
+    const readings = readingsOf(titrate(setup(0.1, 0.004)), steps(30));
+    const fit = fitTitration(readings, { titration: titrate(setup(0, 0)), free });
+    expect(found(fit, free[0])).toBeCloseTo(0.1, 7);
+    expect(found(fit, free[1])).toBeCloseTo(0.004, 8);
+  });
+});
+
+const noisy = (titration: Titration, upTo: number, seed: number, u = { pH: 0.01, mL: 0.02 }) => {
+  const random = randomFrom(seed);
+  const mL = steps(upTo);
+  return {
+    mL,
+    pH: mL.map(
+      (volume, k) =>
+        titration.pHAt(k === 0 ? 0 : Math.max(0, volume + u.mL * random.normal())) + u.pH * random.normal(),
+    ),
+    notes: [],
+  };
+};
+
+describe('what a fit says of itself', () => {
+  const titration = titrate({ analyte: carbonate, titrant: acid });
+  const readings = noisy(titration, 50, 3);
+  const fit = fitTitration(readings, { titration, free: ['analyteAmount', 'probeOffset'] });
+
+  test('equivalence points are those of the fitted set-up, and move with the amount', () => {
+    const points = titrate(fit.setup).equivalencePoints;
+    expect(fit.equivalencePoints.map(({ reaction }) => reaction)).toEqual(
+      points.map(({ reaction }) => reaction),
+    );
+    for (const [k, { value, mL }] of fit.equivalencePoints.entries()) {
+      expect(value).toBeCloseTo(points[k]?.mL ?? 0, 9);
+      // V ∝ amount, so both have one relative uncertainty
+      const { estimate, value: mmol } = fit.parameters[0] as TitrationFit['parameters'][number];
+      expect((mL?.standardUncertainty ?? 0) / value).toBeCloseTo(
+        (estimate?.standardUncertainty ?? 0) / mmol,
+        9,
+      );
+    }
+  });
+
+  test('a point moves by less than was delivered before', () => {
+    const late = { ...readings, mL: readings.mL.map((volume) => volume + 1) };
+    const shifted = fitTitration(late, { titration, free: ['analyteAmount', 'initialVolume'] });
+    const plain = fitTitration(
+      { ...readings, mL: readings.mL.slice(1), pH: readings.pH.slice(1) },
+      { titration, free: ['analyteAmount', 'initialVolume'] },
+    );
+    const [first] = shifted.equivalencePoints;
+    expect(found(shifted, 'initialVolume')).toBeCloseTo(-1, 1);
+    expect(first?.value).toBeCloseTo((plain.equivalencePoints[0]?.value ?? 0) + 1, 2);
+  });
+
+  test('distances are those of an ordinary weighted fit where the curve is level', () => {
+    const k = 30; // between both points the curve is nearly level and straight
+    const pH = titrate(fit.setup).pHAt(readings.mL[k] ?? 0) + (found(fit, 'probeOffset') ?? 0);
+    const slope = titrate(fit.setup).slopeAt(readings.mL[k] ?? 0);
+    const expected = ((readings.pH[k] ?? 0) - pH) / Math.hypot(0.01, 0.02 * slope);
+    expect(fit.fitted.distance[k]).toBeCloseTo(expected, 3); // the curve bends by 1e-3 across a step
+  });
+
+  test('scatter and its degrees of freedom go into the uncertainty where it is estimated', () => {
+    const known = fitTitration(readings, {
+      titration,
+      free: ['analyteAmount', 'probeOffset'],
+      scatter: 'known',
+    });
+    const [a, b] = [fit.parameters[0]?.estimate, known.parameters[0]?.estimate];
+    expect(a?.degreesOfFreedom).toBe(58);
+    expect(b?.degreesOfFreedom).toBeNull();
+    expect((a?.standardUncertainty ?? 0) / (b?.standardUncertainty ?? 1)).toBeCloseTo(fit.scatter, 10);
+  });
+
+  test('is plain data', () => expect(JSON.parse(JSON.stringify(fit))).toEqual({ ...fit }));
+
+  test('names the parameters that these readings cannot tell apart', () => {
+    const both = fitTitration(readings, { titration, free: ['analyteAmount', 'titrantConcentration'] });
+    expect(both.inseparable).toEqual([['amount in the flask', 'concentration of the titrant']]);
+    expect(both.notes.join(' ')).toContain('can hardly tell one from another');
+    expect(fit.inseparable).toEqual([]);
+  });
+
+  test('gives no uncertainty to what the readings do not determine', () => {
+    const twice = fitTitration(readings, {
+      titration,
+      free: ['analyteAmount', { amountOf: 'sodiumCarbonate' }],
+    });
+    expect(twice.parameters.map(({ estimate }) => estimate)).toEqual([null, null]);
+    expect(twice.notes).toContain('These readings do not determine this: amount in the flask.');
+  });
+
+  test('says where a parameter stands at its limit', () => {
+    const less = titrate({
+      analyte: makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumHydroxide, mmol: 2 }] }),
+      titrant: acid,
+    });
+    const fitted = [1, 2, 3, 4, 5, 6].map((seed) =>
+      fitTitration(noisy(less, 40, seed), { titration: less, free: ['carbonDioxide', 'analyteAmount'] }),
+    );
+    const atLimit = fitted.filter(({ parameters }) => parameters[0]?.atLimit);
+    expect(atLimit.length).toBeGreaterThan(0); // no carbon dioxide there: half of them, or so
+    for (const { parameters, notes, status } of atLimit) {
+      expect(status).toBe('converged');
+      expect(parameters[0]?.value).toBe(0);
+      expect(notes.join(' ')).toContain('At the end of its range');
+    }
+  });
+
+  test('sees by the runs that the model misses something', () => {
+    const drifted = { ...readings, pH: readings.pH.map((pH, k) => pH + 0.002 * k) };
+    const { runs } = fitTitration(drifted, { titration, free: ['analyteAmount', 'probeOffset'] });
+    expect(runs.probability).toBeLessThan(1e-3);
+    expect(fit.runs.probability).toBeGreaterThan(0.05);
+  });
+});
+
+describe('scaling', () => {
+  const titration = (factor: number) =>
+    titrate({
+      analyte: makeSolution({
+        mL: 50 * factor,
+        contents: [{ reagent: reagents.sodiumCarbonate, mmol: 2 * factor }],
+      }),
+      titrant: acid,
+    });
+  test('all volumes three times as large make a point three times as large', () => {
+    const readings = noisy(titration(1), 50, 8);
+    const free = ['analyteAmount', 'probeOffset'] as const;
+    const small = fitTitration(readings, {
+      titration: titration(1),
+      free,
+      uncertainty: { pH: 0.01, mL: 0.02 },
+    });
+    const large = fitTitration(
+      { ...readings, mL: readings.mL.map((volume) => 3 * volume) },
+      { titration: titration(3), free, uncertainty: { pH: 0.01, mL: 0.06 } },
+    );
+    for (const [k, { value }] of small.equivalencePoints.entries())
+      expect(large.equivalencePoints[k]?.value).toBeCloseTo(3 * value, 6);
+  });
+});
+
+describe('fitTitration says what is wrong', () => {
+  const titration = titrate({ analyte: carbonate, titrant: acid });
+  const readings = readingsOf(titration, steps(50, 6));
+  const faults = (options: unknown, given: unknown = readings) =>
+    faultsOf(() => fitTitration(given as never, options as FitOptions)).map(({ path }) => path);
+
+  test.each([
+    { what: 'an unknown parameter', options: { free: ['amount'] }, path: 'options.free[0]' },
+    { what: 'nothing free', options: { free: [] }, path: 'options.free' },
+    { what: 'a parameter twice', options: { free: ['probeOffset', 'probeOffset'] }, path: 'options.free[1]' },
+    {
+      what: 'a reagent that is not there',
+      options: { free: [{ amountOf: 'borax' }] },
+      path: 'options.free[0].amountOf',
+    },
+    {
+      what: 'an acid that is not there',
+      options: { free: [{ pKa: 'acetic', step: 1 }] },
+      path: 'options.free[0].pKa',
+    },
+    {
+      what: 'a step too many',
+      options: { free: [{ pKa: 'carbonic', step: 3 }] },
+      path: 'options.free[0].step',
+    },
+    {
+      what: 'no uncertainty',
+      options: { free: ['probeOffset'], uncertainty: { pH: 0, mL: 1 } },
+      path: 'options.uncertainty.pH',
+    },
+    {
+      what: 'a scatter of another kind',
+      options: { free: ['probeOffset'], scatter: 'no' },
+      path: 'options.scatter',
+    },
+  ])('$what', ({ options, path }) => expect(faults({ titration, ...options })).toContain(path));
+
+  test('too few readings', () => {
+    const few = readingsOf(titration, [1, 2]);
+    expect(faults({ titration, free: ['analyteAmount', 'probeOffset'] }, few)).toContain('readings.mL');
+  });
+
+  test('a titration that is boiled out, or gives off its gas, has no fit', () => {
+    const boiled = titrate({ analyte: carbonate, titrant: acid, boilOut: { mL: 39 } });
+    expect(faults({ titration: boiled, free: ['analyteAmount'] })).toContain(
+      'options.titration.setup.boilOut',
+    );
+    const escaping = titrate({
+      analyte: carbonate,
+      titrant: acid,
+      conditions: { carbonDioxide: { ...air, escape: 0.5 } },
+    });
+    expect(faults({ titration: escaping, free: ['analyteAmount'] })).toContain(
+      'options.titration.setup.conditions.carbonDioxide.escape',
+    );
+  });
+
+  test('no free carbon dioxide in a titration open to the air', () => {
+    const open = titrate({ analyte: carbonate, titrant: acid, conditions: { carbonDioxide: air } });
+    expect(faults({ titration: open, free: ['carbonDioxide'] })).toContain('options.free[0]');
+  });
+});
