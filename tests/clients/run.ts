@@ -1,0 +1,14 @@
+import { spawnSync } from 'node:child_process';
+
+/** What a program printed. It throws, with all that was printed but addresses, if the program failed or took over four minutes. */
+export function run(program: string, args: readonly string[], folder: string): string {
+  const { status, stdout, stderr, error } = spawnSync(program, args, {
+    cwd: folder,
+    encoding: 'utf8',
+    timeout: 240_000,
+    maxBuffer: 2 ** 26,
+  });
+  if (status === 0) return stdout;
+  const printed = `${stdout}\n${stderr}`.replace(/\bhttps?:\/\/\S+/g, '(address)');
+  throw new Error(`${[program, ...args].join(' ')} ended with ${status ?? error?.message}\n${printed}`);
+}
