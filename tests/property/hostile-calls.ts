@@ -1,16 +1,16 @@
-import fc from 'fast-check';
 import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
-import { describe, expect, test } from 'vitest';
-import { faultsOf } from '../faults-of.js';
-import { read } from '../tree.js';
-import { badNumberIn, everythingOf } from './answers.js';
-import { changeable } from './changeable.js';
-import { answerOrInputError, copyOf, hostileArguments, pathsOf, spoiled, valueAt } from './hostile.js';
 
 const { acids, indicators, reagents } = protolysis;
 
 type Call = (...values: never[]) => unknown;
+
+/** A public function, or a method of a result, with arguments that it answers to. */
+export interface PublicCall {
+  readonly name: string;
+  readonly call: Call;
+  readonly examples: readonly (readonly unknown[])[];
+}
 
 const acid = {
   id: 'odd',
@@ -55,7 +55,7 @@ const solution = protolysis.makeSolution({
   ],
 });
 const base = protolysis.makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
-const titration = protolysis.titrate({ analyte: solution, titrant: base });
+export const titration = protolysis.titrate({ analyte: solution, titrant: base });
 
 /** All that is asked of a titration for its indicator. */
 const { pHAt, slopeAt, volumesAt, equivalencePoints } = titration;
@@ -72,7 +72,7 @@ const scoring = {
 const weighing = { observer: { at: 7, within: 0.5, weight: (pH: number) => pH } };
 
 /** Of each function that the package exports, arguments that it answers to. A new export finds no line here and fails. */
-const good: Record<string, readonly (readonly unknown[])[]> = {
+export const good: Record<string, readonly (readonly unknown[])[]> = {
   defineProtolyte: [[acid]],
   defineReagent: [[reagent]],
   molarMassOf: [['Na2CO3·10H2O']],
@@ -229,7 +229,7 @@ const good: Record<string, readonly (readonly unknown[])[]> = {
 };
 
 /** Of the functions on buffers. */
-const buffers: typeof good = {
+export const buffers: typeof good = {
   capacityOf: [[solution, { pKw: 14 }]],
   capacityOver: [[solution, { from: 3, to: 4, every: 0.5, usefulShare: 0.5, conditions: { pKw: 14 } }]],
   strongAdditionTo: [[solution, 5, { pKw: 14 }]],
@@ -264,7 +264,7 @@ const buffers: typeof good = {
 };
 
 /** The same for each method of a titration. */
-const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
+export const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
   pHAt: [[5]],
   slopeAt: [[5]],
   jumpAt: [[5, { within: 0.1 }]],
@@ -280,20 +280,12 @@ const classes = ['InputError'];
 
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
-const entries = { index: protolysis, acids, reagents, indicators, colour };
-const exported = Object.values(entries)
+/** The entries that are met here; `exact` and `measurement` have such a file of their own. */
+export const entries = { index: protolysis, acids, reagents, indicators, colour };
+export const exported = Object.values(entries)
   .flatMap(functionsOf)
   .filter(([name]) => !classes.includes(name));
-const methods = functionsOf(titration);
-
-test('every function that any entry exports, and every method of a titration, is met here', () => {
-  const elsewhere = ['exact', 'measurement']; // tests/exact/hostile.test.ts, tests/measurement/hostile.test.ts
-  expect([...Object.keys(entries), ...elsewhere]).toEqual(
-    Object.keys(JSON.parse(read('package.json')).tsup.entry),
-  );
-  expect(exported.map(([name]) => name).sort()).toEqual(Object.keys({ ...good, ...buffers }).sort());
-  expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
-});
+export const methods = functionsOf(titration);
 
 /** It hands back an entry of the caller's own: only whether it answers is looked at. */
 const answers =
@@ -301,7 +293,7 @@ const answers =
   (...values) =>
     call(...values) !== undefined;
 
-const calls = [
+export const calls: readonly PublicCall[] = [
   ...exported.map(([name, call]) => ({
     name,
     call: name === 'findById' ? answers(call) : call,
@@ -313,63 +305,3 @@ const calls = [
     examples: goodForTitration[name] ?? [],
   })),
 ];
-
-/** A titration is asked for all it has. */
-function expectSound(answer: unknown): void {
-  const isTitration = typeof answer === 'object' && answer !== null && 'pHAt' in answer;
-  for (const part of isTitration ? everythingOf(answer as protolysis.Titration) : [answer])
-    expect(badNumberIn(part)).toBeUndefined();
-}
-
-const numbersIn = (values: readonly unknown[]) =>
-  pathsOf(values).filter((path) => typeof valueAt(values, path) === 'number');
-
-function withNaN(values: readonly unknown[], ...paths: readonly string[][]): readonly unknown[] {
-  const copy = copyOf(values) as unknown as Record<string, unknown>;
-  for (const path of paths) {
-    const holder = valueAt(copy, path.slice(0, -1)) as Record<string, unknown>;
-    holder[path.at(-1) ?? ''] = Number.NaN;
-  }
-  return copy as unknown as readonly unknown[];
-}
-
-describe.each(calls)('$name', ({ call, examples }) => {
-  const run = (values: readonly unknown[]) => call(...(values as never[]));
-
-  test('answers to good arguments, without NaN, and leaves them as they were', () => {
-    expect(examples.length).toBeGreaterThan(0);
-    for (const values of examples) {
-      const before = copyOf(values);
-      const answer = run(values);
-      expectSound(answer);
-      expect(changeable(answer, 'result')).toEqual([]);
-      if (call !== titration.pHs) expect(values).toEqual(before); // it fills the array that it is given
-    }
-  });
-
-  test('answers to anything else with an InputError and nothing else', () => {
-    fc.assert(
-      fc.property(hostileArguments, (make) => expectSound(answerOrInputError(() => run(make())))),
-      { numRuns: 150 },
-    );
-  });
-
-  test('answers to good arguments with one thing spoiled likewise', () => {
-    for (const values of examples)
-      fc.assert(
-        fc.property(spoiled(values), (bad) => expectSound(answerOrInputError(() => run(bad)))),
-        { numRuns: 200 },
-      );
-  });
-
-  test('lists all that is not a number in one call', () => {
-    for (const values of examples) {
-      const faulty = numbersIn(values).filter(
-        (path) => faultsOf(() => run(withNaN(values, path))).length > 0,
-      );
-      const told = faultsOf(() => run(withNaN(values, ...faulty)));
-      // more than a hundred end the reading of a call
-      expect(told.filter(({ code }) => code === 'not-finite')).toHaveLength(Math.min(faulty.length, 100));
-    }
-  });
-});

@@ -1,0 +1,27 @@
+/** Counts the calls that it makes, where the watch of the main thread sees it, and keeps the slowest. */
+export class Timed {
+  readonly #begun: Int32Array;
+  count = 0;
+  slowest = { seconds: 0, name: '' };
+
+  constructor(begun: Int32Array) {
+    this.#begun = begun;
+  }
+
+  call<Answer>(name: string, call: () => Answer): Answer {
+    this.count += 1;
+    Atomics.add(this.#begun, 0, 1);
+    const start = performance.now();
+    try {
+      return call();
+    } finally {
+      const seconds = (performance.now() - start) / 1000;
+      if (seconds > this.slowest.seconds) this.slowest = { seconds, name };
+    }
+  }
+
+  toString(): string {
+    const { seconds, name } = this.slowest;
+    return `${this.count} calls, the slowest ${seconds.toFixed(2)} s (${name})`;
+  }
+}
