@@ -13,3 +13,8 @@ test('the README shows an example with its real output', () => {
   const shown = blocksOf('README.md', readme).filter(({ run, printed }) => run && printed !== undefined);
   expect(shown.length).toBeGreaterThan(0);
 });
+
+test('the citation in the README names the version in package.json', () => {
+  const { version } = JSON.parse(read('package.json'));
+  expect(readme).toContain(`version = {${version}}`);
+});
