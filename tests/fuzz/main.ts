@@ -17,17 +17,22 @@ const options = {
 } as const;
 
 const { values } = parseArgs({ options });
-const [calls, systems, exact, seed, limit] = [
-  values.calls,
-  values.systems,
-  values.exact,
-  values.seed,
-  values.limit,
-].map(Number) as [number, number, number, number, number];
+const wholeOf = (name: keyof typeof options): number => {
+  const given = Number(values[name]);
+  if (Number.isSafeInteger(given) && given >= 0) return given;
+  throw new RangeError(`--${name} is ${values[name]}; give a whole number from 0`);
+};
+const [seed, limit] = [wholeOf('seed'), wholeOf('limit')];
 
 /** How many calls have begun; only the worker writes it, and it stands still while a call hangs. */
 const begun = new Int32Array(new SharedArrayBuffer(4));
-const order: Order = { calls, systems, exact, seed, begun };
+const order: Order = {
+  calls: wholeOf('calls'),
+  systems: wholeOf('systems'),
+  exact: wholeOf('exact'),
+  seed,
+  begun,
+};
 const worker = new Worker(new URL('./worker.js', import.meta.url), { workerData: order });
 
 console.log(`seed ${seed}`);
