@@ -1,4 +1,4 @@
-import { type Indicator, indicators, works } from 'protolysis';
+import { type Indicator, indicators, type PublishedSource, works } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import other from '../reference/indicators-in-other-works.json' with { type: 'json' };
 
@@ -9,6 +9,22 @@ const get = (id: string): Indicator => {
   if (!found) return expect.unreachable(id);
   return found;
 };
+
+/** Pages under which several works are cited: the works themselves, or what `checked` says of a handbook. */
+const pages = [
+  [/usp-?32/i, 'USP 32'],
+  [/usp-32|USP 32/, 'USP 32'],
+  [/junior-olympiad|Junior Science Olympiad/, 'a teaching guide'],
+  [/wikipedia-ph-indicator-2004|2004 encyclopedia/, 'the encyclopedia table of 2004'],
+  [/wikipedia-ph-indicator-2007|table of 2007|easychem/, 'the encyclopedia table of 2007'],
+  [/article on universal indicator/, 'the article on universal indicator'],
+] as const;
+
+/** Where a published range was read. */
+function pageOf({ work, where, checked }: PublishedSource): string {
+  const said = `${work} ${checked ?? ''}`;
+  return pages.find(([pattern]) => pattern.test(said))?.[1] ?? `${work}, ${where}`;
+}
 
 describe('the catalogue of indicators', () => {
   test('holds each under its own id', () => {
@@ -47,6 +63,17 @@ describe('the catalogue of indicators', () => {
     expect(cited.map(([key]) => key)).toEqual(['methylRedBromocresolGreen']);
   });
 
+  test('counts no page twice as a witness of a range', () => {
+    const twice = catalogue.flatMap(([key, { transition, source, alternatives }]) => {
+      const ranges = [{ ...transition, source }, ...(alternatives?.transitions ?? [])];
+      const read = ranges.flatMap(({ from, to, source: one }) =>
+        one.kind === 'published' ? [`${key} ${from} to ${to} in ${pageOf(one)}`] : [],
+      );
+      return read.filter((witness, k) => read.indexOf(witness) !== k);
+    });
+    expect(twice).toEqual([]);
+  });
+
   test('calls one-colour what is colourless on one side', () => {
     const oneColour = catalogue.filter(([, { acidColour, baseColour }]) =>
       [acidColour, baseColour].includes('colourless'),
@@ -82,5 +109,13 @@ describe('the catalogue of indicators', () => {
       if (hazard) expect(hazard).toMatch(/See the safety data sheet\.$/);
     expect(get('methylYellow').hazard).toMatch(/cancer/);
     expect(get('nitramine').hazard).toMatch(/explosive/);
+  });
+
+  test('makes phenolphthalein up below the limit that its hazard names', () => {
+    const { stock, hazard } = get('phenolphthalein');
+    const [, grams] = /^([\d.]+) g .*made up to 100 mL/.exec(stock?.text ?? '') ?? [];
+    const [, limit] = /from ([\d.]+) % on/.exec(hazard ?? '') ?? [];
+    expect(Number(grams)).toBeLessThan(Number(limit));
+    expect(hazard).toContain(`stock solution of ${grams} %`);
   });
 });

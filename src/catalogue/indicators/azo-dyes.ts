@@ -6,12 +6,9 @@ import {
   crcDirections,
   crcInEasychem,
   crcInUniversal,
-  crcInUsp,
   crcInWikipedia2004,
   harris,
-  harrisInEasychem,
   harrisInGuide,
-  harrisInUniversal,
   juniorOlympiad,
   kolthoff,
   kolthoffInEncyclopedia,
@@ -44,7 +41,7 @@ export const methylYellow = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of 90 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 2.9, to: 4, source: crcInUsp },
+      { from: 2.9, to: 4, source: crc },
       { from: 2.9, to: 4, source: wikipedia2007 },
       { from: 2.9, to: 4, source: wikipedia2004 },
     ],
@@ -81,8 +78,7 @@ export const congoRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 3, to: 5, source: harrisInEasychem },
-      { from: 3, to: 5, source: wikipedia2007 },
+      { from: 3, to: 5, source: harris },
       { from: 3, to: 5.2, source: wikipedia2004 },
     ],
   },
@@ -174,9 +170,8 @@ export const methylRed = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of 60 % ethanol', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 4.4, to: 6.2, source: wikipedia2007 },
       { from: 4.8, to: 6, source: crcInUniversal },
-      { from: 4.8, to: 6, source: harrisInUniversal },
+      { from: 4.8, to: 6, source: harris },
       { from: 4.2, to: 6.2, source: juniorOlympiad },
       { from: 4.2, to: 6.2, source: usp32 },
     ],
@@ -208,11 +203,7 @@ export const alizarinYellowR = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
-    transitions: [
-      { from: 10.1, to: 12, source: harrisInGuide },
-      { from: 10.1, to: 12, source: wikipedia2004 },
-      { from: 10.1, to: 12, source: juniorOlympiad },
-    ],
+    transitions: [{ from: 10.1, to: 12, source: harrisInGuide }],
     pKIns: [
       { pKIn: 11, source: juniorOlympiad },
       { pKIn: 11.1, source: sydney },

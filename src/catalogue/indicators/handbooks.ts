@@ -125,13 +125,6 @@ export const crcInWikipedia2004: Source = /*#__PURE__*/ frozen({
   checked:
     'the same numbers stand in a copy of the 2004 encyclopedia table; that the work prints them is from memory',
 });
-export const harrisInEasychem: Source = /*#__PURE__*/ frozen({
-  kind: 'published',
-  work: 'harris-2016',
-  where: 'table 11-3',
-  checked:
-    'the same numbers stand in the table of common indicators at easychem.com.au; that the work prints them is from memory',
-});
 export const harrisInGuide: Source = /*#__PURE__*/ frozen({
   kind: 'published',
   work: 'harris-2016',
@@ -145,27 +138,6 @@ export const harrisInSlides: Source = /*#__PURE__*/ frozen({
   where: 'table 11-3',
   checked:
     'the same numbers stand in lecture slides on how simple indicators work; that the work prints them is from memory',
-});
-export const harrisInUniversal: Source = /*#__PURE__*/ frozen({
-  kind: 'published',
-  work: 'harris-2016',
-  where: 'table 11-3',
-  checked:
-    'the same numbers stand in the encyclopedia article on universal indicator; that the work prints them is from memory',
-});
-export const harrisInUsp: Source = /*#__PURE__*/ frozen({
-  kind: 'published',
-  work: 'harris-2016',
-  where: 'table 11-3',
-  checked:
-    'the same numbers stand in USP 32, Reagents, Indicators, opening list; that the work prints them is from memory',
-});
-export const kolthoffInAbstract: Source = /*#__PURE__*/ frozen({
-  kind: 'published',
-  work: 'kolthoff-1937',
-  where: 'table of indicator constants',
-  checked:
-    'the same number stands in the abstract of a paper of 2001 on bromocresol purple and phenol red to one decimal; that the work prints it is from memory',
 });
 export const kolthoffInAlberta: Source = /*#__PURE__*/ frozen({
   kind: 'published',

@@ -1,8 +1,12 @@
 import { cataloguedIndicator } from '../catalogued.js';
-import { methylRed } from './azo-dyes.js';
-import { bandsFromMemory } from './bands-from-memory.js';
-import { wikipedia2007 } from './handbooks.js';
-import { bromocresolGreen, cresolRed, thymolBlue } from './sulfonephthaleins.js';
+import { bandsInMixtures } from './bands-from-memory.js';
+import { sydney, wikipedia2007 } from './handbooks.js';
+import {
+  bromocresolGreenInMixture,
+  cresolRedInMixture,
+  methylRedInMixture,
+  thymolBlueInMixture,
+} from './mixed-parts.js';
 
 /** Methyl red + bromocresol green (mixed), red to green. */
 export const methylRedBromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
@@ -20,10 +24,11 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
       note: 'table of mixed indicators: changes at pH 5.1, grey there',
     },
   },
-  // In the molar ratio of `stock`, 3·0.1/698.0 to 0.2/269.3, at about the usual strength of colour.
+  // The bands of the parts are in the molar ratio of `stock`, 3·0.1/698.0 to 0.2/269.3 or 1 to 1.73; the amounts give
+  // the usual strength of colour.
   parts: [
-    { indicator: bromocresolGreen, amount: 0.5 },
-    { indicator: methylRed, amount: 0.86 },
+    { indicator: bromocresolGreenInMixture, amount: 0.6 },
+    { indicator: methylRedInMixture, amount: 0.6 },
   ],
   stock: {
     text: '3 parts 0.1 % bromocresol green in ethanol + 1 part 0.2 % methyl red in ethanol',
@@ -34,9 +39,7 @@ export const methylRedBromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
     },
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-  notes: [
-    'At its change point it is called grey, since the colours of its parts are nearly complementary there; predicted colours pass through a dull olive.',
-  ],
+  notes: ['At its change point it is grey, since the colours of its parts are nearly complementary there.'],
 });
 
 /** Methyl red + methylene blue (mixed, Tashiro's indicator), red-violet to green. */
@@ -59,19 +62,21 @@ export const methylRedMethyleneBlue = /*#__PURE__*/ cataloguedIndicator({
       note: 'table of mixed indicators: changes at pH 5.4',
     },
   },
-  // The bands of methyl red, and the band of methylene blue, which does not change.
+  pKIn: 5.1,
+  pKInSource: sydney,
+  // The bands of methyl red, and those of methylene blue, which does not change.
   bands: {
     acid: [
-      { nm: 523, width: 80, absorbance: 1.1 },
-      { nm: 664, width: 45, absorbance: 0.8 },
-      { nm: 612, width: 60, absorbance: 0.35 },
+      { nm: 523, width: 85, absorbance: 1.1 },
+      { nm: 664, width: 45, absorbance: 0.6 },
+      { nm: 612, width: 60, absorbance: 0.264 },
     ],
     base: [
-      { nm: 430, width: 95, absorbance: 0.65 },
-      { nm: 664, width: 45, absorbance: 0.8 },
-      { nm: 612, width: 60, absorbance: 0.35 },
+      { nm: 430, width: 90, absorbance: 0.51 },
+      { nm: 664, width: 45, absorbance: 0.6 },
+      { nm: 612, width: 60, absorbance: 0.264 },
     ],
-    source: bandsFromMemory,
+    source: bandsInMixtures,
   },
   stock: {
     text: 'equal parts of 0.2 % methyl red and 0.1 % methylene blue, both in ethanol',
@@ -83,6 +88,9 @@ export const methylRedMethyleneBlue = /*#__PURE__*/ cataloguedIndicator({
   },
   hazard:
     'The stock solution is flammable alcohol. Methylene blue is harmful if swallowed. See the safety data sheet.',
+  notes: [
+    'pKIn: that of methyl red. It turns above it, where the red that is left is as strong as the blue.',
+  ],
 });
 
 /** Cresol red + thymol blue (mixed), yellow to violet. */
@@ -105,17 +113,15 @@ export const cresolRedThymolBlue = /*#__PURE__*/ cataloguedIndicator({
       note: 'table of mixed indicators: changes at pH 8.3',
     },
   },
-  // In the molar ratio of `stock`, 0.1/382.4 to 3·0.1/466.6, at about the usual strength of colour.
+  // In the molar ratio of `stock`, 0.1/382.4 to 3·0.1/466.6 or 1 to 2.46, with 0.7 of the absorptivity of cresol red for
+  // thymol blue, at the usual strength of colour.
   parts: [
-    { indicator: cresolRed, amount: 0.39 },
-    { indicator: thymolBlue, amount: 0.97 },
+    { indicator: cresolRedInMixture, amount: 0.316 },
+    { indicator: thymolBlueInMixture, amount: 0.582 },
   ],
   stock: {
     text: '1 part 0.1 % cresol red + 3 parts 0.1 % thymol blue, both in water as sodium salts',
     source: { kind: 'fromMemory', work: 'kolthoff-1937', note: 'table of mixed indicators' },
   },
-  notes: [
-    'For carbonate on its way to hydrogencarbonate, beside a reference tube of the same pH.',
-    'Predicted colours stay yellow up to pH 8.4 and turn blue; the words of the trade are rose at 8.2 and violet at 8.4.',
-  ],
+  notes: ['For carbonate on its way to hydrogencarbonate, beside a reference tube of the same pH.'],
 });

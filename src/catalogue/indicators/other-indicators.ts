@@ -9,8 +9,6 @@ import {
   crcInEncyclopedia,
   crcInGuide,
   harris,
-  harrisInEasychem,
-  harrisInGuide,
   harrisInSlides,
   juniorOlympiad,
   kolthoff,
@@ -43,7 +41,7 @@ export const methylViolet = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 0, to: 1.6, source: harrisInGuide },
+      { from: 0, to: 1.6, source: harris },
       { from: 0, to: 2, source: wikipedia2007 },
       { from: 0, to: 1.6, source: wikipedia2004 },
       { from: 0, to: 1.6, source: alberta },
@@ -79,7 +77,6 @@ export const litmus = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 4.5, to: 8.3, source: wikipedia2007 },
       { from: 4.5, to: 8.3, source: wikipedia2004 },
       { from: 5, to: 8, source: harrisInSlides },
     ],
@@ -111,10 +108,7 @@ export const neutralRed = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.1 g in 100 mL of 70 % ethanol', source: crcDirections },
   alternatives: {
-    transitions: [
-      { from: 6.8, to: 8, source: harrisInEasychem },
-      { from: 6.8, to: 8, source: wikipedia2007 },
-    ],
+    transitions: [{ from: 6.8, to: 8, source: harris }],
     pKIns: [{ pKIn: 6.8, source: bishop }],
   },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
@@ -167,19 +161,32 @@ export const indigoCarmine = /*#__PURE__*/ cataloguedIndicator({
 export const pNitrophenol = /*#__PURE__*/ cataloguedIndicator({
   id: 'pNitrophenol',
   name: 'p-nitrophenol',
-  transition: { from: 5, to: 7 },
+  transition: { from: 5.6, to: 7.6 },
   acidColour: 'colourless',
   baseColour: 'yellow',
-  source: kolthoff,
+  source: harris,
   pKIn: 7.15,
   pKInSource: bishop,
   bands: {
     acid: [],
-    base: [{ nm: 401, width: 75, absorbance: 1 }],
+    base: [{ nm: 401, width: 85, absorbance: 3.3 }],
     source: bandsFromMemory,
   },
-  stock: { text: '0.1 g in 100 mL of water', source: crcDirections },
-  alternatives: { transitions: [{ from: 5.4, to: 6.6, source: crc }] },
+  stock: {
+    text: '0.25 g in 100 mL of water',
+    source: {
+      kind: 'commonPractice',
+      note: 'the strength that soil laboratories use; yellow is faint below it',
+    },
+  },
+  // Works that print a lower start worked with more of it: yellow shows at pKIn − 1.5 with this stock, and ten times the
+  // amount shows it one unit of pH earlier.
+  alternatives: {
+    transitions: [
+      { from: 5, to: 7, source: kolthoff },
+      { from: 5.4, to: 6.6, source: crc },
+    ],
+  },
   hazard:
     'Harmful if swallowed, breathed in or on the skin, and to organs on long exposure. See the safety data sheet.',
   notes: [

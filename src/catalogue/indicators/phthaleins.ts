@@ -12,15 +12,15 @@ import {
   monk,
   sydney,
   usp32,
-  wikipedia2004,
 } from './handbooks.js';
 
 /**
  * Phenolphthalein, colourless to pink.
  *
  * It stays in use though it is classified as a carcinogen (Regulation (EC) No 1272/2008, Annex VI; from memory, with 1
- * % as the concentration from which that holds): a stock of 0.5 % is below the limit, a flask holds a thousandth of it,
- * and no other indicator of the trade shows a first pink. The hazard goes with every result.
+ * % as the concentration from which that holds): its stock of 0.5 % is below the limit, and a flask holds a thousandth
+ * of that. Thymol blue and cresol red change over the same range, from one colour to another; none of them goes from no
+ * colour to a first pink. The hazard goes with every result.
  */
 export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
   id: 'phenolphthalein',
@@ -40,19 +40,14 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
     ],
     source: bandsFromMemory,
   },
+  // Older books take 1 g in 100 mL (Talbot), which is at the limit of the hazard.
   stock: {
-    text: '1 g in 100 mL of 95 % ethanol',
-    source: {
-      kind: 'published',
-      work: 'talbot',
-      where: 'section on indicators: 1 g in 100 mL',
-      checked: 'Project Gutenberg text 12787',
-    },
+    text: '0.5 g in 50 mL of 95 % ethanol, made up to 100 mL with water',
+    source: { kind: 'fromMemory', note: 'the 5 g/L of the standard methods of water analysis' },
   },
   alternatives: {
     transitions: [
       { from: 8, to: 9.6, source: harris },
-      { from: 8.2, to: 10, source: wikipedia2004 },
       { from: 8, to: 9.8, source: juniorOlympiad },
       { from: 8.2, to: 10, source: alberta },
       { from: 8.2, to: 10, source: monk },
@@ -64,7 +59,7 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
     ],
   },
   hazard:
-    'May cause cancer from 1 % on (the solid and this stock solution; one of 0.5 % serves as well): do not raise dust. The stock solution is flammable alcohol. See the safety data sheet.',
+    'The solid, and solutions from 1 % on, may cause cancer: do not raise dust. The stock solution of 0.5 % is below that limit; it is flammable alcohol. See the safety data sheet.',
   notes: [
     'The pH at which pink is first seen moves with the logarithm of the amount added. The colour fades above pH 12.',
     'pKIn: effective; two steps 8.9 and 9.4 reported.',
@@ -123,7 +118,6 @@ export const thymolphthalein = /*#__PURE__*/ cataloguedIndicator({
     transitions: [
       { from: 9.4, to: 10.6, source: crcInWikipedia2004 },
       { from: 8.3, to: 10.5, source: harris },
-      { from: 9.4, to: 10.6, source: wikipedia2004 },
       { from: 8.6, to: 10, source: usp32 },
     ],
     pKIns: [{ pKIn: 9.7, source: bishop }],
@@ -144,8 +138,14 @@ export const alphaNaphtholphthalein = /*#__PURE__*/ cataloguedIndicator({
     where: 'range and colours',
     checked: 'both pages print 7.3 to 8.7; they differ in their word for the basic colour',
   },
+  pKIn: 8.4,
+  pKInSource: {
+    kind: 'fromMemory',
+    note: 'tables of indicators in handbooks, to one decimal, not checked against a page',
+  },
+  // The base form absorbs several times as much, so it shows from well below pKIn and the range lies below it.
   bands: {
-    acid: [{ nm: 500, width: 90, absorbance: 0.12 }],
+    acid: [{ nm: 500, width: 90, absorbance: 0.25 }],
     base: [{ nm: 650, width: 90, absorbance: 1.2 }],
     source: bandsFromMemory,
   },
@@ -153,6 +153,6 @@ export const alphaNaphtholphthalein = /*#__PURE__*/ cataloguedIndicator({
     text: '0.1 g in 100 mL of 50 % ethanol',
     source: { kind: 'fromMemory', note: 'a usual strength of suppliers' },
   },
+  alternatives: { transitions: [{ from: 7.3, to: 8.7, source: harris }] },
   hazard: 'The stock solution is flammable alcohol. See the safety data sheet.',
-  notes: ['pKIn: none was found in print; colours take the middle of the range.'],
 });

@@ -11,10 +11,8 @@ import {
   crcInWikipedia2004,
   harris,
   harrisInGuide,
-  harrisInUsp,
   juniorOlympiad,
   kolthoff,
-  kolthoffInAbstract,
   kolthoffInAlberta,
   kolthoffInGuide,
   lai,
@@ -73,8 +71,8 @@ export const thymolBlueAcid = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 1.2, to: 2.8, source: crcInUsp },
-      { from: 1.2, to: 2.8, source: harrisInUsp },
+      { from: 1.2, to: 2.8, source: crc },
+      { from: 1.2, to: 2.8, source: harris },
       { from: 1.2, to: 2.8, source: wikipedia2007 },
     ],
     pKIns: [{ pKIn: 1.6, source: juniorOlympiad }],
@@ -104,7 +102,7 @@ export const bromophenolBlue = /*#__PURE__*/ cataloguedIndicator({
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
     transitions: [
-      { from: 3, to: 4.6, source: crcInUsp },
+      { from: 3, to: 4.6, source: crc },
       { from: 3, to: 4.6, source: wikipedia2007 },
       { from: 2.8, to: 4.6, source: thaiPharmacopoeia },
     ],
@@ -143,7 +141,7 @@ export const bromocresolGreen = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 3.8, to: 5.4, source: harrisInGuide },
+      { from: 3.8, to: 5.4, source: harris },
       { from: 3.8, to: 5.4, source: wikipedia2007 },
       { from: 4, to: 5.4, source: thaiPharmacopoeia },
       { from: 4, to: 5.4, source: usp32 },
@@ -178,10 +176,7 @@ export const chlorophenolRed = /*#__PURE__*/ cataloguedIndicator({
   },
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
   alternatives: {
-    transitions: [
-      { from: 5.2, to: 6.8, source: crc },
-      { from: 4.8, to: 6.4, source: juniorOlympiad },
-    ],
+    transitions: [{ from: 5.2, to: 6.8, source: crc }],
     pKIns: [
       { pKIn: 6.25, source: kolthoff, note: 'zero ionic strength' },
       { pKIn: 6, source: bishopInGuide, note: 'ionic strength 0.1' },
@@ -209,10 +204,12 @@ export const bromocresolPurple = /*#__PURE__*/ cataloguedIndicator({
     source: bandsFromMemory,
   },
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
+  // 6.494 at zero ionic strength less 0.32 for an acid of charge −1 in 0.1 mol/L (Davies) is 6.17, and 6.4 less 0.32 is
+  // 6.08: 6.12 lies between them, and is the constant in use at the bench.
   alternatives: {
     transitions: [
-      { from: 5.2, to: 6.8, source: crcInUsp },
-      { from: 5.2, to: 6.8, source: harrisInUsp },
+      { from: 5.2, to: 6.8, source: crc },
+      { from: 5.2, to: 6.8, source: harris },
       { from: 5.2, to: 6.8, source: wikipedia2007 },
       { from: 5.2, to: 6.8, source: thaiPharmacopoeia },
     ],
@@ -254,8 +251,8 @@ export const bromothymolBlue = /*#__PURE__*/ cataloguedIndicator({
   },
   alternatives: {
     transitions: [
-      { from: 6, to: 7.6, source: crcInUsp },
-      { from: 6, to: 7.6, source: harrisInUsp },
+      { from: 6, to: 7.6, source: crc },
+      { from: 6, to: 7.6, source: harris },
       { from: 6, to: 7.6, source: wikipedia2007 },
       { from: 6, to: 7.6, source: thaiPharmacopoeia },
     ],
@@ -289,17 +286,18 @@ export const phenolRed = /*#__PURE__*/ cataloguedIndicator({
     source: bandsFromMemory,
   },
   stock: { text: '0.1 g in 100 mL of water, as sodium salt', source: crcDirections },
+  // 8.034 and 8.064 at zero ionic strength less 0.32 for an acid of charge −1 in 0.1 mol/L (Davies) are 7.71 and 7.74:
+  // 7.81 stays, 0.1 above them, as what a handbook prints for that strength. 7.4, of a teaching guide, stands alone. Of
+  // the ranges the one in use lies in the middle of five and is printed twice.
   alternatives: {
     transitions: [
       { from: 6.4, to: 8, source: harrisInGuide },
       { from: 6.8, to: 8.4, source: wikipedia2007 },
-      { from: 6.6, to: 8, source: wikipedia2004 },
       { from: 6.6, to: 8, source: alberta },
-      { from: 6.4, to: 8, source: juniorOlympiad },
       { from: 6.8, to: 8.2, source: usp32 },
     ],
     pKIns: [
-      { pKIn: 8, source: kolthoffInAbstract, note: 'zero ionic strength' },
+      { pKIn: 8, source: kolthoff, note: 'zero ionic strength' },
       { pKIn: 8, source: alberta, note: 'Ka = 1.0e-8' },
       { pKIn: 7.4, source: juniorOlympiad },
       { pKIn: 8.034, source: yaoByrne, note: 'zero ionic strength' },
@@ -399,7 +397,6 @@ export const thymolBlue = /*#__PURE__*/ cataloguedIndicator({
       { from: 8, to: 9.2, source: crcInUsp },
       { from: 8, to: 9.6, source: wikipedia2007 },
       { from: 8, to: 9.6, source: wikipedia2004 },
-      { from: 8, to: 9.2, source: usp32 },
     ],
     pKIns: [
       { pKIn: 9.2, source: kolthoff, note: 'zero ionic strength' },
