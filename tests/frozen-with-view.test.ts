@@ -6,6 +6,7 @@ import {
   indicators,
   makeSolution,
   prepareBuffer,
+  prepareSolution,
   rankIndicators,
   reagents,
   titrate,
@@ -66,6 +67,19 @@ describe('what a console of Node.js prints', () => {
       ],
     });
     expect(inspect(recipe)).toMatch(/^recipe for 100 mL\n {2}1\. /);
+  });
+
+  test('and of no recipe: why there is none', () => {
+    const buffer = prepareBuffer({
+      pH: 10,
+      molar: 0.1,
+      mL: 100,
+      from: [reagents.sodiumAcetate, reagents.sodiumAcetateTrihydrate],
+    });
+    expect(inspect(buffer)).toMatch(/^no recipe \(out-of-reach\): these reach pH .* not 10: .*$/);
+    const stock = makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumChloride, molar: 0.1 }] });
+    const solution = prepareSolution({ from: stock, molar: 1, mL: 100 });
+    expect(inspect(solution)).toMatch(/^no recipe \(too-dilute\): the stock has 0.1 mol\/L .*$/);
   });
 
   test('changes nothing else: JSON and keys are those of plain data', () => {

@@ -37,10 +37,21 @@ export function outOfReach(
   return {
     status: 'impossible',
     because: 'out-of-reach',
-    reason: `these reach pH ${reachable.from.toFixed(2)} to ${reachable.to.toFixed(2)}, not ${fourDigits(pH)}: ${why()}`,
+    reason: `these reach pH ${apart(reachable, pH)}: ${why()}`,
     reachable,
   };
 }
+
+/** Both ends and the pH asked for, with two decimals or as many more as tell it from the nearer end. */
+function apart({ from, to }: { readonly from: PH; readonly to: PH }, pH: PH): string {
+  const nearer = Math.min(Math.abs(pH - from), Math.abs(pH - to));
+  const decimals = Math.min(Math.max(2, Math.ceil(-Math.log10(nearer))), mostDecimals);
+  const asked = decimals > 2 ? pH.toFixed(decimals) : fourDigits(pH);
+  return `${from.toFixed(decimals)} to ${to.toFixed(decimals)}, not ${asked}`;
+}
+
+/** Of a pH: the rounding of a double lies beyond. */
+const mostDecimals = 12;
 
 /** Why no amounts fit into the volume. @internal */
 export function tooDilute(

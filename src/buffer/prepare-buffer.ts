@@ -3,10 +3,10 @@ import { equilibrate } from '../equilibrium/equilibrate.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
 import type { PH } from '../equilibrium/quantities.js';
-import { frozen } from '../frozen.js';
 import { frozenWithView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
+import { viewImpossible } from '../recipe/view-impossible.js';
 import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import { addWater } from '../solution/dilute.js';
@@ -66,13 +66,13 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
 
   const amounts =
     ionicStrength === null ? findAmounts(wanted, []) : findAmountsWithSalt(ionicStrength, salt, wanted);
-  if (amounts.status === 'impossible') return frozen(amounts);
+  if (amounts.status === 'impossible') return frozenWithView(amounts, viewImpossible);
   const { solution } = amounts;
   const doses = amounts.doses.filter(({ units }) => units > 0);
   const { mL, conditions } = wanted;
   const equilibrium = equilibrate(solution, conditions);
   const [saturated] = precipitatesOf(equilibrium);
-  if (saturated) return frozen(saturatedWith(saturated));
+  if (saturated) return frozenWithView(saturatedWith(saturated), viewImpossible);
 
   const { pH } = equilibrium;
   const madeUp = wanted.total !== null;
@@ -87,7 +87,14 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   });
   if (work.status === 'too-hot') {
     const { reason, heat } = work;
-    return frozen({ status: 'impossible', because: 'too-hot', reason, reachable: null, heat });
+    const tooHot: ImpossibleBuffer = {
+      status: 'impossible',
+      because: 'too-hot',
+      reason,
+      reachable: null,
+      heat,
+    };
+    return frozenWithView(tooHot, viewImpossible);
   }
   const recipe: BufferRecipe = {
     ...work,

@@ -70,9 +70,12 @@ function resultOf(percent: number | undefined): string {
   return `the result would be ${short(Math.abs(percent))} % ${percent < 0 ? 'low' : 'high'}`;
 }
 
-/** A name at the head of a sentence; a locant such as that of p-nitrophenol stays small. */
+/** A name at the head of a sentence: `p-Nitrophenol`, since a locant stays small. */
 const capital = (name: string): string =>
-  /^[a-z]{2}/.test(name) ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+  name.replace(
+    /^(?:[a-zα-ω]-)?[a-z](?=[a-z])/,
+    (start) => start.slice(0, -1) + start.slice(-1).toUpperCase(),
+  );
 
 /** Two digits, or the whole number above that, as one would say it. */
 function short(x: number): string {

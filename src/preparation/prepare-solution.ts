@@ -11,6 +11,7 @@ import { fourDigits } from '../print-number.js';
 import { asBought, volumeOf } from '../recipe/as-bought.js';
 import { fumes } from '../recipe/order-of-work.js';
 import type { PouredPart, Recipe, RecipePart } from '../recipe/recipe.js';
+import { viewImpossible } from '../recipe/view-impossible.js';
 import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import type { HeatOfMixing } from '../safety/heat-of-mixing.js';
@@ -99,12 +100,12 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
   const flask = flasks.find(({ mL }) => mL * batches >= read.mL * (1 - 1e-9)) as Vessel;
   const mmol = molar * flask.mL;
   const made = ingredient.stock ? fromStock(read, ingredient.stock, flask) : fromBottle(read, flask);
-  if ('status' in made) return frozen(made);
+  if ('status' in made) return impossible(made);
 
   const solution: Solution = { mL: flask.mL, contents: [{ reagent, mmol }] };
   const [saturated] = precipitatesOf(equilibrate(solution));
   if (saturated)
-    return frozen({
+    return impossible({
       status: 'impossible',
       because: 'saturated',
       reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
@@ -113,7 +114,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
   const { parts, waterToMakeUp, dilutions, contributions } = made;
   const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks: checksOf(known) });
   if (work.status === 'too-hot')
-    return frozen({ status: 'impossible', because: 'too-hot', reason: work.reason, heat: work.heat });
+    return impossible({ status: 'impossible', because: 'too-hot', reason: work.reason, heat: work.heat });
   const recipe: PreparedSolution = {
     ...work,
     status: 'prepared',
@@ -146,6 +147,8 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
   };
   return frozenWithView(recipe, viewRecipe);
 }
+
+const impossible = (why: ImpossibleSolution): ImpossibleSolution => frozenWithView(why, viewImpossible);
 
 /** Whether more than 0.2 g of a solid goes into each millilitre (common practice for where to ask). */
 const isMuch = ([part]: readonly RecipePart[], mL: number): boolean =>

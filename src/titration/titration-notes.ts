@@ -4,7 +4,7 @@ import { noteOnSolid, type Precipitate } from '../equilibrium/precipitates.js';
 import type { System } from '../equilibrium/system.js';
 import type { Solution } from '../solution/solution.js';
 import { printFormula } from '../substance/print-formula.js';
-import type { CurveModel } from './model/curve-model.js';
+import type { CurveJump, CurveModel } from './model/curve-model.js';
 import type { EquivalencePoint } from './points/equivalence-points.js';
 import { whyNoPoint } from './points/why-no-point.js';
 import type { CurvePoint } from './sampling/curve.js';
@@ -33,6 +33,7 @@ export function titrationNotes(
       ...notesOnCapacity(...buffered.map(({ equilibrium }) => equilibrium.bufferCapacity)),
       ...notesOnSolids(states),
       ...notesOnGas(system),
+      ...curveModel.jumps().map(noteOnJump),
     ]),
   ];
 }
@@ -49,6 +50,10 @@ function notesOnSolids(
     }
   return [...worst.values()].map(({ found, mL }) => noteOnSolid(found, ` (here at ${mL.toFixed(2)} mL)`));
 }
+
+/** Far beyond its range a law may leave no ionic strength that agrees with itself near the one before. */
+const noteOnJump = ({ mL, before, after }: CurveJump): string =>
+  `The curve jumps at ${mL.toPrecision(6)} mL from pH ${before.toFixed(2)} to ${after.toFixed(2)}, and no volume has a pH between: the law of activity is far beyond its range there.`;
 
 /** What the exchange of carbon dioxide means for the points of the curve. */
 function notesOnGas({ gas, escape: leaving }: System): string[] {

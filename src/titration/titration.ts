@@ -33,7 +33,7 @@ export interface Titration {
   jumpAt(mL: number, options?: { readonly within?: number }): number;
   /** Every species after `mL` of titrant. */
   equilibriumAt(mL: number): Equilibrium;
-  /** The volume at which the curve first has this pH, mL; null where it never has. */
+  /** The volume at which the curve first has this pH, mL; null where it never has. A jump past it is in the `notes`. */
   volumeAt(pH: PH): number | null;
   /** All volumes at which the curve has this pH. */
   volumesAt(pH: PH): number[];

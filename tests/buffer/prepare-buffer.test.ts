@@ -143,6 +143,20 @@ test('two stocks without a concentration fill the volume between them', () => {
 });
 
 describe('cannot be done', () => {
+  test('and the numbers in the reason can be told apart', () => {
+    const recipe = prepareBuffer({
+      pH: 7,
+      molar: 1e-9,
+      mL: 100,
+      from: [reagents.sodiumDihydrogenPhosphate, reagents.disodiumHydrogenPhosphate],
+    });
+    if (recipe.status === 'prepared') return expect.unreachable();
+    const [, from, to, asked] = /pH ([\d.]+) to ([\d.]+), not ([\d.]+):/.exec(recipe.reason) ?? [];
+    expect(Number(asked) < Number(from) || Number(asked) > Number(to)).toBe(true);
+    expect(from).not.toBe(to);
+    expect(Number(from)).toBeCloseTo(recipe.reachable?.from ?? Number.NaN, 3);
+  });
+
   test.each<[string, BufferRequest, string, RegExp]>([
     [
       'above the salt alone',

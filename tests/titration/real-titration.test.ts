@@ -24,6 +24,7 @@ import { readConditions } from '../../src/equilibrium/conditions.js';
 import { systemOf } from '../../src/equilibrium/system.js';
 import { Faults } from '../../src/input/faults.js';
 import { mixtureModelOf } from '../../src/titration/model/mixture-model.js';
+import { crossingBetween } from '../../src/titration/model/monotone-pieces.js';
 import { realModel } from '../../src/titration/model/real-model.js';
 import { casesOf, type TitrationInput, titrationOf } from '../reference/vectors.js';
 
@@ -205,6 +206,36 @@ test('a curve that jumps past a pH does not have it there: the limiting law far 
   const found = titration.volumesAt(2.5);
   expect(found.length).toBe(1);
   for (const mL of found) expect(titration.pHAt(mL)).toBeCloseTo(2.5, 9);
+
+  const note = titration.notes.find((one) => /jumps/.test(one)) ?? '';
+  const [, at, before, after] = (/at ([\d.]+) mL from pH ([\d.-]+) to ([\d.-]+),/.exec(note) ?? []).map(
+    Number,
+  ) as [number, number, number, number];
+  expect(at).toBeGreaterThan(3.31);
+  expect(at).toBeLessThan(3.33);
+  // The rounding of the note: half a unit of its last digit.
+  expect(Math.abs(titration.pHAt(at - 1e-5) - before)).toBeLessThan(0.006);
+  expect(Math.abs(titration.pHAt(at + 1e-5) - after)).toBeLessThan(0.006);
+  // From the start to the end of the curve each pH between is passed an odd number of times, the jump included.
+  const [start, end] = [titration.pHAt(0), titration.pHAt(1e9)];
+  for (let pH = start + 0.037; pH < end; pH += 0.1) {
+    if (Math.min(Math.abs(pH - before), Math.abs(pH - after)) < 0.006) continue; // the rounding of the note
+    const jumped = pH < before && pH > after;
+    expect((titration.volumesAt(pH).length + (jumped ? 1 : 0)) % 2, `pH ${pH}`).toBe(1);
+  }
+});
+
+test('a titration within the range of its law names no jump', () => {
+  for (const conditions of manners)
+    expect(titrate({ analyte, titrant, conditions }).notes.join(' ')).not.toMatch(/jumps/);
+});
+
+test('a crossing without a finite value is an error, never an answer that is missing', () => {
+  expect(() => crossingBetween((mL) => (mL > 1 && mL < 2 ? Number.NaN : mL - 1.5), 0, 3)).toThrow(
+    /no value at 1\.5 mL/,
+  );
+  expect(crossingBetween((mL) => mL - 1.5, 0, 3)).toBe(1.5);
+  expect(crossingBetween((mL) => mL + 0.1, 0, 3)).toBe(0);
 });
 
 test('no answer depends on what was asked before, to the last digit', () => {

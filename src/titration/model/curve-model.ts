@@ -3,6 +3,13 @@ import type { PH } from '../../equilibrium/quantities.js';
 import type { InflectionPoint } from '../points/inflection-points.js';
 import type { Curve, CurvePoint } from '../sampling/curve.js';
 
+/** Where a curve goes from one pH to another within the rounding of a volume. */
+export interface CurveJump {
+  readonly mL: number;
+  readonly before: PH;
+  readonly after: PH;
+}
+
 /** The curve of a titration. Volumes are mL of titrant, already read. */
 export interface CurveModel {
   pHAt(mL: number): PH;
@@ -13,6 +20,8 @@ export interface CurveModel {
   curveAt(volumes: readonly number[]): Curve;
   /** All volumes at which the curve has a pH, in ascending order. */
   volumesAt(pH: PH): number[];
+  /** Where the curve jumps: the pH between are those of no volume. */
+  jumps(): CurveJump[];
   inflections(): InflectionPoint[];
   /** From 0 to `upTo` mL, with as many points as make neighbours differ by at most `maxStep` in pH. */
   curveUpTo(upTo: number, maxStep: number): Curve;

@@ -40,6 +40,7 @@ export function idealModel(mixture: MixtureModel): CurveModel {
       const mL = volumeOfMixture(mixture, 10 ** -pH, charges);
       return mL >= 0 && mL <= titrationLimits.mL ? [mL] : [];
     },
+    jumps: () => [],
     inflections: () => inflectionsOf(mixture),
     curveUpTo: (upTo, maxStep) => adaptiveCurve(mixture, upTo, maxStep),
     columnAt: (mL) => columnAt(mixture, mL),

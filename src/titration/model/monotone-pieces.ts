@@ -2,6 +2,7 @@ import { numberAt } from '../../solver/number-at.js';
 import { rootBetween } from '../../solver/root-between.js';
 import type { CurvePoint } from '../sampling/curve.js';
 import { titrationLimits } from '../titration-limits.js';
+import type { CurveJump } from './curve-model.js';
 
 /** A curve in pieces on each of which pH rises or falls throughout. */
 export interface MonotonePieces {
@@ -14,8 +15,9 @@ export interface MonotonePieces {
 /**
  * Cuts a curve that may turn into monotone pieces.
  *
- * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
- * does. A change of sign of the slope between neighbours is a turn. It is found and put in, so that the curve is
+ * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity
+ * coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
+ * does, or no double is left between the two: there the curve jumps ({@link jumpsOf}). A change of sign of the slope between neighbours is a turn. It is found and put in, so that the curve is
  * monotone between points. What turns twice within an interval is missed.
  *
  * @param pointAt - the curve
@@ -23,18 +25,36 @@ export interface MonotonePieces {
  * @internal
  */
 export function monotonePiecesOf(pointAt: (mL: number) => CurvePoint, analyte: number): MonotonePieces {
-  const points = refinedPoints(pointAt, geometricVolumes(analyte), 0.05);
+  const points = refinedPoints(pointAt, geometricVolumes(analyte), widestStep);
   if (isFlat(points)) return { points: points.slice(0, 1), turns: [] };
   const turns = turnsOf(pointAt, points);
   return { points: [...points, ...turns.map(pointAt)].sort((a, b) => a.mL - b.mL), turns };
 }
 
-/** Pairs of volumes, mL, between which the curve passes a pH; equal where it has the pH exactly there. @internal */
+/** The widest step in pH from one point of the pieces to the next, but for a jump. */
+const widestStep = 0.05;
+
+const isJump = (point: CurvePoint, next: CurvePoint): boolean => Math.abs(next.pH - point.pH) > widestStep;
+
+/** The pairs of points between which the curve jumps: no double lies between their volumes. @internal */
+export function jumpsOf({ points }: MonotonePieces): CurveJump[] {
+  return points.flatMap((point, k) => {
+    const next = points[k + 1];
+    return next && isJump(point, next) ? [{ mL: next.mL, before: point.pH, after: next.pH }] : [];
+  });
+}
+
+/**
+ * Pairs of volumes, mL, between which the curve passes a pH; equal where it has the pH exactly there. What it jumps past
+ * it has nowhere.
+ *
+ * @internal
+ */
 export function passagesOf({ points }: MonotonePieces, pH: number): (readonly [number, number])[] {
   return points.flatMap((point, k): (readonly [number, number])[] => {
     const next = points[k + 1];
     if (point.pH === pH) return [[point.mL, point.mL]];
-    if (!next || next.pH === pH || point.pH < pH === next.pH < pH) return [];
+    if (!next || next.pH === pH || point.pH < pH === next.pH < pH || isJump(point, next)) return [];
     return [[point.mL, next.mL]];
   });
 }
@@ -97,7 +117,20 @@ function turnsOf(pointAt: (mL: number) => CurvePoint, points: readonly CurvePoin
   return points.flatMap((point, k) => {
     const next = points[k + 1];
     if (!next || !(point.slope * next.slope < 0)) return [];
-    const turn = rootBetween((mL) => pointAt(mL).slope, point.mL, next.mL);
-    return turn.status === 'found' ? [turn.x] : [];
+    return [crossingBetween((mL) => pointAt(mL).slope, point.mL, next.mL)];
   });
+}
+
+/**
+ * The place between two at which a function crosses zero. Where the signs at both come out alike by rounding, it is the
+ * end that is nearer to zero.
+ *
+ * @throws Error where the function is no finite number: no answer may be lost for that
+ * @internal
+ */
+export function crossingBetween(f: (mL: number) => number, low: number, high: number): number {
+  const crossing = rootBetween(f, low, high);
+  if (crossing.status === 'found') return crossing.x;
+  if (crossing.status === 'no-sign-change') return crossing.nearest;
+  throw new Error(`the curve has no value at ${crossing.at} mL`);
 }

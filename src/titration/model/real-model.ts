@@ -1,11 +1,16 @@
 import { once } from '../../once.js';
-import { rootBetween } from '../../solver/root-between.js';
 import { realInflections } from '../points/real-inflections.js';
 import type { CurvePoint } from '../sampling/curve.js';
-import { titrationLimits } from '../titration-limits.js';
 import type { CurveModel } from './curve-model.js';
 import type { MixtureModel } from './mixture-model.js';
-import { type MonotonePieces, monotonePiecesOf, passagesOf, refinedVolumes } from './monotone-pieces.js';
+import {
+  crossingBetween,
+  jumpsOf,
+  type MonotonePieces,
+  monotonePiecesOf,
+  passagesOf,
+  refinedVolumes,
+} from './monotone-pieces.js';
 import {
   bentPointAt,
   newSearch,
@@ -41,6 +46,7 @@ export function realModel(mixtureModel: MixtureModel): CurveModel {
     pointAt: (mL) => realPointAt(mixture, mL, newSearch()),
     curveAt,
     volumesAt: (pH) => volumesAt(mixture, pieces(), pH),
+    jumps: () => jumpsOf(pieces()),
     inflections() {
       const search = newSearch();
       return realInflections((mL) => bentPointAt(mixture, mL, search), analyte);
@@ -59,20 +65,9 @@ function pointsFrom(mixture: RealMixture): (mL: number) => CurvePoint {
 /** All volumes at which the curve has a pH, mL, in ascending order. */
 function volumesAt(mixture: RealMixture, pieces: MonotonePieces, pH: number): number[] {
   const search = newSearch();
-  const pHAt = (mL: number) => realPHAt(mixture, mL, search);
-  const found = passagesOf(pieces, pH).flatMap(([low, high]) => {
-    if (low === high) return [low];
-    const crossing = rootBetween((mL) => pHAt(mL) - pH, low, high);
-    if (crossing.status === 'not-finite') return [];
-    // pH at an end may round to the other side of the pH asked for: then that end is the crossing
-    return [crossing.status === 'found' ? crossing.x : crossing.nearest];
-  });
-  return [...new Set(found)].filter((mL) => mL <= titrationLimits.mL && Math.abs(pHAt(mL) - pH) < largestGap);
+  const excess = (mL: number) => realPHAt(mixture, mL, search) - pH;
+  const found = passagesOf(pieces, pH).map(([low, high]) =>
+    low === high ? low : crossingBetween(excess, low, high),
+  );
+  return [...new Set(found)];
 }
-
-/**
- * The largest distance in pH of a crossing, where the steepest curve passes between neighbouring doubles. Where it is
- * larger, the curve jumps past that pH: the smallest self-consistent ionic strength no longer exists, far beyond the
- * range of the model.
- */
-const largestGap = 1e-3;

@@ -118,6 +118,13 @@ export function joinSegments(segments: readonly Segment[]): CurveModel {
           .filter((mL) => reaches(segment, mL) || segment.from + mL === 0)
           .map((mL) => mL + segment.from),
       ),
+    jumps: () =>
+      segments.flatMap((segment) =>
+        segment.curveModel
+          .jumps()
+          .filter(({ mL }) => reaches(segment, mL))
+          .map((jump) => ({ ...jump, mL: jump.mL + segment.from })),
+      ),
     inflections: () => segments.flatMap((segment) => pointsOfSegment(segment).inflections),
     curveUpTo(end, maxStep) {
       const curve = { mL: [] as number[], pH: [] as PH[], slope: [] as number[] };
