@@ -20,6 +20,7 @@ export {
 } from './substance/protolyte.js';
 export type { Hazard, HazardLimit } from './substance/hazard.js';
 export type { LeftOut } from './substance/left-out.js';
+export type { PrimaryStandard } from './substance/primary-standard.js';
 export { defineReagent, type Ion, type Reagent } from './substance/reagent.js';
 export { pHStandards } from './catalogue/primary-ph-standards.js';
 export type { PHStandard } from './substance/ph-standard.js';
@@ -176,7 +177,7 @@ export {
   planAdditions,
 } from './preparation/plan-additions.js';
 export type { Vessel } from './catalogue/glassware.js';
-export type { Standardisation } from './catalogue/standardisation.js';
+export type { StandardisationNeeded } from './catalogue/standardisation.js';
 export type { Dilution } from './preparation/dilution-to.js';
 export {
   type ImpossibleSolution,
@@ -184,6 +185,7 @@ export {
   type PreparedSolution,
   preparationDefaults,
   prepareSolution,
+  type Standardisation,
 } from './preparation/prepare-solution.js';
 export {
   prepareSession,

@@ -1,6 +1,6 @@
 import { type MeasuredIngredient, readIngredient } from '../buffer/read-ingredient.js';
 import { flasks as isoFlasks, pipettes as isoPipettes, type Vessel } from '../catalogue/glassware.js';
-import { type Standardisation, standardisation } from '../catalogue/standardisation.js';
+import { type StandardisationNeeded, standardisation } from '../catalogue/standardisation.js';
 import { entryOf } from '../entry-of.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
@@ -16,6 +16,7 @@ import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import type { HeatOfMixing } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
+import type { PrimaryStandard } from '../substance/primary-standard.js';
 import type { Reagent } from '../substance/reagent.js';
 import { type Dilution, dilutionTo } from './dilution-to.js';
 
@@ -55,6 +56,11 @@ export interface PreparedSolution extends Recipe {
   /** The dilutions in order, where it is made from a stock. */
   readonly dilutions: readonly Dilution[];
 }
+
+/** Whether a solution of a reagent has the concentration that was weighed, or is to be standardised. */
+export type Standardisation =
+  | ({ readonly kind: 'primary' } & PrimaryStandard)
+  | ({ readonly kind: 'needed' } & StandardisationNeeded);
 
 /** Why a solution cannot be made from what was given. */
 export interface ImpossibleSolution {
@@ -110,7 +116,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
       because: 'saturated',
       reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
     });
-  const known = entryOf(standardisation, reagent.id) ?? null;
+  const known = standardisationOf(reagent);
   const { parts, waterToMakeUp, dilutions, contributions } = made;
   const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks: checksOf(known) });
   if (work.status === 'too-hot')
@@ -138,7 +144,9 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
         : work.steps,
     notes: [
       ...(batches > 1 ? [`Make ${batches} flasks of it: the recipe is for one.`] : []),
-      ...(known?.kind === 'primary' ? [`A primary standard: ${known.treatment}.`] : []),
+      ...(known?.kind === 'primary'
+        ? [`A primary standard for ${known.standardises}: ${known.treatment}.`]
+        : []),
       ...(isMuch(parts, flask.mL)
         ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.']
         : []),
@@ -149,6 +157,12 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
 }
 
 const impossible = (why: ImpossibleSolution): ImpossibleSolution => frozenWithView(why, viewImpossible);
+
+function standardisationOf({ id, primaryStandard }: Reagent): Standardisation | null {
+  if (primaryStandard) return { kind: 'primary', ...primaryStandard };
+  const needed = entryOf(standardisation, id);
+  return needed ? { kind: 'needed', ...needed } : null;
+}
 
 /** Whether more than 0.2 g of a solid goes into each millilitre (common practice for where to ask). */
 const isMuch = ([part]: readonly RecipePart[], mL: number): boolean =>

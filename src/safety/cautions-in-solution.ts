@@ -1,5 +1,6 @@
 import type { Solution } from '../solution/solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
+import { concernOf, concernPercent } from './concern-of.js';
 import { capitalised } from './print-hazard.js';
 
 /**
@@ -18,11 +19,13 @@ export const cautionsInSolution = ({ mL, contents }: Solution): readonly string[
     const molar = mmol / mL;
     const percent = (molar * molarMass) / 10;
     const label = `${name}, ${rounded(molar, 3)} mol/L (about ${rounded(percent, 2)} % by mass)`;
+    const concern = percent >= concernPercent ? concernOf(reagent) : [];
     const reachedLimit = hazard.limits.find((limit) => percent >= limit.percent);
-    if (reachedLimit) return [`${label}: ${capitalised(reachedLimit.effect)}. ${hazard.words}`];
+    if (reachedLimit) return [`${label}: ${capitalised(reachedLimit.effect)}. ${hazard.words}`, ...concern];
     const [lowest] = hazard.limits.slice(-1);
     return [
       `${label}: below the limits of classification, the lowest of which is ${lowest?.percent} % by mass; rinse splashes off all the same.`,
+      ...concern,
     ];
   });
 

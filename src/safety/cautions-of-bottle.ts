@@ -1,3 +1,4 @@
+import { concernOf } from './concern-of.js';
 import { printHazard } from './print-hazard.js';
 import type { Bottle } from './read-handled.js';
 
@@ -9,8 +10,8 @@ import type { Bottle } from './read-handled.js';
  */
 export function cautionsOfBottle(bottle: Bottle): readonly string[] {
   const { name, hazard } = bottle;
-  if (hazard !== undefined) return [`${name}: ${printHazard(hazard)}`];
-  return 'protolytes' in bottle
-    ? bottle.protolytes.flatMap(({ protolyte }) => cautionsOfBottle(protolyte))
-    : [];
+  const concern = concernOf(bottle);
+  if (hazard !== undefined) return [`${name}: ${printHazard(hazard)}`, ...concern];
+  const ofParts = 'protolytes' in bottle ? bottle.protolytes : [];
+  return [...ofParts.flatMap(({ protolyte }) => cautionsOfBottle(protolyte)), ...concern];
 }

@@ -68,6 +68,8 @@ export interface Indicator {
   readonly alternatives?: IndicatorAlternatives;
   /** The usual cautions, in plain words; the safety data sheet of the bottle comes first. */
   readonly hazard?: string;
+  /** Of its place on the candidate list of substances of very high concern (REACH); left out where it is not on it. */
+  readonly veryHighConcern?: Source;
   /** Why it is not to be used for end points. Rankings leave it out unless `include` names it. */
   readonly notForUse?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];

@@ -72,6 +72,8 @@ export interface Protolyte<Formula extends string = string> {
   readonly solids?: readonly SparinglySoluble[];
   /** The usual caution, in plain words (from memory, no substitute for the safety data sheet). */
   readonly hazard?: string;
+  /** Of its place on the candidate list of substances of very high concern (REACH); left out where it is not on it. */
+  readonly veryHighConcern?: Source;
   /** Why it is no buffer for a teaching lab. `chooseBuffer` leaves it out unless `include` names its id. */
   readonly notForBuffers?: { readonly reason: string; readonly source: Source };
   readonly notes?: readonly string[];
@@ -119,7 +121,18 @@ export function defineProtolyte<const Formula extends string>(
 }
 
 const keys = {
-  protolyte: ['id', 'name', 'species', 'steps', 'alternatives', 'solids', 'hazard', 'notForBuffers', 'notes'],
+  protolyte: [
+    'id',
+    'name',
+    'species',
+    'steps',
+    'alternatives',
+    'solids',
+    'hazard',
+    'veryHighConcern',
+    'notForBuffers',
+    'notes',
+  ],
   species: ['formula', 'charge'],
   step: [
     'pKa',
@@ -161,7 +174,7 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
 
   if (unread.hazard !== undefined) faults.text(unread.hazard, at(path, 'hazard'), 'a text', noteLength);
   const read = { ...unread, species, steps } as unknown as Protolyte;
-  const { alternatives, notForBuffers, notes, solids } = unread;
+  const { alternatives, notForBuffers, notes, solids, veryHighConcern } = unread;
   return {
     ...read,
     ...(alternatives !== undefined && {
@@ -170,6 +183,9 @@ export function readProtolyte(value: unknown, path: string, faults: Faults): Pro
         .map((item, index) =>
           readAlternative(item, `${at(path, 'alternatives')}[${index}]`, steps.length, faults),
         ),
+    }),
+    ...(veryHighConcern !== undefined && {
+      veryHighConcern: readSource(veryHighConcern, at(path, 'veryHighConcern'), faults),
     }),
     ...(notForBuffers !== undefined && {
       notForBuffers: readReason(notForBuffers, at(path, 'notForBuffers'), faults),

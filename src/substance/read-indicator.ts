@@ -19,6 +19,7 @@ const keys = {
     'stock',
     'alternatives',
     'hazard',
+    'veryHighConcern',
     'notForUse',
     'notes',
   ],
@@ -72,6 +73,7 @@ function readWithin(value: unknown, path: string, faults: Faults, levels: number
     ...optional('stock', (item, here) => readStock(item, here, faults)),
     ...optional('alternatives', (item, here) => readAlternatives(item, here, faults)),
     ...optional('hazard', text),
+    ...optional('veryHighConcern', (item, here) => readSource(item, here, faults)),
     ...optional('notForUse', (item, here) => readNotForUse(item, here, faults)),
     ...optional('notes', (item, here) =>
       faults.list(item, here, 'a list of notes', 0, 100).map((note, k) => text(note, `${here}[${k}]`)),

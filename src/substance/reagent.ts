@@ -3,6 +3,7 @@ import { at, Faults } from '../input/faults.js';
 import { readSource, type Source } from '../source.js';
 import { type Hazard, readHazard } from './hazard.js';
 import { readMolarMass } from './molar-mass.js';
+import { type PrimaryStandard, readPrimaryStandard } from './primary-standard.js';
 import { type Protolyte, protolyteLimits, readProtolyte } from './protolyte.js';
 import { wanted } from './wanted.js';
 
@@ -30,6 +31,10 @@ export interface Reagent {
    * bottle comes first.
    */
   readonly hazard?: string | Hazard;
+  /** Of its place on the candidate list of substances of very high concern (REACH); left out where it is not on it. */
+  readonly veryHighConcern?: Source;
+  /** How it is weighed as a primary standard; left out where it is none. */
+  readonly primaryStandard?: PrimaryStandard;
   readonly source?: Source;
 }
 
@@ -63,7 +68,18 @@ export function defineReagent(reagent: Reagent): Reagent {
   return frozen(checked);
 }
 
-const keys = ['id', 'name', 'formula', 'molarMass', 'protolytes', 'ions', 'hazard', 'source'];
+const keys = [
+  'id',
+  'name',
+  'formula',
+  'molarMass',
+  'protolytes',
+  'ions',
+  'hazard',
+  'veryHighConcern',
+  'primaryStandard',
+  'source',
+];
 
 /** Reads a reagent from a caller's value, noting every fault, and fills in the molar mass. @internal */
 export function readReagent(value: unknown, path: string, faults: Faults): Reagent {
@@ -87,12 +103,18 @@ export function readReagent(value: unknown, path: string, faults: Faults): Reage
       return { ion: readIon(part.ion, `${here}.ion`, faults), count: readCount(part.count, here, faults) };
     });
 
-  const hazard =
-    unread.hazard === undefined ? {} : { hazard: readHazard(unread.hazard, at(path, 'hazard'), faults) };
-  const source =
-    unread.source === undefined ? {} : { source: readSource(unread.source, at(path, 'source'), faults) };
+  const optional = <Key extends string, T>(
+    key: Key,
+    readOne: (item: unknown, here: string, noted: Faults) => T,
+  ) => (unread[key] === undefined ? {} : { [key]: readOne(unread[key], at(path, key), faults) });
+  const read = {
+    ...optional('hazard', readHazard),
+    ...optional('veryHighConcern', readSource),
+    ...optional('primaryStandard', readPrimaryStandard),
+    ...optional('source', readSource),
+  };
 
-  const reagent = { ...unread, protolytes, ions, ...hazard, ...source } as unknown as Reagent;
+  const reagent = { ...unread, protolytes, ions, ...read } as unknown as Reagent;
   if (unread.molarMass !== undefined) {
     faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { above: 0, to: 1e6 });
     if (unread.formula !== undefined) faults.text(unread.formula, at(path, 'formula'), 'a formula');

@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import {
   addWater,
   aliquot,
+  findById,
   makeSolution,
   makeStock,
   type PreparedSolution,
   prepareSolution,
+  type Reagent,
   reagents,
   type Solution,
 } from 'protolysis';
@@ -109,6 +111,26 @@ describe('a recipe for a solution', () => {
     );
     for (const id of acid.standardisation?.kind === 'needed' ? acid.standardisation.against : [])
       expect(Object.keys(reagents)).toContain(id);
+  });
+
+  test('takes it from the reagent that it is a primary standard, also from one of the user', () => {
+    const { sulfamicAcid, borax } = reagents;
+    const made = prepared(prepareSolution({ from: sulfamicAcid, molar: 0.1, mL: 100 }));
+    expect(made.standardisation).toMatchObject({ kind: 'primary', standardises: 'bases' });
+    expect(made.notes[0]).toBe('A primary standard for bases: dried in a desiccator.');
+    const { primaryStandard: _, ...technical } = borax;
+    expect(prepared(prepareSolution({ from: technical, molar: 0.01, mL: 100 })).standardisation).toBeNull();
+  });
+
+  test('standardises acids and bases against primary standards for them', () => {
+    const against = (reagent: Reagent) => {
+      const stock = makeSolution({ mL: 100, contents: [{ reagent, molar: 1 }] });
+      const { standardisation } = prepared(prepareSolution({ from: stock, molar: 0.1, mL: 100 }));
+      const ids = standardisation?.kind === 'needed' ? standardisation.against : [];
+      return ids.map((id) => findById<Reagent>(reagents, id).primaryStandard?.standardises);
+    };
+    expect(new Set(against(reagents.hydrochloricAcid))).toEqual(new Set(['acids']));
+    expect(new Set(against(reagents.sodiumHydroxide))).toEqual(new Set(['bases']));
   });
 
   test('says why there is none', () => {

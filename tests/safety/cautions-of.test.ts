@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hydrocyanic } from '../../src/acids.js';
+import * as acids from '../../src/acids.js';
 import { prepareBuffer } from '../../src/buffer/prepare-buffer.js';
 import { equilibrate } from '../../src/equilibrium/equilibrate.js';
-import { methylYellow } from '../../src/indicators.js';
+import * as indicators from '../../src/indicators.js';
 import { InputError } from '../../src/input/input-error.js';
 import * as reagents from '../../src/reagents.js';
 import { cautionsOf, lastCaution } from '../../src/safety/cautions-of.js';
@@ -12,6 +12,8 @@ import { makeSolution } from '../../src/solution/make-solution.js';
 import { titrate } from '../../src/titration/titrate.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
+const { hydrocyanic } = acids;
+const { methylYellow } = indicators;
 const { hydrochloricAcid, sodiumCarbonate, sodiumChloride, sodiumHydroxide } = reagents;
 const sample = { mL: 50, contents: [{ reagent: sodiumCarbonate, mmol: 2 }] };
 const titrant = { mL: 1000, contents: [{ reagent: hydrochloricAcid, mmol: 100 }] };
@@ -172,3 +174,33 @@ function faultOf(call: () => unknown): InputError {
   }
   throw new Error('no InputError');
 }
+
+describe('substances of very high concern', () => {
+  const listed = /candidate list of substances of very high concern \(REACH\).*See the safety data sheet\.$/;
+
+  test.each([
+    reagents.boricAcid,
+    reagents.borax,
+    reagents.disodiumTetraborate,
+    acids.hydrazinium,
+    acids.chromic,
+    acids.arsenic,
+    acids.ethylenediammonium,
+    indicators.phenolphthalein,
+    indicators.congoRed,
+  ])('are named: $id', (substance) =>
+    expect(cautionsOf(substance).filter((caution) => listed.test(caution)).length).toBe(1),
+  );
+
+  test('are not named where a substance is not on the list', () =>
+    expect(cautionsOf([reagents.sodiumCarbonate, indicators.methylOrange]).join(' ')).not.toMatch(/REACH/));
+
+  // Half and twice the 0.1 % by mass from which a mixture has to name them.
+  test.each([
+    [0.05, 0],
+    [0.2, 1],
+  ])('in a solution of %d % by mass are named %d times', (percent, times) => {
+    const solution = makeSolution({ mL: 100, contents: [{ reagent: reagents.boricAcid, grams: percent }] });
+    expect(cautionsOf(solution).filter((caution) => listed.test(caution)).length).toBe(times);
+  });
+});

@@ -1,4 +1,5 @@
 import { cataloguedProtolyte } from '../catalogued.js';
+import { candidateList } from '../very-high-concern.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Ammonium and ammonia. */
@@ -213,6 +214,7 @@ export const hydrazinium = /*#__PURE__*/ cataloguedProtolyte({
     reason: 'it is toxic and may cause cancer',
     source: hazardPractice,
   },
+  veryHighConcern: candidateList,
 });
 
 /** Ethane-1,2-diammonium, its first base, and ethylenediamine. */
@@ -260,6 +262,7 @@ export const ethylenediammonium = /*#__PURE__*/ cataloguedProtolyte({
       },
     },
   ],
+  veryHighConcern: candidateList,
 });
 
 /** Pyridinium and pyridine. */

@@ -17,6 +17,7 @@ import {
   sodiumSulfate,
   trisodiumPhosphate,
 } from '../sparingly-soluble.js';
+import { candidateList } from '../very-high-concern.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */
@@ -318,6 +319,7 @@ export const boric = /*#__PURE__*/ cataloguedProtolyte({
     'Polyborates form above about 0.025 mol/L of boron in all: for dilute solutions only.',
   ],
   hazard: 'May damage fertility and the unborn child.',
+  veryHighConcern: candidateList,
 });
 
 /** Orthosilicic acid and the silicates. */
@@ -499,6 +501,7 @@ export const arsenic = /*#__PURE__*/ cataloguedProtolyte({
     reason: 'it is very toxic and may cause cancer',
     source: hazardPractice,
   },
+  veryHighConcern: candidateList,
 });
 
 /** Chromic acid, hydrogenchromate, chromate. */
@@ -534,6 +537,7 @@ export const chromic = /*#__PURE__*/ cataloguedProtolyte({
     reason: 'it is very toxic and may cause cancer',
     source: hazardPractice,
   },
+  veryHighConcern: candidateList,
 });
 
 /** Hydrofluoric acid and fluoride. */

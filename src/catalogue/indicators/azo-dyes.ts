@@ -1,4 +1,5 @@
 import { cataloguedIndicator } from '../catalogued.js';
+import { candidateList } from '../very-high-concern.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   bishop,
@@ -87,6 +88,7 @@ export const congoRed = /*#__PURE__*/ cataloguedIndicator({
     reason: 'it may cause cancer and harm the unborn child, and other indicators take its place',
     source: { kind: 'commonPractice', note: 'teaching laboratories do not use it any more' },
   },
+  veryHighConcern: candidateList,
 });
 
 /** Methyl orange, red to yellow-orange. */

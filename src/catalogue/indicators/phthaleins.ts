@@ -1,4 +1,5 @@
 import { cataloguedIndicator } from '../catalogued.js';
+import { candidateList } from '../very-high-concern.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,
@@ -64,6 +65,7 @@ export const phenolphthalein = /*#__PURE__*/ cataloguedIndicator({
     'The pH at which pink is first seen moves with the logarithm of the amount added. The colour fades above pH 12.',
     'pKIn: effective; two steps 8.9 and 9.4 reported.',
   ],
+  veryHighConcern: candidateList,
 });
 
 /** o-Cresolphthalein, colourless to red. */

@@ -1,6 +1,8 @@
 import { boric } from '../acids/inorganic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
+import { candidateList } from '../very-high-concern.js';
 import { boronLimit } from './concentration-limits.js';
 
 /** Boric acid, H3BO3. */
@@ -16,6 +18,7 @@ export const boricAcid = /*#__PURE__*/ cataloguedReagent({
     words: 'Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
+  veryHighConcern: candidateList,
 });
 
 /**
@@ -34,6 +37,12 @@ export const borax = /*#__PURE__*/ cataloguedReagent({
     words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
+  primaryStandard: {
+    standardises: 'acids',
+    treatment: 'kept over a saturated solution of sodium chloride and sucrose, so that it keeps its water',
+    source: standardsPractice,
+  },
+  veryHighConcern: candidateList,
 });
 
 /** Disodium tetraborate, Na2B4O7. Anhydrous borax. */
@@ -49,4 +58,5 @@ export const disodiumTetraborate = /*#__PURE__*/ cataloguedReagent({
     words: 'Irritates the eyes. Do not raise dust; who is or may be pregnant should not handle it.',
     source: boronLimit,
   },
+  veryHighConcern: candidateList,
 });

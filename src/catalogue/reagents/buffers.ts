@@ -4,6 +4,7 @@ import * as buffers from '../acids/buffers.js';
 import { edta } from '../acids/other-organic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { chloride, sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
 
 // Biological buffers, as the free acid or base that is sold.
 
@@ -16,6 +17,11 @@ export const tris = /*#__PURE__*/ cataloguedReagent({
   protolytes: [{ protolyte: buffers.tris, count: 1 }],
   ions: [],
   hazard: 'May irritate eyes and skin. For solutions, see the safety data sheet.',
+  primaryStandard: {
+    standardises: 'acids',
+    treatment: 'dried at 100 to 105 °C, and cooled in a desiccator',
+    source: standardsPractice,
+  },
 });
 
 /** Tris hydrochloride, (HOCH2)3CNH2·HCl. */

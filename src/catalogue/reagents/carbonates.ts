@@ -1,6 +1,7 @@
 import { carbonic } from '../acids/inorganic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
 
 /** Sodium carbonate, Na2CO3. Anhydrous (soda ash); a primary standard for acids when dried. */
 export const sodiumCarbonate = /*#__PURE__*/ cataloguedReagent({
@@ -12,6 +13,11 @@ export const sodiumCarbonate = /*#__PURE__*/ cataloguedReagent({
   ions: [{ ion: sodium, count: 2 }],
   hazard:
     'Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.',
+  primaryStandard: {
+    standardises: 'acids',
+    treatment: 'dried at 250 to 270 °C for two hours, and cooled in a desiccator',
+    source: standardsPractice,
+  },
 });
 
 /** Sodium carbonate monohydrate, Na2CO3·H2O. */

@@ -2,6 +2,7 @@ import { acetic, benzoic, formic, lactic } from '../acids/carboxylic.js';
 import { ascorbic } from '../acids/other-organic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Formic acid, HCOOH. */
@@ -116,6 +117,7 @@ export const benzoicAcid = /*#__PURE__*/ cataloguedReagent({
   ions: [],
   hazard:
     'Irritates the skin and can damage the eyes badly; the dust harms the lungs if breathed in again and again. For solutions, see the safety data sheet.',
+  primaryStandard: { standardises: 'bases', treatment: 'dried in a desiccator', source: standardsPractice },
 });
 
 /** Sodium benzoate, C6H5COONa. */

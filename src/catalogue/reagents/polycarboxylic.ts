@@ -3,6 +3,7 @@ import type { Reagent } from '../../substance/reagent.js';
 import { citric, malic, oxalic, phthalic, succinic, tartaric } from '../acids/polycarboxylic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
 
 /** Oxalic acid, H2C2O4. */
 export const oxalicAcid = /*#__PURE__*/ cataloguedReagent({
@@ -26,6 +27,7 @@ export const oxalicAcidDihydrate = /*#__PURE__*/ cataloguedReagent({
   ions: [],
   hazard:
     'Harmful if swallowed or through the skin, as oxalates are, and can damage the eyes badly. For solutions, see the safety data sheet.',
+  primaryStandard: { standardises: 'bases', treatment: 'taken as it is, air-dry', source: standardsPractice },
 });
 
 /** Sodium oxalate, Na2C2O4. A primary standard. */
@@ -173,6 +175,11 @@ export const potassiumHydrogenPhthalate = /*#__PURE__*/ cataloguedReagent({
   molarMass: 204.2223,
   protolytes: [{ protolyte: phthalic, count: 1 }],
   ions: [{ ion: potassium, count: 1 }],
+  primaryStandard: {
+    standardises: 'bases',
+    treatment: 'dried at 110 to 120 °C for two hours, and cooled in a desiccator',
+    source: standardsPractice,
+  },
 });
 
 /** Citric acid, H3C6H5O7. */

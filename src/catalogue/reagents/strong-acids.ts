@@ -1,6 +1,7 @@
 import { iodic, sulfamic, sulfuric } from '../acids/inorganic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
+import { standardsPractice } from '../primary-standards.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 // Strong acids, as their anions alone: the protons follow from the charge balance. They count as fully ionised in
@@ -124,6 +125,11 @@ export const potassiumHydrogenDiiodate = /*#__PURE__*/ cataloguedReagent({
   ions: [{ ion: potassium, count: 1 }],
   hazard:
     'An oxidiser, and acid: harms skin and eyes. Keep it from anything that burns; see the safety data sheet.',
+  primaryStandard: {
+    standardises: 'bases',
+    treatment: 'dried at 110 °C for an hour, and cooled in a desiccator',
+    source: standardsPractice,
+  },
 });
 
 /** Sulfamic acid, H3NSO3. A primary standard for bases. */
@@ -135,4 +141,5 @@ export const sulfamicAcid = /*#__PURE__*/ cataloguedReagent({
   protolytes: [{ protolyte: sulfamic, count: 1 }],
   ions: [],
   hazard: 'Irritates skin and eyes, and harms life in water. See the safety data sheet.',
+  primaryStandard: { standardises: 'bases', treatment: 'dried in a desiccator', source: standardsPractice },
 });
