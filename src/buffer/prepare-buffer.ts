@@ -66,13 +66,13 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
 
   const amounts =
     ionicStrength === null ? findAmounts(wanted, []) : findAmountsWithSalt(ionicStrength, salt, wanted);
-  if (amounts.status === 'impossible') return frozenWithView(amounts, viewImpossible);
+  if (amounts.status === 'impossible') return impossible(amounts);
   const { solution } = amounts;
   const doses = amounts.doses.filter(({ units }) => units > 0);
   const { mL, conditions } = wanted;
   const equilibrium = equilibrate(solution, conditions);
   const [saturated] = precipitatesOf(equilibrium);
-  if (saturated) return frozenWithView(saturatedWith(saturated), viewImpossible);
+  if (saturated) return impossible(saturatedWith(saturated));
 
   const { pH } = equilibrium;
   const madeUp = wanted.total !== null;
@@ -87,14 +87,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   });
   if (work.status === 'too-hot') {
     const { reason, heat } = work;
-    const tooHot: ImpossibleBuffer = {
-      status: 'impossible',
-      because: 'too-hot',
-      reason,
-      reachable: null,
-      heat,
-    };
-    return frozenWithView(tooHot, viewImpossible);
+    return impossible({ status: 'impossible', because: 'too-hot', reason, reachable: null, heat });
   }
   const recipe: BufferRecipe = {
     ...work,
@@ -112,6 +105,8 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   };
   return frozenWithView(recipe, viewRecipe);
 }
+
+const impossible = (why: ImpossibleBuffer): ImpossibleBuffer => frozenWithView(why, viewImpossible);
 
 const atTemperatures = (solution: Solution, conditions: Conditions, temperatures: readonly number[]) =>
   temperatures.map((celsius) => ({ celsius, pH: pHOf(solution, { ...conditions, celsius }) }));

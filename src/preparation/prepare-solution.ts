@@ -142,16 +142,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
             ...checksOf(known),
           ]
         : work.steps,
-    notes: [
-      ...(batches > 1 ? [`Make ${batches} flasks of it: the recipe is for one.`] : []),
-      ...(known?.kind === 'primary'
-        ? [`A primary standard for ${known.standardises}: ${known.treatment}.`]
-        : []),
-      ...(isMuch(parts, flask.mL)
-        ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.']
-        : []),
-      ...work.notes,
-    ],
+    notes: [...notesOn(batches, known, isMuch(parts, flask.mL)), ...work.notes],
   };
   return frozenWithView(recipe, viewRecipe);
 }
@@ -163,6 +154,12 @@ function standardisationOf({ id, primaryStandard }: Reagent): Standardisation | 
   const needed = entryOf(standardisation, id);
   return needed ? { kind: 'needed', ...needed } : null;
 }
+
+const notesOn = (batches: number, known: Standardisation | null, much: boolean): string[] => [
+  ...(batches > 1 ? [`Make ${batches} flasks of it: the recipe is for one.`] : []),
+  ...(known?.kind === 'primary' ? [`A primary standard for ${known.standardises}: ${known.treatment}.`] : []),
+  ...(much ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.'] : []),
+];
 
 /** Whether more than 0.2 g of a solid goes into each millilitre (common practice for where to ask). */
 const isMuch = ([part]: readonly RecipePart[], mL: number): boolean =>
