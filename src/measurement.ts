@@ -57,6 +57,19 @@ export type {
   TitrationFit,
 } from './measurement/fit/titration-fit.js';
 
+// What does a class practise on?
+export type { BenchFault, BenchFaultKind } from './measurement/practice/bench-fault.js';
+export {
+  type Grade,
+  type GradedItem,
+  type GradeOptions,
+  gradeAnswer,
+} from './measurement/practice/grade-answer.js';
+export type { PracticeAnswer, PracticeKey } from './measurement/practice/practice-key.js';
+export { type PracticeOptions, practiceDefaults } from './measurement/practice/practice-options.js';
+export type { ReadingNoise } from './measurement/practice/run.js';
+export { type PracticeData, simulateReadings } from './measurement/practice/simulate-readings.js';
+
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
 

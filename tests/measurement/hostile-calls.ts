@@ -22,6 +22,12 @@ const line = {
 };
 const { phthalate, borax } = pHStandards;
 
+const { setup } = titration;
+const { key } = measurement.simulateReadings(titration, {
+  seed: 1,
+  faults: [{ kind: 'airBubble', mL: 0.5, after: 3 }],
+});
+
 /** Of each function of the entry, arguments that it answers to. A new export finds no line here and fails. */
 export const good: Record<string, readonly (readonly unknown[])[]> = {
   calibrateProbe: [
@@ -75,6 +81,25 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
         others: [{ method: 'fit', mL: { value: 5, standardUncertainty: 0.01, degreesOfFreedom: 9 } }],
       },
     ],
+  ],
+  gradeAnswer: [
+    [
+      { expected: key.expected, uncorrected: key.uncorrected },
+      { endpoints: [4.8], mmol: { aceticAcid: 0.4 }, faults: ['airBubble', 'drift'] },
+      { tolerance: { mL: 0.05, percent: 1 }, points: { endpoints: 1, mmol: 2, faults: 3 } },
+    ],
+  ],
+  simulateReadings: [
+    [
+      { setup },
+      {
+        seed: 1,
+        volumes: [0, 2, 4, 4.9, 5.1, 6],
+        noise: { pH: 0.01, mL: 0.01 },
+        faults: [{ kind: 'overshoot', mL: 0.5 }, { kind: 'drift', pH: 0.1 }, { kind: 'incrementsAsTotals' }],
+      },
+    ],
+    [{ setup }, { seed: 2 }],
   ],
   readReadings: [
     [

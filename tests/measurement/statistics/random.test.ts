@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { randomFrom, seedLimits } from '../../../src/measurement/statistics/random.js';
-import rows from '../../reference/random.json' with { type: 'json' };
+import rows from '../../reference/random-numbers.json' with { type: 'json' };
 
 const draws = (count: number, next: () => number) => Array.from({ length: count }, () => next());
 const mean = (values: readonly number[]) => values.reduce((sum, x) => sum + x, 0) / values.length;
 
-// Python's whole numbers and floats, by tests/reference/random.py: to the last bit.
+// Python's whole numbers and floats, by tests/reference/random-numbers.py: to the last bit.
 test.each(rows)(
   'the seed $seed gives the numbers that another language gives',
   ({ seed, uniform, normal }) => {

@@ -1,4 +1,4 @@
-"""The numbers of src/measurement/statistics/random.ts by another language: writes random.json beside it.
+"""The numbers of src/measurement/statistics/random.ts by another language: writes random-numbers.json beside it.
 
 SplitMix64 fills the state of xoshiro128**; 53 bits of two outputs make a uniform number; Karney's algorithm N makes
 normal ones. As a check of this script, SplitMix64 and xoshiro128** are held to outputs that are known of them (from

@@ -1,0 +1,111 @@
+import type { Faults } from '../../input/faults.js';
+import type { BenchFaultKind } from './bench-fault.js';
+import { practiceDefaults } from './practice-options.js';
+import { readFaultKind } from './read-bench-faults.js';
+
+/** Numbers of an answer or of a key. @internal */
+export interface Numbers {
+  readonly endpoints: readonly number[];
+  /** By the id of the reagent. */
+  readonly mmol: ReadonlyMap<string, number>;
+}
+
+/** What grading takes of a key. @internal */
+export interface KeyRead {
+  readonly expected: Numbers & { readonly faults: readonly BenchFaultKind[] };
+  readonly uncorrected: Numbers;
+}
+
+/** An answer that has been read; null where nothing was said of faults. @internal */
+export type AnswerRead = Numbers & { readonly faults: readonly BenchFaultKind[] | null };
+
+/** Options that have been read. @internal */
+export interface GradeHow {
+  readonly tolerance: { readonly mL: number; readonly percent: number };
+  readonly points: { readonly endpoints: number; readonly mmol: number; readonly faults: number };
+}
+
+const mostItems = 1000;
+
+/** Reads a key. @internal */
+export function readKey(value: unknown, faults: Faults): KeyRead {
+  const key = faults.object(value, 'key', 'a key, as from simulateReadings');
+  const expected = faults.object(key.expected, 'key.expected', 'the expected answer', answerKeys);
+  const uncorrected = faults.object(key.uncorrected, 'key.uncorrected', 'the answer without corrections', [
+    'endpoints',
+    'mmol',
+  ]);
+  return {
+    expected: {
+      ...readNumbers(expected, 'key.expected', faults),
+      faults: readKinds(expected.faults, 'key.expected.faults', faults),
+    },
+    uncorrected: readNumbers(uncorrected, 'key.uncorrected', faults),
+  };
+}
+
+const answerKeys = ['endpoints', 'mmol', 'faults'];
+
+/** Reads an answer to what a key asks. @internal */
+export function readAnswer(value: unknown, { expected }: KeyRead, faults: Faults): AnswerRead {
+  const unread = faults.object(value, 'answer', 'an answer { endpoints, mmol, faults }', answerKeys);
+  if (unread.mmol !== undefined)
+    faults.object(unread.mmol, 'answer.mmol', 'amounts by the id of the reagent', [...expected.mmol.keys()]);
+  return {
+    ...readNumbers({ endpoints: unread.endpoints ?? [], mmol: unread.mmol ?? {} }, 'answer', faults),
+    faults: unread.faults === undefined ? null : readKinds(unread.faults, 'answer.faults', faults),
+  };
+}
+
+function readNumbers(
+  { endpoints, mmol }: Readonly<Record<string, unknown>>,
+  path: string,
+  faults: Faults,
+): Numbers {
+  const volumes = { from: 0, to: 1e6 };
+  const amounts = faults.object(mmol, `${path}.mmol`, 'amounts in mmol by the id of the reagent');
+  return {
+    endpoints: Array.from(
+      faults.numbers(endpoints, `${path}.endpoints`, 'a volume in mL', volumes, mostItems),
+    ),
+    mmol: new Map(
+      Object.entries(amounts)
+        .slice(0, mostItems)
+        .map(([id, amount]) => [
+          id,
+          faults.number(amount, `${path}.mmol.${id}`, 'an amount in mmol', { from: 0, to: 1e12 }),
+        ]),
+    ),
+  };
+}
+
+function readKinds(value: unknown, path: string, faults: Faults): readonly BenchFaultKind[] {
+  const named = faults.list(value, path, 'a list of names of faults', 0, mostItems);
+  return [...new Set(named.map((kind, k) => readFaultKind(kind, `${path}[${k}]`, faults)))];
+}
+
+/** Reads how an answer is graded. @internal */
+export function readGradeOptions(value: unknown, faults: Faults): GradeHow {
+  const options = faults.object(value, 'options', 'options { tolerance, points }', ['tolerance', 'points']);
+  const tolerance = readPart(options.tolerance, 'tolerance', { from: 0, to: 1e6 }, faults);
+  const points = readPart(options.points, 'points', { from: 0, to: 1e6 }, faults);
+  return { tolerance, points };
+}
+
+function readPart<Part extends 'tolerance' | 'points'>(
+  value: unknown,
+  part: Part,
+  limits: { from: number; to: number },
+  faults: Faults,
+): GradeHow[Part] {
+  const defaults: Readonly<Record<string, number>> = practiceDefaults[part];
+  const keys = Object.keys(defaults);
+  const unread = faults.object(value ?? {}, `options.${part}`, `${part} { ${keys.join(', ')} }`, keys);
+  const numbers = keys.map((key) => [
+    key,
+    unread[key] === undefined
+      ? defaults[key]
+      : faults.number(unread[key], `options.${part}.${key}`, 'a number', limits),
+  ]);
+  return Object.fromEntries(numbers) as GradeHow[Part];
+}
