@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { benchFaultKinds } from '../../../src/measurement/practice/bench-effects.js';
 import { faultsOf, listed } from '../../faults-of.js';
 import reference from '../../reference/practice.json' with { type: 'json' };
+import stored from './practice-data.json' with { type: 'json' };
 
 const titrationOf = (reagent: Reagent, molar: number, titrant: Reagent) =>
   titrate({
@@ -35,8 +36,8 @@ test('each kind of fault that needs no carbon dioxide is among them', () => {
   ]);
 });
 
-// The stored data are those of this package at the time of writing; that they stay is the promise.
-test('the data of a seed stay what they are', async () => {
+// practice-data.json holds what this package made when it was written; that it stays is the promise.
+test('the data of a seed stay what they are', () => {
   const runs = [
     simulateReadings(carbonate, { seed: 17 }),
     simulateReadings(ammonia, {
@@ -47,12 +48,7 @@ test('the data of a seed stay what they are', async () => {
       ],
     }),
   ];
-  const stored = runs.map(({ readings, key: { expected, uncorrected } }) => ({
-    readings,
-    expected,
-    uncorrected,
-  }));
-  await expect(`${JSON.stringify(stored, null, 1)}\n`).toMatchFileSnapshot('practice-data.json');
+  expect(runs.map(({ readings, key: { expected } }) => ({ readings, expected }))).toEqual(stored);
 });
 
 describe('without errors', () => {
