@@ -3,8 +3,8 @@ import type { BenchFaultKind } from './bench-fault.js';
 import { practiceDefaults } from './practice-options.js';
 import { readFaultKind } from './read-bench-faults.js';
 
-/** Numbers of an answer or of a key. @internal */
-export interface Numbers {
+/** Numbers of an answer or of a key. */
+interface Numbers {
   readonly endpoints: readonly number[];
   /** By the id of the reagent. */
   readonly mmol: ReadonlyMap<string, number>;
