@@ -1,3 +1,4 @@
+import { shorten } from '../../input/describe-value.js';
 import type { Faults } from '../../input/faults.js';
 import type { BenchFaultKind } from './bench-fault.js';
 import { practiceDefaults } from './practice-options.js';
@@ -62,22 +63,25 @@ function readNumbers(
   path: string,
   faults: Faults,
 ): Numbers {
-  const volumes = { from: 0, to: 1e6 };
-  const amounts = faults.object(mmol, `${path}.mmol`, 'amounts in mmol by the id of the reagent');
+  const volumes = faults.numbers(endpoints, `${path}.endpoints`, 'a volume in mL', mLLimits, mostItems);
+  const amounts = Object.entries(
+    faults.object(mmol, `${path}.mmol`, 'amounts in mmol by the id of the reagent'),
+  );
+  if (amounts.length > mostItems)
+    faults.add('out-of-range', `${path}.mmol`, `at most ${mostItems} amounts`, amounts.length);
   return {
-    endpoints: Array.from(
-      faults.numbers(endpoints, `${path}.endpoints`, 'a volume in mL', volumes, mostItems),
-    ),
+    endpoints: Array.from(volumes),
     mmol: new Map(
-      Object.entries(amounts)
-        .slice(0, mostItems)
-        .map(([id, amount]) => [
-          id,
-          faults.number(amount, `${path}.mmol.${id}`, 'an amount in mmol', { from: 0, to: 1e12 }),
-        ]),
+      amounts.map(([id, amount]) => [
+        id,
+        faults.number(amount, `${path}.mmol.${shorten(id)}`, 'an amount in mmol', mmolLimits),
+      ]),
     ),
   };
 }
+
+const mLLimits = { from: 0, to: 1e6 };
+const mmolLimits = { from: 0, to: 1e12 };
 
 function readKinds(value: unknown, path: string, faults: Faults): readonly BenchFaultKind[] {
   const named = faults.list(value, path, 'a list of names of faults', 0, mostItems);
