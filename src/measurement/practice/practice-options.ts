@@ -38,10 +38,8 @@ const most = 10_000;
 export function readPracticeOptions(value: unknown, faults: Faults) {
   const keys = ['seed', 'volumes', 'noise', 'faults'];
   const unread = faults.object(value, 'options', 'options, such as { seed: 1 }', keys);
-  const noise = faults.object(unread.noise ?? {}, 'options.noise', 'standard deviations { pH, mL }', [
-    'pH',
-    'mL',
-  ]);
+  const { noise: given = {} } = unread;
+  const noise = faults.object(given, 'options.noise', 'standard deviations { pH, mL }', ['pH', 'mL']);
   const deviation = (key: 'pH' | 'mL', what: string) =>
     noise[key] === undefined
       ? practiceDefaults.noise[key]

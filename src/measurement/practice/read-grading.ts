@@ -50,10 +50,9 @@ const answerKeys = ['endpoints', 'mmol', 'faults'];
 /** Reads an answer to what a key asks. @internal */
 export function readAnswer(value: unknown, { expected }: KeyRead, faults: Faults): AnswerRead {
   const unread = faults.object(value, 'answer', 'an answer { endpoints, mmol, faults }', answerKeys);
-  if (unread.mmol !== undefined)
-    faults.object(unread.mmol, 'answer.mmol', 'amounts by the id of the reagent', [...expected.mmol.keys()]);
+  const { endpoints = [], mmol = {} } = unread;
   return {
-    ...readNumbers({ endpoints: unread.endpoints ?? [], mmol: unread.mmol ?? {} }, 'answer', faults),
+    ...readNumbers({ endpoints, mmol }, 'answer', faults, [...expected.mmol.keys()]),
     faults: unread.faults === undefined ? null : readKinds(unread.faults, 'answer.faults', faults),
   };
 }
@@ -62,11 +61,11 @@ function readNumbers(
   { endpoints, mmol }: Readonly<Record<string, unknown>>,
   path: string,
   faults: Faults,
+  ids?: readonly string[],
 ): Numbers {
   const volumes = faults.numbers(endpoints, `${path}.endpoints`, 'a volume in mL', mLLimits, mostItems);
-  const amounts = Object.entries(
-    faults.object(mmol, `${path}.mmol`, 'amounts in mmol by the id of the reagent'),
-  );
+  const what = 'amounts in mmol by the id of the reagent';
+  const amounts = Object.entries(faults.object(mmol, `${path}.mmol`, what, ids));
   if (amounts.length > mostItems)
     faults.add('out-of-range', `${path}.mmol`, `at most ${mostItems} amounts`, amounts.length);
   return {
@@ -90,26 +89,28 @@ function readKinds(value: unknown, path: string, faults: Faults): readonly Bench
 
 /** Reads how an answer is graded. @internal */
 export function readGradeOptions(value: unknown, faults: Faults): GradeHow {
-  const options = faults.object(value, 'options', 'options { tolerance, points }', ['tolerance', 'points']);
-  const tolerance = readPart(options.tolerance, 'tolerance', { from: 0, to: 1e6 }, faults);
-  const points = readPart(options.points, 'points', { from: 0, to: 1e6 }, faults);
-  return { tolerance, points };
+  const keys = ['tolerance', 'points'];
+  const { tolerance = {}, points = {} } = faults.object(
+    value,
+    'options',
+    'options { tolerance, points }',
+    keys,
+  );
+  return {
+    tolerance: readPart(tolerance, 'options.tolerance', practiceDefaults.tolerance, faults),
+    points: readPart(points, 'options.points', practiceDefaults.points, faults),
+  };
 }
 
-function readPart<Part extends 'tolerance' | 'points'>(
-  value: unknown,
-  part: Part,
-  limits: { from: number; to: number },
-  faults: Faults,
-): GradeHow[Part] {
-  const defaults: Readonly<Record<string, number>> = practiceDefaults[part];
+/** Numbers under the keys of their defaults, which stand in for what is left out. */
+function readPart<Part extends object>(value: unknown, path: string, defaults: Part, faults: Faults) {
   const keys = Object.keys(defaults);
-  const unread = faults.object(value ?? {}, `options.${part}`, `${part} { ${keys.join(', ')} }`, keys);
-  const numbers = keys.map((key) => [
+  const unread = faults.object(value, path, `numbers { ${keys.join(', ')} }`, keys);
+  const numbers = Object.entries(defaults).map(([key, usual]) => [
     key,
     unread[key] === undefined
-      ? defaults[key]
-      : faults.number(unread[key], `options.${part}.${key}`, 'a number', limits),
+      ? usual
+      : faults.number(unread[key], `${path}.${key}`, 'a number', { from: 0, to: 1e6 }),
   ]);
-  return Object.fromEntries(numbers) as GradeHow[Part];
+  return Object.fromEntries(numbers) as { readonly [Key in keyof Part]: number };
 }

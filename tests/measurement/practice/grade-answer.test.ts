@@ -165,4 +165,8 @@ test('an answer is read with care', () => {
     'out-of-range answer.endpoints[0]',
     'wrong-type answer.faults[0]',
   ]);
+  expect(listed(() => gradeAnswer(key, { mmol: null } as never, { points: null } as never))).toEqual([
+    'wrong-type answer.mmol',
+    'wrong-type options.points',
+  ]);
 });

@@ -234,6 +234,9 @@ describe('refuses', () => {
       'conflict options.volumes[2]',
     ]));
 
+  test('nothing in the place of the noise', () =>
+    expect(listed(refused({ noise: null }))).toEqual(['wrong-type options.noise']));
+
   test('what no meter shows', () => {
     const faults = [
       { kind: 'probeSlope', percent: 200 },
