@@ -2,6 +2,7 @@ import { davies } from '../equilibrium/activity/laws.js';
 import { type Conditions, conditionDefaults } from '../equilibrium/conditions.js';
 import { pHOf } from '../equilibrium/ph-of.js';
 import type { PH } from '../equilibrium/quantities.js';
+import { fixed } from '../print-number.js';
 import type { Solution } from '../solution/solution.js';
 
 /**
@@ -21,9 +22,9 @@ export function checkByProbe(solution: Solution, pH: PH, conditions: Conditions)
     ...(isIdeal ? ['with the activity of its ions (Davies)'] : []),
     ...(carbonDioxide ? ['freshly made, with no carbon dioxide gone or taken up,'] : []),
   ].join(' and ');
-  const probe = `Check with a calibrated probe at ${celsius} °C: pH ${pH.toFixed(2)}`;
+  const probe = `Check with a calibrated probe at ${celsius} °C: pH ${fixed(pH, 2)}`;
   if (Math.abs(reading - pH) < worthSaying) return `${probe} is expected.`;
-  return `${probe} is calculated; ${why} about ${reading.toFixed(2)} is expected.`;
+  return `${probe} is calculated; ${why} about ${fixed(reading, 2)} is expected.`;
 }
 
 /** Below the second decimal that a probe shows. */

@@ -1,4 +1,4 @@
-import { fourDigits } from '../print-number.js';
+import { fixed, fourDigits } from '../print-number.js';
 import { printFormula } from '../substance/print-formula.js';
 import type { Equilibrium } from './equilibrium.js';
 
@@ -9,7 +9,7 @@ const most = 8;
 export function viewEquilibrium({ pH, ionicStrength, bufferCapacity, species, notes }: Equilibrium): string {
   const shown = [...species].sort((a, b) => b.molar - a.molar).slice(0, most);
   return [
-    `pH ${pH.toFixed(3)}, ionic strength ${fourDigits(ionicStrength)} mol/L, buffer capacity ${fourDigits(bufferCapacity)} mol/L per pH`,
+    `pH ${fixed(pH, 3)}, ionic strength ${fourDigits(ionicStrength)} mol/L, buffer capacity ${fourDigits(bufferCapacity)} mol/L per pH`,
     ...shown.map(({ formula, molar }) => `  ${printFormula(formula)} ${fourDigits(molar)} mol/L`),
     ...(species.length > most ? [`  and ${species.length - most} more in species`] : []),
     ...notes.map((note) => `  note: ${note}`),

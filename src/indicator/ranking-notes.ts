@@ -1,3 +1,4 @@
+import { fixed } from '../print-number.js';
 import type { PointToFind } from './ranking.js';
 import type { Asked } from './read-titration.js';
 import { verdictScores } from './verdict.js';
@@ -16,6 +17,6 @@ export function notesFor(
     .filter(({ best }) => best < verdictScores['well suited'])
     .map(
       ({ at, best }) =>
-        `The curve is flat at ${at.mL.toFixed(2)} mL: with a tolerance of ${tolerance} mL even the sharpest call scores ${best.toFixed(2)} there.`,
+        `The curve is flat at ${fixed(at.mL, 2)} mL: with a tolerance of ${tolerance} mL even the sharpest call scores ${fixed(best, 2)} there.`,
     );
 }

@@ -1,3 +1,4 @@
+import { fixed } from '../print-number.js';
 import type { IndicatorScore } from './indicator-score.js';
 
 /** What is known of an indicator before it is put into words. */
@@ -58,7 +59,8 @@ function courseOf({ at, change, drops, past, titrationError }: Judged, dropSize:
   if (to < early) return `changes ${short(at.mL - to)} mL before the equivalence point`;
   if (from >= early && to <= late) return 'changes within one drop of the equivalence point';
 
-  const over = `changes over ${short(drops)} drops of ${short(dropSize)} mL`;
+  const count = short(drops);
+  const over = `changes over ${count} ${count === '1' ? 'drop' : 'drops'} of ${short(dropSize)} mL`;
   if (to < at.mL) return `${over}, ending within a drop before the equivalence point`;
   if (from > at.mL) return `${over}, beginning within a drop after the equivalence point`;
   return `${over} across the equivalence point`;
@@ -79,5 +81,5 @@ const capital = (name: string): string =>
 
 /** Two digits, or the whole number above that, as one would say it. */
 function short(x: number): string {
-  return x >= 100 ? x.toFixed(0) : String(Number(x.toPrecision(2)));
+  return x >= 100 ? fixed(x, 0) : String(Number(x.toPrecision(2)));
 }

@@ -1,4 +1,4 @@
-import { fourDigits } from '../print-number.js';
+import { fixed, fourDigits } from '../print-number.js';
 import type { LeftOut } from '../substance/left-out.js';
 import type { IndicatorScore } from './indicator-score.js';
 import type { IndicatorRanking, IndicatorSet, PointToFind, RankingNotes } from './ranking.js';
@@ -15,10 +15,10 @@ export const viewSet = ({ points, ...beside }: IndicatorSet): string =>
   ].join('\n');
 
 const pointLine = ({ at, best }: PointToFind): string =>
-  `point at ${at.mL.toFixed(2)} mL, pH ${at.pH.toFixed(2)}; best score possible ${fourDigits(best)}`;
+  `point at ${fixed(at.mL, 2)} mL, pH ${fixed(at.pH, 2)}; best score possible ${fourDigits(best)}`;
 
 const scoreLine = ({ indicator, score, verdict, reason }: IndicatorScore, k: number): string =>
-  `  ${k + 1}. ${indicator.name}: ${score.toFixed(3)}, ${verdict}. ${reason}`;
+  `  ${k + 1}. ${indicator.name}: ${fixed(score, 3)}, ${verdict}. ${reason}`;
 
 const besideLines = ({ leftOut, notes }: RankingNotes): string[] => [
   ...leftOut.map(({ name, reason }: LeftOut) => `  left out: ${name}, since ${reason}`),

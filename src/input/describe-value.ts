@@ -21,6 +21,9 @@ const kinds = {
   contents: 'a solution',
   equivalencePoints: 'a titration',
   log10Gamma: 'the law of activity',
+  bufferCapacity: 'an equilibrium',
+  ranking: 'a ranking',
+  analyte: 'a setup',
 } as const;
 
 /** The key that tells what a value of this package is; undefined for any other value. @internal */

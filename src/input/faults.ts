@@ -2,6 +2,7 @@ import { describeValue, kindKeyOf, shorten } from './describe-value.js';
 import { InputError, type Issue, type IssueCode, mostIssues } from './input-error.js';
 import { describeLimits, isWithin, type Limits } from './limits.js';
 import { nearestName } from './nearest-name.js';
+import { escaped, isOneLine } from './one-line.js';
 import { fieldsOf, itemsOf, lengthOf, type Unread } from './safe-read.js';
 
 /** The path of a key under a path; the arguments themselves have the empty path. @internal */
@@ -37,7 +38,12 @@ export class Faults {
   /** @param words - what to say of the value, where the value itself would not read well after `path is` */
   add(code: IssueCode, path: string, expected: string, value: unknown, words = describeValue(value)): void {
     if (value === undefined && this.#absent.some((parent) => `${path}.`.startsWith(parent))) return;
-    this.#issues.push({ code, path: path || 'the argument', expected, received: words });
+    this.#issues.push({
+      code,
+      path: escaped(path || 'the argument'),
+      expected: escaped(expected),
+      received: escaped(words),
+    });
     if (this.#issues.length === mostIssues) this.done();
   }
 
@@ -73,12 +79,14 @@ export class Faults {
     return column as ArrayLike<number>;
   }
 
-  /** A text of one to `max` characters. */
+  /** A text of one to `max` characters that can be printed in a line. */
   text(value: unknown, path: string, what: string, max = 200): string {
     if (value === undefined) this.add('missing', path, what, value);
     else if (typeof value !== 'string') this.add('wrong-type', path, what, value);
     else if (value.length === 0 || value.length > max)
       this.add('out-of-range', path, `${what} of 1 to ${max} characters`, value);
+    else if (!isOneLine(value))
+      this.add('wrong-type', path, `${what} in one line, without control characters`, value);
     else return value;
     return '?';
   }

@@ -1,6 +1,7 @@
 import { gasConstant, zeroCelsius } from '../equilibrium/temperature/kelvin.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { fixed } from '../print-number.js';
 import type { Source } from '../source.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 import type { Estimate } from './estimate.js';
@@ -197,7 +198,7 @@ function warningsOf(
 ): readonly string[] {
   const limits = probeDefaults;
   const warnings: string[] = [];
-  const percent = slope.value.toFixed(1);
+  const percent = fixed(slope.value, 1);
   if (slope.value < limits.slope.from)
     warnings.push(
       `The slope is ${percent} % of the ideal one, under ${limits.slope.from} %: clean or replace the probe, or use fresh buffers.`,
@@ -208,16 +209,16 @@ function warningsOf(
     );
   if (Math.abs(offsetMV) > limits.offset)
     warnings.push(
-      `The probe gives ${offsetMV.toFixed(0)} mV at pH 7, more than ${limits.offset} mV from zero: check its filling and its junction.`,
+      `The probe gives ${fixed(offsetMV, 0)} mV at pH 7, more than ${limits.offset} mV from zero: check its filling and its junction.`,
     );
   if (range.to - range.from < limits.span)
     warnings.push(
-      `The standards lie only ${(range.to - range.from).toFixed(2)} pH apart: the slope is poorly known beyond them.`,
+      `The standards lie only ${fixed(range.to - range.from, 2)} pH apart: the slope is poorly known beyond them.`,
     );
   for (const [k, residual] of residuals.entries())
     if (Math.abs(residual) > limits.residual)
       warnings.push(
-        `${(points[k] as ReadPoint).name} lies ${residual.toFixed(2)} pH off the line: a spoiled buffer, or one not settled.`,
+        `${(points[k] as ReadPoint).name} lies ${fixed(residual, 2)} pH off the line: a spoiled buffer, or one not settled.`,
       );
   const temperatures = points.map(({ celsius }) => celsius);
   const [cold, warm] = [Math.min(...temperatures), Math.max(...temperatures)];
@@ -225,7 +226,7 @@ function warningsOf(
     warnings.push(`The standards were at ${cold} to ${warm} °C: bring them to one temperature.`);
   if (sample !== undefined && Math.abs(sample - range.celsius) > limits.celsius)
     warnings.push(
-      `The sample is at ${sample} °C, the standards at ${range.celsius.toFixed(1)} °C: calibrate at the temperature of the sample.`,
+      `The sample is at ${sample} °C, the standards at ${fixed(range.celsius, 1)} °C: calibrate at the temperature of the sample.`,
     );
   return warnings;
 }

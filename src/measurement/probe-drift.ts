@@ -1,5 +1,6 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { fixed } from '../print-number.js';
 import { type ProbeCalibration, probeDefaults } from './calibrate-probe.js';
 import { readLine } from './correct-readings.js';
 
@@ -54,7 +55,7 @@ export function probeDrift(
   const shifts = Array.from({ length: 11 }, (_, k) => ({ pH: k + 2, shift: shiftAt(k + 2) }));
   const worst = Math.abs(shiftAt(4)) > Math.abs(shiftAt(10)) ? shiftAt(4) : shiftAt(10);
   const recalibrate = Math.abs(worst) > most;
-  const words = `The probe moved by up to ${Math.abs(worst).toFixed(2)} pH between pH 4 and 10`;
+  const words = `The probe moved by up to ${fixed(Math.abs(worst), 2)} pH between pH 4 and 10`;
   return frozen({
     offset: to.offset - from.offset,
     slope: 100 * (to.slope - from.slope),

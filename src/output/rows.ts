@@ -1,17 +1,20 @@
 import { frozen } from '../frozen.js';
 import { kindKeyOf } from '../input/describe-value.js';
 import { at, Faults } from '../input/faults.js';
-import { isList } from '../input/safe-read.js';
+import { fieldsOf, isList, itemsOf, lengthOf } from '../input/safe-read.js';
 
 /** What a column holds in one row. */
 export type Cell = number | string | null;
 
-/** Lists of a result that are no columns: they have a length of their own. `RowOf` leaves out the same. */
-const besideColumns: readonly string[] = ['notes', 'warnings', 'peaks', 'contents'];
+/** Lists of a result that are no columns: they have a length of their own. */
+const listsBeside = ['notes', 'warnings', 'peaks', 'contents', 'constants', 'leftOut'] as const;
+
+type Beside = (typeof listsBeside)[number];
+const isBeside = (key: string): boolean => listsBeside.includes(key as Beside);
 
 /** A row of a result in columns; where the result holds a list of columns, a list. */
 export type RowOf<Table> = {
-  readonly [Key in keyof Table as Key extends 'notes' | 'warnings' | 'peaks' | 'contents'
+  readonly [Key in keyof Table as Key extends Beside
     ? never
     : NonNullable<Table[Key]> extends string
       ? never
@@ -52,16 +55,32 @@ export function rows<Table extends object>(table: Table): readonly RowOf<Table>[
   return frozen(read as readonly RowOf<Table>[]);
 }
 
+/** @internal */
+export const resultInColumns = 'a result in columns, such as a curve { mL, pH, slope }';
+
+/**
+ * The keys under which a result holds lists of rows, such as the `species` of an equilibrium; none where it holds a
+ * column too.
+ *
+ * @internal
+ */
+export function rowListsOf(value: unknown): readonly string[] {
+  const lists = Object.entries(fieldsOf(value) ?? {}).flatMap(([key, list]) => {
+    const [first] = itemsOf(list as readonly unknown[], Math.min(1, lengthOf(list) ?? 0)) ?? [];
+    return isBeside(key) || first === undefined ? [] : [{ key, isOfRows: fieldsOf(first) !== undefined }];
+  });
+  return lists.every(({ isOfRows }) => isOfRows) ? lists.map(({ key }) => key) : [];
+}
+
 /** Reads the rows of a result in columns from a caller's value, noting every fault. @internal */
 export function readRows(value: unknown, path: string, faults: Faults): Readonly<Record<string, unknown>>[] {
-  const what = 'a result in columns, such as a curve { mL, pH, slope }';
-  const unread = faults.object(value, path, what);
-  if (kindKeyOf(unread)) {
-    faults.add('wrong-type', path, what, value);
+  const unread = faults.object(value, path, resultInColumns);
+  if (kindKeyOf(unread) || rowListsOf(unread).length > 0) {
+    faults.add('wrong-type', path, resultInColumns, value);
     return [];
   }
   const columns = Object.entries(unread)
-    .filter(([key, column]) => isColumn(column) && !besideColumns.includes(key))
+    .filter(([key, column]) => isColumn(column) && !isBeside(key))
     .map(([key, column]) => readColumn(column, at(path, key), key, faults));
   const [first] = columns;
   if (first === undefined && !faults.any)

@@ -1,6 +1,7 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { at, Faults } from '../input/faults.js';
+import { fixed } from '../print-number.js';
 import { makeTitration } from '../titration/make-titration.js';
 import { readSetup } from '../titration/read-setup.js';
 import { usualLastVolume } from '../titration/sampling/usual-last-volume.js';
@@ -179,7 +180,7 @@ function notesOn(sharpest: { mL: number; change: number }, fillings: number, how
   const steep =
     sharpest.change > how.maxStep
       ? [
-          `One addition of ${how.fine} mL changes the pH by ${sharpest.change.toFixed(1)}, at ${sharpest.mL.toFixed(2)} mL: no smaller one is planned.`,
+          `One addition of ${how.fine} mL changes the pH by ${fixed(sharpest.change, 1)}, at ${fixed(sharpest.mL, 2)} mL: no smaller one is planned.`,
         ]
       : [];
   const refill =

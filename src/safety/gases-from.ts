@@ -7,6 +7,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { systemOf } from '../equilibrium/system.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { fixed } from '../print-number.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { Totals } from '../solution/totals.js';
@@ -105,7 +106,7 @@ function setFree(gas: Gas, molar: number, { pH }: Equilibrium, more: readonly So
   const atm = molar / molarPerAtm;
   if (!(atm > fromAtm)) return [];
   const subject = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-  const caution = `${subject} can escape at pH ${pH.toFixed(1)}: the air at rest over the solution would hold ${inWords(atm)}, and this caution begins at ${inWords(fromAtm)}. ${words}`;
+  const caution = `${subject} can escape at pH ${fixed(pH, 1)}: the air at rest over the solution would hold ${inWords(atm)}, and this caution begins at ${inWords(fromAtm)}. ${words}`;
   return [{ name, pH, molar, atm, fromAtm, caution, sources: [limitSource, solubilitySource, ...more] }];
 }
 

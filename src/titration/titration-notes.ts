@@ -2,6 +2,7 @@ import { notesOnCapacity } from '../equilibrium/activity/notes-on-strength.js';
 import type { EquilibriumAndSolids } from '../equilibrium/equilibrate.js';
 import { noteOnSolid, type Precipitate } from '../equilibrium/precipitates.js';
 import type { System } from '../equilibrium/system.js';
+import { fixed } from '../print-number.js';
 import type { Solution } from '../solution/solution.js';
 import { printFormula } from '../substance/print-formula.js';
 import type { CurveJump, CurveModel } from './model/curve-model.js';
@@ -48,7 +49,7 @@ function notesOnSolids(
       const before = worst.get(found.solid.name);
       if (!before || found.excess > before.found.excess) worst.set(found.solid.name, { found, mL });
     }
-  return [...worst.values()].map(({ found, mL }) => noteOnSolid(found, ` (here at ${mL.toFixed(2)} mL)`));
+  return [...worst.values()].map(({ found, mL }) => noteOnSolid(found, ` (here at ${fixed(mL, 2)} mL)`));
 }
 
 /** Far beyond its range a law may leave no ionic strength that agrees with itself near the one before. */

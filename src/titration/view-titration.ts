@@ -1,3 +1,4 @@
+import { fixed } from '../print-number.js';
 import { contentsInLine } from '../solution/view-solution.js';
 import type { CurvePoint } from './sampling/curve.js';
 import type { Titration } from './titration.js';
@@ -18,4 +19,4 @@ export function viewTitration(titration: Titration): string {
 }
 
 const line = ({ mL, pH }: Pick<CurvePoint, 'mL' | 'pH'>): string =>
-  `${mL.toFixed(2).padStart(6)} mL  pH ${pH.toFixed(2).padStart(5)}`;
+  `${fixed(mL, 2).padStart(6)} mL  pH ${fixed(pH, 2).padStart(5)}`;

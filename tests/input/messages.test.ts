@@ -28,6 +28,16 @@ const conditions = 'conditions { celsius, activity, carbonDioxide, pKw }';
 /** What the types refuse, as a caller without them would give it. */
 const untyped = <T>(value: unknown): T => value as T;
 
+test('a text that would break a printed line is refused, and quoted with its escapes', () => {
+  const named = (name: string) => () =>
+    makeSolution({ mL: 5, contents: [{ reagent: { ...tris, name }, mmol: 1 }] });
+  expect(named('Tris,\u00a0grade é')).not.toThrow();
+  expect(named('Tris\u001b[2J')).toThrow(
+    "makeSolution: contents[0].reagent.name is 'Tris\\u001b[2J'; give a name in one line, without control characters.",
+  );
+  expect(() => pHOf(water, untyped({ 'a\nb': 1 }))).toThrow(/conditions\.a\\u000ab is not a key/);
+});
+
 test('an id is found whatever its capitals, blanks and hyphens', () => {
   for (const id of ['sodiumCarbonate', 'Sodium carbonate', 'sodium-carbonate'])
     expect(findById(reagents, id)).toBe(sodiumCarbonate);

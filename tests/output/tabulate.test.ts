@@ -1,4 +1,14 @@
-import { bufferResponse, makeSolution, reagents, tabulate, titrate } from 'protolysis';
+import {
+  bufferResponse,
+  equilibrate,
+  indicators,
+  makeSolution,
+  rankIndicators,
+  reagents,
+  rows,
+  tabulate,
+  titrate,
+} from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { listed } from '../faults-of.js';
 
@@ -50,11 +60,50 @@ describe('a table', () => {
   });
 
   test('names a column of the wrong kind once', () => {
+    // @ts-expect-error a number as text, and a text with decimals
     expect(listed(() => tabulate(points, { mL: 'text', reaction: 2 }))).toEqual([
       'wrong-type table[0].mL',
       'wrong-type table[0].reaction',
     ]);
     expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['not-finite table[0].mL']);
+  });
+
+  test('prints a dash for a key that holds nothing in any row', () =>
+    expect(tabulate([{ mL: 1, note: undefined }], { mL: 0, note: 'text' })).toBe('mL  note\n 1  –'));
+
+  test('names the keys of all rows, and never the one that it refuses', () => {
+    const ragged: Record<string, number>[] = [{ mL: 1 }, { pH: 7 }];
+    expect(() => tabulate(ragged, { ph: 1 })).toThrow(/ph is in no row; give a key of the rows: mL, pH\.$/);
+  });
+
+  test('prints what rounds to zero without a sign', () =>
+    expect(tabulate([{ pH: -0.001 }, { pH: -0 }, { pH: -0.006 }], { pH: 2 })).toBe(
+      '   pH\n 0.00\n 0.00\n-0.01',
+    ));
+
+  test('refuses a text that would break its line', () => {
+    for (const text of ['two\nlines', '\u001b[31mred', 'end\u2028', '\u202eturned', '\ud800'])
+      expect(listed(() => tabulate([{ text }], { text: 'text' }))).toEqual(['wrong-type table[0].text']);
+    expect(listed(() => tabulate([{ 'a\tb': 1 }], { 'a\tb': 1 }))).toEqual(['wrong-type columns']);
+  });
+
+  test('that no text could hold is refused', () =>
+    expect(() =>
+      tabulate([{ a: 'x'.repeat(1e6) }, ...Array.from({ length: 1000 }, () => ({ a: '' }))], { a: 'text' }),
+    ).toThrow(/^tabulate: table is a table of 1.002002004e9 characters/));
+
+  test('is not made of a ranking or an equilibrium, which hold lists of rows', () => {
+    const titration = titrate({ analyte, titrant });
+    const ranking = rankIndicators(titration, Object.values(indicators));
+    expect(() => tabulate(ranking, {})).toThrow(
+      /^tabulate: table is a ranking; give a list of rows, such as its ranking, points, or a result in columns, such as a curve { mL, pH, slope }\.$/,
+    );
+    expect(() => tabulate(equilibrate(analyte), {})).toThrow(
+      /^tabulate: table is an equilibrium; give a list of rows, such as its species, or a result/,
+    );
+    expect(() => rows(equilibrate(analyte))).toThrow(
+      /^rows: the argument is an equilibrium; give a result in columns/,
+    );
   });
 
   test('of more rows than a call has arguments is made', () =>
@@ -65,7 +114,7 @@ describe('a table', () => {
 
   test('says that a titration is no table', () =>
     expect(() => tabulate(titrate({ analyte, titrant }), {})).toThrow(
-      /^tabulate: table is a titration; give a result in columns/,
+      /^tabulate: table is a titration; give a list of rows, such as its equivalencePoints, halfEquivalencePoints, inflectionPoints, or a result/,
     ));
 
   test('takes decimals that are whole and from 0 to 15', () => {

@@ -1,3 +1,4 @@
+import { fixed } from '../../print-number.js';
 import type { CurveModel } from '../model/curve-model.js';
 import { titrationLimits } from '../titration-limits.js';
 
@@ -15,7 +16,7 @@ export function whyNoPoint(curveModel: CurveModel, neutral: number): string {
   const [analyte, titrant] = [0, titrationLimits.mL].map((mL) => {
     const pH = curveModel.pHAt(mL);
     const kind = Math.abs(pH - neutral) < 0.05 ? 'neutral' : pH < neutral ? 'acidic' : 'basic';
-    return `${kind} (pH ${pH.toFixed(1)})`;
+    return `${kind} (pH ${fixed(pH, 1)})`;
   });
   return `${noPoint}analyte ${analyte}, titrant ${titrant}: no step is done.`;
 }
