@@ -36,14 +36,13 @@ export {
   type Ingredient,
   makeSolution,
   type SolutionRecipe,
-  solutionDefaults,
 } from './solution/make-solution.js';
 export {
-  type AssumedVolume,
   type Content,
   type PouredSolution,
   type Solution,
   type StockSolution,
+  solutionDefaults,
   solutionLimits,
 } from './solution/solution.js';
 export { mix } from './solution/mix.js';

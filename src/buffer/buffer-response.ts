@@ -74,7 +74,7 @@ export function bufferResponse(solution: PouredSolution, addition: BufferAdditio
     unread.beside === undefined ? [] : faults.list(unread.beside, 'beside', 'a list of solutions', 0, 100);
   const [buffer, titrant, ...beside] = readSolutions(
     [
-      { value: solution, path: 'solution' },
+      { value: solution, path: 'solution', isPoured: true },
       { value: unread.add, path: 'add' },
       ...others.map((value, k) => ({ value, path: `beside[${k}]` })),
     ],

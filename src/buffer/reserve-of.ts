@@ -6,7 +6,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { readSolutions } from '../solution/read-solution.js';
-import type { Solution } from '../solution/solution.js';
+import type { PouredSolution, Solution } from '../solution/solution.js';
 import { titrate } from '../titration/titrate.js';
 import { bufferDefaults } from './buffer-defaults.js';
 import { readDropSize } from './buffer-response.js';
@@ -68,7 +68,7 @@ export interface Reserve {
  * ```
  */
 export function reserveOf(
-  solution: Solution,
+  solution: PouredSolution,
   options: ReserveOptions = {},
 ): { readonly pH: PH; readonly acid: Reserve; readonly base: Reserve } {
   const faults = new Faults('reserveOf');
@@ -77,7 +77,7 @@ export function reserveOf(
   const { acid: givenAcid = oneMolarAcid, base: givenBase = oneMolarBase } = unread;
   const [buffer, acid, base] = readSolutions(
     [
-      { value: solution, path: 'solution' },
+      { value: solution, path: 'solution', isPoured: true },
       { value: givenAcid, path: 'acid' },
       { value: givenBase, path: 'base' },
     ],

@@ -1,6 +1,6 @@
 import { plainly } from '../input/describe-value.js';
 import { Faults } from '../input/faults.js';
-import { readSolution } from './read-solution.js';
+import { readPouredSolution } from './read-solution.js';
 import { type PouredSolution, type Solution, solutionLimits } from './solution.js';
 import { handOut } from './view-solution.js';
 
@@ -19,7 +19,7 @@ import { handOut } from './view-solution.js';
  */
 export function addWater(solution: PouredSolution, water: { readonly mL: number }): Solution {
   const faults = new Faults('addWater');
-  const { mL: before, contents } = readSolution(solution, 'solution', faults);
+  const { mL: before, contents } = readPouredSolution(solution, 'solution', faults);
   const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
   const added = faults.number(unread.mL, 'water.mL', 'a volume in mL', { from: 0, to: solutionLimits.mL });
   if (before + added > solutionLimits.mL)
@@ -48,7 +48,7 @@ export function addWater(solution: PouredSolution, water: { readonly mL: number 
  */
 export function makeUpTo(solution: PouredSolution, mark: { readonly mL: number }): Solution {
   const faults = new Faults('makeUpTo');
-  const { mL: before, contents } = readSolution(solution, 'solution', faults);
+  const { mL: before, contents } = readPouredSolution(solution, 'solution', faults);
   const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);
   const mL = faults.number(unread.mL, 'mark.mL', 'a volume in mL, not below the present one', {
     from: faults.any ? 0 : before,

@@ -1,4 +1,3 @@
-import { frozen } from '../frozen.js';
 import { plainly } from '../input/describe-value.js';
 import { at, Faults } from '../input/faults.js';
 import type { Unread } from '../input/safe-read.js';
@@ -7,7 +6,7 @@ import { type Given, readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { ingredientKeys, readMeasure } from './read-measure.js';
 import { readAmount, readGiven, readSolutionVolume } from './read-solution.js';
-import { type Solution, type StockSolution, solutionLimits } from './solution.js';
+import { type Solution, type StockSolution, solutionDefaults, solutionLimits } from './solution.js';
 import { handOut } from './view-solution.js';
 
 /** One thing that goes into a solution, by mass, by amount or by its concentration in the final volume. */
@@ -40,9 +39,6 @@ export interface SolutionRecipe {
   readonly contents: readonly Ingredient[];
 }
 
-/** What `makeSolution` takes for granted. */
-export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as const);
-
 /**
  * Makes a solution of a final volume from weighed solids, amounts or concentrations.
  *
@@ -50,7 +46,7 @@ export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as 
  *
  * `grams` needs a reagent with a formula or a molar mass. `purity` is a mass fraction from 0 to 1; the rest of the
  * solid is taken as inert and dropped. The amounts of a reagent that is named twice are added. Without `mL` the
- * solution is a `StockSolution`: its concentrations count, and the compiler refuses it as an analyte or in a mixture.
+ * solution is a `StockSolution`: its concentrations count, and it is refused as an analyte or in a mixture.
  *
  * @throws InputError that lists every fault
  * @example
@@ -74,8 +70,8 @@ export function makeSolution(recipe: SolutionRecipe): Solution {
 /** Reads a recipe from a caller's value, noting every fault, and makes the solution. @internal */
 export function readSolutionRecipe(value: unknown, path: string, faults: Faults): Solution {
   const unread = faults.object(value, path, 'a recipe { mL, contents }', ['mL', 'contents']);
-  const mL =
-    unread.mL === undefined ? solutionDefaults.mL : readSolutionVolume(unread.mL, at(path, 'mL'), faults);
+  const isStock = unread.mL === undefined;
+  const mL = isStock ? solutionDefaults.mL : readSolutionVolume(unread.mL, at(path, 'mL'), faults);
   const here = at(path, 'contents');
   const items = faults.list(unread.contents, here, 'a list of ingredients (an empty one for pure water)');
   const given: Given[] = [];
@@ -94,7 +90,7 @@ export function readSolutionRecipe(value: unknown, path: string, faults: Faults)
         mmol,
         `${plainly(mmol / mL)} mol/L of ${reagent.name} in all`,
       );
-  return { mL, contents };
+  return { mL, contents, ...(isStock && { volume: 'assumed' }) };
 }
 
 function readIngredient(item: unknown, path: string, mL: number, given: Given[], faults: Faults) {

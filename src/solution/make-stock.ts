@@ -1,11 +1,10 @@
 import { Faults } from '../input/faults.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
-import { solutionDefaults } from './make-solution.js';
-import { type Solution, solutionLimits } from './solution.js';
+import { type StockSolution, solutionDefaults, solutionLimits } from './solution.js';
 import { handOut } from './view-solution.js';
 
 /**
- * One litre of a concentrated acid or base, from the mass percent and density on its bottle.
+ * A concentrated acid or base as a `StockSolution`, from the mass percent and density on its bottle.
  *
  *   c = 10 · ρ · w / M,   ρ in g/mL, w in g per 100 g of solution
  *
@@ -26,7 +25,7 @@ export function makeStock(stock: {
   readonly reagent: Reagent;
   readonly massPercent: number;
   readonly density: number;
-}): Solution {
+}): StockSolution {
   const faults = new Faults('makeStock');
   const unread = faults.object(stock, '', 'a stock { reagent, massPercent, density }', [
     'reagent',
@@ -51,5 +50,5 @@ export function makeStock(stock: {
       massPercent,
     );
   faults.done();
-  return handOut({ mL, contents: [{ reagent, mmol }] });
+  return handOut({ mL, contents: [{ reagent, mmol }], volume: 'assumed' });
 }

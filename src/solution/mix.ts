@@ -23,7 +23,7 @@ export function mix(...solutions: readonly PouredSolution[]): Solution {
   const faults = new Faults('mix');
   if (solutions.length === 0) faults.add('missing', 'solutions', 'at least one solution', undefined);
   const read = readSolutions(
-    solutions.map((value, index) => ({ value, path: `solutions[${index}]` })),
+    solutions.map((value, index) => ({ value, path: `solutions[${index}]`, isPoured: true })),
     faults,
   );
   const mixture = mixtureOf(read);

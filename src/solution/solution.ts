@@ -24,21 +24,29 @@ export interface Solution {
   readonly source?: Source;
 }
 
-declare const assumed: unique symbol;
-
-/** A volume in mL that was not stated: a litre is assumed, so that concentrations become amounts. */
-export type AssumedVolume = number & { readonly [assumed]?: true };
-
 /**
- * A solution made without a volume. Its concentrations count, as those of a titrant or a stock do; where a volume is
- * poured (`PouredSolution`), the compiler asks for one.
+ * A solution made without a volume: a litre is assumed, so that concentrations become amounts. Its concentrations
+ * count, as those of a titrant or a stock do; where a volume is poured (`PouredSolution`), one must be stated.
  */
 export interface StockSolution extends Solution {
-  readonly mL: AssumedVolume;
+  readonly volume: 'assumed';
 }
 
 /** A solution whose volume counts: an analyte, or what is mixed. Any solution but one made without a volume. */
-export type PouredSolution = Solution & { readonly mL: number & { readonly [assumed]?: never } };
+export type PouredSolution = Solution & { readonly volume?: never };
+
+/** Whether a solution was made without a volume. @internal */
+export const isStock = (solution: Solution): solution is StockSolution =>
+  'volume' in solution && solution.volume === 'assumed';
+
+/** The volume of a solution as another may have it, stated or assumed. @internal */
+export const volumeOf = (
+  solution: Solution,
+): Pick<Solution, 'mL'> & Partial<Pick<StockSolution, 'volume'>> =>
+  isStock(solution) ? { mL: solution.mL, volume: solution.volume } : { mL: solution.mL };
+
+/** What `makeSolution` takes for granted. */
+export const solutionDefaults = /*#__PURE__*/ frozen({ mL: 1000, purity: 1 } as const);
 
 /**
  * Limits of a solution: from a picolitre to a thousand cubic metres, and more of one reagent than any real liquid

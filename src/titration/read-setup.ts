@@ -22,7 +22,7 @@ export function readSetup(value: unknown, path: string, faults: Faults): ReadSet
   ]);
   const [analyte, titrant] = readSolutions(
     [
-      { value: unread.analyte, path: at(path, 'analyte') },
+      { value: unread.analyte, path: at(path, 'analyte'), isPoured: true },
       { value: unread.titrant, path: at(path, 'titrant') },
     ],
     faults,

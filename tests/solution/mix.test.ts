@@ -80,7 +80,7 @@ describe('faults', () => {
 
   test('one id for two acids, beside a wrong volume', () => {
     const [one, other] = [4, 5].map((pKa) =>
-      makeSolution({ contents: [{ reagent: acidWith('a', 0, [pKa]).reagent, molar: 0.1 }] }),
+      makeSolution({ mL: 10, contents: [{ reagent: acidWith('a', 0, [pKa]).reagent, molar: 0.1 }] }),
     );
     expect(listed(mixing(one, { ...other, mL: -1 }))).toEqual([
       'out-of-range solutions[1].mL',

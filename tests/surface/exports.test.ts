@@ -103,7 +103,6 @@ const surface: Record<string, readonly string[]> = {
     'type Additions',
     'type Alternative',
     'type Amount',
-    'type AssumedVolume',
     'type Band',
     'type Bands',
     'type BoilOut',

@@ -1,6 +1,6 @@
 import { Faults } from '../../input/faults.js';
-import { solutionDefaults } from '../../solution/make-solution.js';
 import { ingredientKeys, readMeasure } from '../../solution/read-measure.js';
+import { solutionDefaults } from '../../solution/solution.js';
 import { type Reagent, readReagent } from '../../substance/reagent.js';
 import { checked, type ExactSolution, readExactVolume, written } from '../model/exact-solution.js';
 import { type Exactly, exactly, readExactly } from '../numbers/exactly.js';
