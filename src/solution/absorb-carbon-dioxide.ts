@@ -3,7 +3,7 @@ import { Faults } from '../input/faults.js';
 import { readConflicts } from './conflicting-constants.js';
 import { merged } from './merged.js';
 import { readSolution } from './read-solution.js';
-import { type Solution, volumeOf } from './solution.js';
+import { type Solution, sameVolume } from './solution.js';
 import { totalsOf } from './totals.js';
 import { handOut } from './view-solution.js';
 
@@ -41,5 +41,5 @@ export function absorbCarbonDioxide(solution: Solution, options: { readonly shar
     faults,
   );
   faults.done();
-  return handOut({ ...volumeOf(read), contents: merged(contents) });
+  return handOut({ ...sameVolume(read), contents: merged(contents) });
 }

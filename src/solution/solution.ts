@@ -40,7 +40,7 @@ export const isStock = (solution: Solution): solution is StockSolution =>
   'volume' in solution && solution.volume === 'assumed';
 
 /** The volume of a solution as another may have it, stated or assumed. @internal */
-export const volumeOf = (
+export const sameVolume = (
   solution: Solution,
 ): Pick<Solution, 'mL'> & Partial<Pick<StockSolution, 'volume'>> =>
   isStock(solution) ? { mL: solution.mL, volume: solution.volume } : { mL: solution.mL };
