@@ -36,7 +36,13 @@ export function readBufferChoice(value: unknown, faults: Faults): ReadBufferChoi
   const unread = faults.object(value, 'choice', 'a choice { pH, among }', keys);
   const [from, to] = bufferLimits.pH;
   const pH = faults.number(unread.pH, 'pH', 'a pH', { from, to });
-  const list = faults.list(unread.among, 'among', 'a list of protolytes', 1, 1000);
+  const list = faults.list(
+    unread.among,
+    'among',
+    'a list of protolytes, such as Object.values(acids)',
+    1,
+    1000,
+  );
   const offered = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
   const { molar = bufferDefaults.molar, rankBy = 'capacity', include = [] } = unread;
   const [least, most] = bufferLimits.molar;

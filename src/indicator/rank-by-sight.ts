@@ -80,7 +80,7 @@ export function rankBySight(
       ? sightDefaults.noticeable
       : faults.number(read.unread.noticeable, 'noticeable', 'a colour difference', { from: 0.01, to: 100 });
   const dyes = faults
-    .list(indicators, 'indicators', 'a list of indicators', 1, 1000)
+    .list(indicators, 'indicators', 'a list of indicators, such as Object.values(indicators)', 1, 1000)
     .map((one, k) => readDye(one, `indicators[${k}]`, faults));
   const listed = dyes.map(({ indicator }) => indicator);
   const { chosen, leftOut } = readChoice(listed, read.unread.include, faults);

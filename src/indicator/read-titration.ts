@@ -1,4 +1,6 @@
+import { kindKeyOf } from '../input/describe-value.js';
 import type { Faults } from '../input/faults.js';
+import type { Unread } from '../input/safe-read.js';
 import { noteLength } from '../source.js';
 import type { EquivalencePoint } from '../titration/points/equivalence-points.js';
 import { noPoint } from '../titration/points/why-no-point.js';
@@ -27,6 +29,7 @@ const what = 'a titration as titrate returns it';
  */
 export function readTitration(value: unknown, faults: Faults): Asked {
   const unread = faults.object(value, 'titration', what);
+  if (isOther(unread, value, faults)) return nothing;
   const method = <T>(key: string, read: (answer: unknown, path: string, faults: Faults) => T) => {
     const given = unread[key];
     if (typeof given !== 'function')
@@ -52,6 +55,30 @@ export function readTitration(value: unknown, faults: Faults): Asked {
     ...(equivalencePoints.length === 0 ? { whyNoPoint: readWhyNoPoint(unread.notes, faults) } : {}),
   };
 }
+
+const methods = ['pHAt', 'slopeAt', 'volumesAt'];
+
+/** Whether a value is plainly no titration, or one that has lost its methods. Notes that, once. */
+function isOther(unread: Unread, value: unknown, faults: Faults): boolean {
+  const kind = kindKeyOf(unread);
+  if (kind === undefined || methods.some((key) => typeof unread[key] === 'function')) return false;
+  if (kind === 'analyte') faults.add('wrong-type', 'titration', 'titrate(setup)', value);
+  else if (kind !== 'equivalencePoints') faults.add('wrong-type', 'titration', what, value);
+  else {
+    const again = 'titrate(titration.setup), since JSON and copies keep none';
+    faults.add('wrong-type', 'titration', again, value, 'without its methods');
+  }
+  return true;
+}
+
+/** Takes the place of a value that is no titration, until the faults are thrown. */
+const nothing: Asked = {
+  pHAt: () => 7,
+  slopeAt: () => 0,
+  volumesAt: () => [],
+  equivalencePoints: [],
+  setup: null,
+};
 
 function readWhyNoPoint(notes: unknown, faults: Faults): string | undefined {
   if (notes === undefined) return undefined;

@@ -104,7 +104,13 @@ export function shiftOf(indicator: Indicator, drops: number): number {
 
 /** Reads a list of indicators, noting every fault. @internal */
 export function readIndicators(value: unknown, faults: Faults): readonly Indicator[] {
-  const list = faults.list(value, 'indicators', 'a list of indicators', 1, 1000);
+  const list = faults.list(
+    value,
+    'indicators',
+    'a list of indicators, such as Object.values(indicators)',
+    1,
+    1000,
+  );
   return list.map((one, k) => readIndicator(one, `indicators[${k}]`, faults));
 }
 

@@ -45,6 +45,7 @@ function objectName(value: object): string {
   try {
     const tag = tagOf(value);
     if (tag === 'Promise') return 'a promise that was not awaited';
+    if (tag === 'Module') return 'a module';
     return tag === 'Object' || !/^[A-Z]\w{1,30}$/.test(tag)
       ? 'an object'
       : `${/^[AEIOU]/.test(tag) ? 'an' : 'a'} ${tag}`;

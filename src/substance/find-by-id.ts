@@ -1,19 +1,23 @@
 import { Faults } from '../input/faults.js';
 import { lettersOf, nearestName } from '../input/nearest-name.js';
+import { fieldsOf, itemsOf, lengthOf, type Unread } from '../input/safe-read.js';
 
 /**
- * An entry of a catalogue by its id, as a form or a file gives it.
+ * An entry of a catalogue by its id, its name or its formula, as a form or a file gives it.
  *
- * Capitals, blanks and hyphens do not count. The catalogue is yours to give, so that an app carries no other.
+ * Of ids and names, capitals, blanks and hyphens do not count; of a formula the capitals do. The catalogue is yours to
+ * give, so that an app carries no other.
  *
  * @param catalogue - a namespace such as `reagents`, or an object of your own
- * @param id - the id of an entry, such as `sodiumCarbonate` or `sodium carbonate`
- * @throws InputError where no entry has the id, with the nearest one
+ * @param id - such as `sodiumCarbonate`, `sodium carbonate` or `Na2CO3`
+ * @throws InputError where no entry fits, with the nearest one or those that hold the acid of this name, and where
+ * several fit, with all of them
  * @example
  * ```ts
  * import { findById, reagents } from 'protolysis';
  *
  * findById(reagents, 'sodium carbonate').molarMass; // => 105.988
+ * findById(reagents, 'Na₂CO₃').id; // => 'sodiumCarbonate'
  * findById(reagents, 'sodium carbonat'); // => throws InputError
  * ```
  */
@@ -23,18 +27,59 @@ export function findById<Entry extends object>(
 ): Entry {
   const faults = new Faults('findById');
   const entries = faults.object(catalogue, 'catalogue', 'a catalogue, such as reagents');
-  const wanted = faults.text(id, 'id', 'the id of an entry');
+  const wanted = faults.text(id, 'id', 'the id, name or formula of an entry');
   faults.done();
-  const ids = Object.keys(entries);
-  const nearest = ids.includes(wanted) ? wanted : nearestName(wanted, ids);
-  if (nearest !== undefined && lettersOf(nearest) === lettersOf(wanted)) {
-    const entry = entries[nearest];
-    faults.object(entry, `catalogue.${nearest}`, 'an entry of a catalogue');
+  const keys = Object.keys(entries);
+  const fitting = keys.includes(wanted) ? [wanted] : keys.filter((key) => fits(key, entries[key], wanted));
+  const [found] = fitting;
+  if (found !== undefined && fitting.length === 1) {
+    const entry = entries[found];
+    faults.object(entry, `catalogue.${found}`, 'an entry of a catalogue');
     faults.done();
     return entry as Entry;
   }
-  const given = nearest === undefined ? 'the id of an entry' : `${nearest}, if that is meant`;
-  faults.add('unknown-substance', 'id', given, wanted);
+  if (fitting.length > 1)
+    faults.add(
+      'conflict',
+      'id',
+      `one of ${fitting.join(', ')}`,
+      id,
+      `'${id}', which fits ${fitting.length} entries`,
+    );
+  else faults.add('unknown-substance', 'id', alternativesTo(wanted, entries), wanted);
   faults.done();
   throw new Error('unreachable');
+}
+
+function fits(key: string, entry: unknown, wanted: string): boolean {
+  const { id, name, formula } = fieldsOf(entry) ?? {};
+  if ([key, id, name].some((text) => typeof text === 'string' && isSameName(text, wanted))) return true;
+  return typeof formula === 'string' && plainFormula(formula) === plainFormula(wanted);
+}
+
+const isSameName = (one: string, other: string): boolean =>
+  lettersOf(one) !== '' && lettersOf(one) === lettersOf(other);
+
+/** A formula with plain digits and one kind of dot: `Na₂CO₃.10H₂O` is `Na2CO3·10H2O`. */
+const plainFormula = (formula: string): string =>
+  formula
+    .replace(/[₀-₉]/g, (digit) => String(digit.charCodeAt(0) - '₀'.charCodeAt(0)))
+    .replace(/[.*•⋅]/g, '·')
+    .replace(/\s/g, '');
+
+/** What may be meant instead: reagents that hold the acid of this name, or the entry with the nearest id. */
+function alternativesTo(wanted: string, entries: Unread): string {
+  const holders = Object.keys(entries).filter((key) => holds(entries[key], wanted));
+  if (holders.length > 0) return `one that holds it: ${holders.join(', ')}`;
+  const nearest = nearestName(wanted, Object.keys(entries));
+  return nearest === undefined ? 'the id, name or formula of an entry' : `${nearest}, if that is meant`;
+}
+
+function holds(entry: unknown, wanted: string): boolean {
+  const { protolytes } = fieldsOf(entry) ?? {};
+  const parts = itemsOf(protolytes as readonly unknown[], lengthOf(protolytes) ?? 0) ?? [];
+  return parts.some((part) => {
+    const { id, name } = fieldsOf(fieldsOf(part)?.protolyte) ?? {};
+    return [id, name].some((text) => typeof text === 'string' && isSameName(text, wanted));
+  });
 }

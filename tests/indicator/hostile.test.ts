@@ -30,7 +30,7 @@ describe('a weight of one’s own', () => {
 
 test('a titration that came through JSON has lost its methods, and the error says so', () =>
   expect(() => scoreIndicator(JSON.parse(JSON.stringify(titration)), indicator)).toThrow(
-    'titration.pHAt is missing; give a titration as titrate returns it',
+    'titration is without its methods; give titrate(titration.setup), since JSON and copies keep none',
   ));
 
 test('a titration of one’s own that answers with nonsense is told which answer', () => {

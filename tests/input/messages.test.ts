@@ -39,7 +39,7 @@ test('a text that would break a printed line is refused, and quoted with its esc
 });
 
 test('an id is found whatever its capitals, blanks and hyphens', () => {
-  for (const id of ['sodiumCarbonate', 'Sodium carbonate', 'sodium-carbonate'])
+  for (const id of ['sodiumCarbonate', 'Sodium carbonate', 'sodium-carbonate', 'Na2CO3', 'Na₂CO₃'])
     expect(findById(reagents, id)).toBe(sodiumCarbonate);
 });
 
@@ -135,7 +135,7 @@ test.each([
   [
     'an acid as a reagent',
     () => makeSolution({ contents: [untyped({ reagent: acids.acetic, molar: 0.1 })] }),
-    "makeSolution: contents[0].reagent is the protolyte 'acetic acid'; give a reagent, such as reagents.sodiumCarbonate.",
+    "makeSolution: contents[0].reagent is the protolyte 'acetic acid'; give a reagent that holds it: findById(reagents, 'acetic acid') finds one or names several.",
   ],
   [
     'a text as a reagent',
@@ -177,7 +177,42 @@ test.each([
   [
     'an id like no other',
     () => findById(reagents, 'unobtainium'),
-    "findById: id is 'unobtainium'; give the id of an entry.",
+    "findById: id is 'unobtainium'; give the id, name or formula of an entry.",
+  ],
+  [
+    'a catalogue as a list',
+    () => rankIndicators(titration, untyped(indicators)),
+    'rankIndicators: indicators is a module; give a list of indicators, such as Object.values(indicators).',
+  ],
+  [
+    'a solution as a titration',
+    () => rankIndicators(untyped(water), [indicators.methylOrange]),
+    'rankIndicators: titration is a solution; give a titration as titrate returns it.',
+  ],
+  [
+    'a setup as a titration',
+    () => rankIndicators(untyped(titration.setup), [indicators.methylOrange]),
+    'rankIndicators: titration is a setup; give titrate(setup).',
+  ],
+  [
+    'a titration that came through JSON',
+    () => rankIndicators(JSON.parse(JSON.stringify(titration)), [indicators.methylOrange]),
+    'rankIndicators: titration is without its methods; give titrate(titration.setup), since JSON and copies keep none.',
+  ],
+  [
+    'an entry that only sounds alike',
+    () => findById(reagents, 'soda'),
+    "findById: id is 'soda'; give the id, name or formula of an entry.",
+  ],
+  [
+    'an acid that several reagents hold',
+    () => findById(reagents, 'formic'),
+    "findById: id is 'formic'; give one that holds it: formicAcid, sodiumFormate.",
+  ],
+  [
+    'two entries of one name',
+    () => findById({ 'tris-a': tris, trisA: tris }, 'Tris A'),
+    "findById: id is 'Tris A', which fits 2 entries; give one of tris-a, trisA.",
   ],
 ] as [string, () => unknown, string][])('a message reads well: %s', (_, call, message) => {
   let told = '';

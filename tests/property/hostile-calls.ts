@@ -99,7 +99,7 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
       },
     ],
   ],
-  mix: [[solution, base]],
+  mix: [[solution, protolysis.aliquot(base, { mL: 5 })]],
   aliquot: [[solution, { mL: 5 }]],
   addWater: [[solution, { mL: 5 }]],
   makeUpTo: [[solution, { mL: 50 }]],
