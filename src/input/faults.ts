@@ -8,6 +8,9 @@ import { fieldsOf, itemsOf, lengthOf, type Unread } from './safe-read.js';
 /** The path of a key under a path; the arguments themselves have the empty path. @internal */
 export const at = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
+/** An object with more unknown keys than this, such as a whole catalogue, is taken for another thing altogether. */
+const mostSlips = 8;
+
 /**
  * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
  * that the reading goes on and finds the other faults. `done()` then throws once, with all of them.
@@ -99,12 +102,13 @@ export class Faults {
     else {
       if (keys) {
         const kind = kindKeyOf(unread);
-        if (kind && !keys.includes(kind)) {
+        const unknown = Object.keys(unread).filter((key) => !keys.includes(key));
+        if ((kind && !keys.includes(kind)) || unknown.length > mostSlips) {
           this.add('wrong-type', path, what, value);
           this.#absent.push(at(path, ''));
           return {};
         }
-        for (const key of Object.keys(unread)) if (!keys.includes(key)) this.#addUnknownKey(key, path, keys);
+        for (const key of unknown) this.#addUnknownKey(key, path, keys);
       }
       return unread;
     }

@@ -48,6 +48,9 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
   return solutions;
 }
 
+/** What a solution lacks that is poured and was made without a volume. @internal */
+export const volumeOfPoured = 'mL to makeSolution, since this volume counts';
+
 const keys = ['mL', 'contents', 'volume', 'name', 'source'];
 
 /**
@@ -68,8 +71,7 @@ function readVolume({ mL: given, volume }: Unread, path: string, isPoured: boole
       mL,
       'changed by hand',
     );
-  else if (isPoured)
-    faults.add('missing', `${path}.mL`, 'mL to makeSolution, since this volume counts', mL, 'not stated');
+  else if (isPoured) faults.add('missing', `${path}.mL`, volumeOfPoured, mL, 'not stated');
   return { mL, volume: 'assumed' as const };
 }
 

@@ -6,7 +6,7 @@ import { fieldsOf, itemsOf, lengthOf, type Unread } from '../input/safe-read.js'
  * An entry of a catalogue by its id, its name or its formula, as a form or a file gives it.
  *
  * Of ids and names, capitals, blanks and hyphens do not count; of a formula the capitals do. The catalogue is yours to
- * give, so that an app carries no other.
+ * give, so that an app carries no other. An acid is found by the formula of any of its forms.
  *
  * @param catalogue - a namespace such as `reagents`, or an object of your own
  * @param id - such as `sodiumCarbonate`, `sodium carbonate` or `Na2CO3`
@@ -52,10 +52,14 @@ export function findById<Entry extends object>(
 }
 
 function fits(key: string, entry: unknown, wanted: string): boolean {
-  const { id, name, formula } = fieldsOf(entry) ?? {};
+  const { id, name, formula, species } = fieldsOf(entry) ?? {};
   if ([key, id, name].some((text) => typeof text === 'string' && isSameName(text, wanted))) return true;
-  return typeof formula === 'string' && plainFormula(formula) === plainFormula(wanted);
+  const formulas = [formula, ...listOf(species).map((one) => fieldsOf(one)?.formula)];
+  return formulas.some((text) => typeof text === 'string' && plainFormula(text) === plainFormula(wanted));
 }
+
+const listOf = (value: unknown): readonly unknown[] =>
+  itemsOf(value as readonly unknown[], lengthOf(value) ?? 0) ?? [];
 
 const isSameName = (one: string, other: string): boolean =>
   lettersOf(one) !== '' && lettersOf(one) === lettersOf(other);
@@ -77,8 +81,7 @@ function alternativesTo(wanted: string, entries: Unread): string {
 
 function holds(entry: unknown, wanted: string): boolean {
   const { protolytes } = fieldsOf(entry) ?? {};
-  const parts = itemsOf(protolytes as readonly unknown[], lengthOf(protolytes) ?? 0) ?? [];
-  return parts.some((part) => {
+  return listOf(protolytes).some((part) => {
     const { id, name } = fieldsOf(fieldsOf(part)?.protolyte) ?? {};
     return [id, name].some((text) => typeof text === 'string' && isSameName(text, wanted));
   });

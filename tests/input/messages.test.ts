@@ -43,6 +43,11 @@ test('an id is found whatever its capitals, blanks and hyphens', () => {
     expect(findById(reagents, id)).toBe(sodiumCarbonate);
 });
 
+test('an acid is found by the formula of each of its forms', () => {
+  expect(findById(acids, 'CH3COOH')).toBe(acids.acetic);
+  expect(findById(acids, 'HCO3-')).toBe(acids.carbonic);
+});
+
 test.each([
   [
     'numbers are printed as one reads them',
@@ -183,6 +188,11 @@ test.each([
     'a catalogue as a list',
     () => rankIndicators(titration, untyped(indicators)),
     'rankIndicators: indicators is a module; give a list of indicators, such as Object.values(indicators).',
+  ],
+  [
+    'a catalogue as an entry of it',
+    () => makeSolution({ mL: 5, contents: [untyped({ reagent: reagents, mmol: 1 })] }),
+    'makeSolution: contents[0].reagent is a module; give a reagent, such as reagents.sodiumCarbonate.',
   ],
   [
     'a solution as a titration',

@@ -16,6 +16,7 @@ import {
   strongAdditionTo,
   titrate,
 } from 'protolysis';
+import * as exact from 'protolysis/exact';
 import { describe, expect, test } from 'vitest';
 import { listed } from '../faults-of.js';
 
@@ -42,6 +43,16 @@ describe('a solution made without a volume', () => {
   test('is refused after a trip through JSON too', () => {
     const copy = JSON.parse(JSON.stringify(titrant));
     expect(listed(() => titrate({ analyte: copy, titrant }))).toEqual(['missing analyte.mL']);
+  });
+
+  test('serves the exact entry where its concentrations count, and is refused there where it is poured', () => {
+    const exactly = unstated as unknown as exact.ExactSolution;
+    expect(Number(exact.exactPH(exactly).pH)).toBeCloseTo(pHOf(titrant), 12);
+    expect(
+      listed(() => exact.exactTitration({ analyte: exactly, titrant: exactly }, { digits: 20 })),
+    ).toEqual(['missing analyte.mL']);
+    expect(listed(() => exact.mix(exactly))).toEqual(['missing solutions[0].mL']);
+    expect(listed(() => exact.addWater(exactly, { mL: '5' }))).toEqual(['missing solution.mL']);
   });
 
   test('keeps that through what leaves its volume as it is', () => {

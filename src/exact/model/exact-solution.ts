@@ -2,6 +2,7 @@ import { frozen } from '../../frozen.js';
 import { at, type Faults } from '../../input/faults.js';
 import { readConflicts } from '../../solution/conflicting-constants.js';
 import { merged } from '../../solution/merged.js';
+import { volumeOfPoured } from '../../solution/read-solution.js';
 import { solutionLimits } from '../../solution/solution.js';
 import { type Reagent, readReagent } from '../../substance/reagent.js';
 import { readExactly } from '../numbers/exactly.js';
@@ -25,12 +26,24 @@ export interface ReadSolution {
   readonly contents: readonly { readonly reagent: Reagent; readonly mmol: Ratio }[];
 }
 
-/** Reads an exact solution from a caller's value, noting every fault. @internal */
-export function readExactSolution(value: unknown, path: string, faults: Faults): ReadSolution {
-  const unread = faults.object(value, path, 'a solution as makeSolution of protolysis/exact returns it', [
-    'mL',
-    'contents',
-  ]);
+/**
+ * Reads an exact solution from a caller's value, noting every fault. One of the main entry will do; where it is poured
+ * (`isPoured`), its volume must have been stated.
+ *
+ * @internal
+ */
+export function readExactSolution(
+  value: unknown,
+  path: string,
+  faults: Faults,
+  isPoured = false,
+): ReadSolution {
+  const what = 'a solution as makeSolution of protolysis/exact returns it';
+  const unread = faults.object(value, path, what, ['mL', 'contents', 'volume']);
+  if (unread.volume !== undefined && unread.volume !== 'assumed')
+    faults.add('wrong-type', at(path, 'volume'), "'assumed' or nothing", unread.volume);
+  else if (unread.volume !== undefined && isPoured)
+    faults.add('missing', at(path, 'mL'), volumeOfPoured, unread.mL, 'not stated');
   const here = at(path, 'contents');
   const items = faults.list(unread.contents, here, 'a list of { reagent, mmol }', 0, 1000);
   const contents = items.map((item, index) => {

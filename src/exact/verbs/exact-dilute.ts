@@ -20,7 +20,7 @@ import { compared, ratios, textOf } from '../numbers/ratio.js';
  */
 export function exactAddWater(solution: ExactSolution, water: { readonly mL: Exactly }): ExactSolution {
   const faults = new Faults('addWater');
-  const { mL: before, contents } = readExactSolution(solution, 'solution', faults);
+  const { mL: before, contents } = readExactSolution(solution, 'solution', faults, true);
   const unread = faults.object(water, 'water', 'a volume of water { mL }', ['mL']);
   const limits = { from: 0, to: solutionLimits.mL };
   const added = readExactly(unread.mL, 'mL', 'a volume in mL', limits, faults);
@@ -52,7 +52,7 @@ export function exactAddWater(solution: ExactSolution, water: { readonly mL: Exa
  */
 export function exactMakeUpTo(solution: ExactSolution, mark: { readonly mL: Exactly }): ExactSolution {
   const faults = new Faults('makeUpTo');
-  const { mL: before, contents } = readExactSolution(solution, 'solution', faults);
+  const { mL: before, contents } = readExactSolution(solution, 'solution', faults, true);
   const unread = faults.object(mark, 'mark', 'a final volume { mL }', ['mL']);
   const mL = readExactVolume(unread.mL, 'mL', faults);
   if (!faults.any && compared(mL, before) < 0)

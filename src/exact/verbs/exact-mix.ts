@@ -20,7 +20,9 @@ import { compared, ratios, textOf } from '../numbers/ratio.js';
 export function exactMix(...solutions: readonly ExactSolution[]): ExactSolution {
   const faults = new Faults('mix');
   if (solutions.length === 0) faults.add('missing', 'solutions', 'at least one solution', undefined);
-  const read = solutions.map((solution, index) => readExactSolution(solution, `solutions[${index}]`, faults));
+  const read = solutions.map((solution, index) =>
+    readExactSolution(solution, `solutions[${index}]`, faults, true),
+  );
   const mL = read.reduce((total, solution) => ratios.plus(total, solution.mL), ratios.of(0));
   if (!faults.any && compared(mL, ratios.of(solutionLimits.mL)) > 0)
     faults.add('out-of-range', 'solutions', `no more than ${solutionLimits.mL} mL in all`, textOf(mL));

@@ -114,7 +114,7 @@ function readExactSetup(setup: unknown, options: unknown) {
     'titrant',
     'conditions',
   ]);
-  const analyte = readExactSolution(unread.analyte, 'analyte', faults);
+  const analyte = readExactSolution(unread.analyte, 'analyte', faults, true);
   const titrant = readExactSolution(unread.titrant, 'titrant', faults);
   const given =
     unread.conditions === undefined
