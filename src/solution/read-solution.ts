@@ -1,5 +1,5 @@
 import type { Faults } from '../input/faults.js';
-import type { Unread } from '../input/safe-read.js';
+import { fieldsOf, type Unread } from '../input/safe-read.js';
 import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicting-constants.js';
@@ -29,14 +29,17 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
   const solutions = values.map(({ value, path, isPoured = false }) => {
     const unread = faults.object(value, path, 'a solution, as makeSolution makes it', keys);
     const volume = readVolume(unread, path, isPoured, faults);
-    const contents = faults
-      .list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }')
-      .map((item, index) => {
-        const here = `${path}.contents[${index}]`;
-        const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
-        const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);
-        return { reagent, mmol: readAmount(content.mmol, `${here}.mmol`, volume.mL, faults) };
-      });
+    const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
+    if (items.some(isIngredient)) {
+      faults.add('wrong-type', path, 'makeSolution of it, which works out the amounts', value, 'a recipe');
+      return { ...volume, contents: [] };
+    }
+    const contents = items.map((item, index) => {
+      const here = `${path}.contents[${index}]`;
+      const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
+      const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);
+      return { reagent, mmol: readAmount(content.mmol, `${here}.mmol`, volume.mL, faults) };
+    });
     return {
       ...volume,
       contents,
@@ -46,6 +49,12 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
   });
   readConflicts(given, faults);
   return solutions;
+}
+
+/** Whether a content is measured as in a recipe for `makeSolution`. */
+function isIngredient(content: unknown): boolean {
+  const { grams, molar } = fieldsOf(content) ?? {};
+  return grams !== undefined || molar !== undefined;
 }
 
 /** What a solution lacks that is poured and was made without a volume. @internal */

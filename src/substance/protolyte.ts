@@ -236,23 +236,19 @@ function readSpecies(species: readonly unknown[], path: string, faults: Faults):
   });
 }
 
+/** The numbers that a step may carry beside its pKa. */
+const numbersOfStep = [
+  ['dH', 'an enthalpy in kJ/mol', { from: -1000, to: 1000 }],
+  ['dCp', 'a heat capacity in J/(mol K)', { from: -1e4, to: 1e4 }],
+  ['standardUncertainty', 'an uncertainty', { from: 0, to: 10 }],
+  ['ionicStrength', 'an ionic strength in mol/L', { from: 0, to: 100 }],
+] as const;
+
 function readStep(item: unknown, path: string, faults: Faults): Step {
   const step = faults.object(item, path, 'a step { pKa, source }', keys.step);
   readPKa(step.pKa, path, faults);
-  if (step.dH !== undefined)
-    faults.number(step.dH, `${path}.dH`, 'an enthalpy in kJ/mol', { from: -1000, to: 1000 });
-  if (step.dCp !== undefined)
-    faults.number(step.dCp, `${path}.dCp`, 'a heat capacity in J/(mol K)', { from: -1e4, to: 1e4 });
-  if (step.standardUncertainty !== undefined)
-    faults.number(step.standardUncertainty, `${path}.standardUncertainty`, 'an uncertainty', {
-      from: 0,
-      to: 10,
-    });
-  if (step.ionicStrength !== undefined)
-    faults.number(step.ionicStrength, `${path}.ionicStrength`, 'an ionic strength in mol/L', {
-      from: 0,
-      to: 100,
-    });
+  for (const [key, what, limits] of numbersOfStep)
+    if (step[key] !== undefined) faults.number(step[key], `${path}.${key}`, what, limits);
   if (step.convention !== undefined && step.convention !== 'concentration' && step.convention !== 'mixed')
     faults.add('wrong-type', `${path}.convention`, "'concentration' or 'mixed'", step.convention);
   const source = readSource(step.source, `${path}.source`, faults);

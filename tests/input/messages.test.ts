@@ -190,6 +190,12 @@ test.each([
     'rankIndicators: indicators is a module; give a list of indicators, such as Object.values(indicators).',
   ],
   [
+    'a recipe as a solution',
+    () =>
+      titrate({ analyte: untyped({ mL: 20, contents: [{ reagent: tris, molar: 0.1 }] }), titrant: water }),
+    'titrate: analyte is a recipe; give makeSolution of it, which works out the amounts.',
+  ],
+  [
     'a catalogue as an entry of it',
     () => makeSolution({ mL: 5, contents: [untyped({ reagent: reagents, mmol: 1 })] }),
     'makeSolution: contents[0].reagent is a module; give a reagent, such as reagents.sodiumCarbonate.',
