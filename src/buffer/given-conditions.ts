@@ -1,4 +1,4 @@
-import { type Conditions, readConditions } from '../equilibrium/conditions.js';
+import { type Conditions, conditionsWanted, readConditions } from '../equilibrium/conditions.js';
 import type { Faults } from '../input/faults.js';
 
 /**
@@ -9,7 +9,7 @@ import type { Faults } from '../input/faults.js';
  */
 export function givenConditions(value: unknown, path: string, faults: Faults): Conditions {
   if (value === undefined) return {};
-  const given = faults.object(value, path, 'conditions');
+  const given = faults.object(value, path, conditionsWanted);
   readConditions(given, path, faults);
   return given as Conditions;
 }

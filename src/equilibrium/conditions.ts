@@ -41,10 +41,12 @@ export const conditionDefaults = /*#__PURE__*/ frozen({ celsius: 25, activity: i
 
 const keys = ['celsius', 'activity', 'carbonDioxide', 'pKw'];
 
+/** What to give for conditions. @internal */
+export const conditionsWanted = 'conditions { celsius, activity, carbonDioxide, pKw }';
+
 /** Reads conditions from a caller's value, noting every fault. @internal */
 export function readConditions(value: unknown, path: string, faults: Faults): ConditionsInUse {
-  const what = 'conditions { celsius, activity, carbonDioxide, pKw }';
-  const unread = value === undefined ? {} : faults.object(value, path, what, keys);
+  const unread = value === undefined ? {} : faults.object(value, path, conditionsWanted, keys);
   const celsius =
     unread.celsius === undefined
       ? conditionDefaults.celsius

@@ -118,8 +118,8 @@ export class Faults {
 
   #addUnknownKey(key: string, path: string, keys: readonly string[]): void {
     const near = nearestName(key, keys);
-    const all = `one of ${keys.join(', ')}`;
-    const wanted = near ? `${near}, if that is meant, or ${all}` : all;
+    const all = keys.length === 1 ? `${keys[0]} alone` : `one of ${keys.join(', ')}`;
+    const wanted = near && keys.length > 1 ? `${near}, if that is meant, or ${all}` : all;
     this.add('unknown-key', at(path, shorten(key)), wanted, key, 'not a key');
   }
 

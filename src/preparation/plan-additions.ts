@@ -3,7 +3,7 @@ import { frozen } from '../frozen.js';
 import { at, Faults } from '../input/faults.js';
 import { fixed } from '../print-number.js';
 import { makeTitration } from '../titration/make-titration.js';
-import { readSetup } from '../titration/read-setup.js';
+import { readSetupOf } from '../titration/read-setup.js';
 import { usualLastVolume } from '../titration/sampling/usual-last-volume.js';
 import type { Titration } from '../titration/titration.js';
 import { titrationLimits } from '../titration/titration-limits.js';
@@ -86,8 +86,7 @@ export function planAdditions(
   options: AdditionOptions = {},
 ): AdditionPlan {
   const faults = new Faults('planAdditions');
-  const { setup } = faults.object(titration, 'titration', 'a titration as titrate returns it');
-  const read = readSetup(setup, 'titration.setup', faults);
+  const read = readSetupOf(titration, faults);
   const how = readOptions(options, faults);
   faults.done();
 

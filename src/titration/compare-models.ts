@@ -5,7 +5,7 @@ import { leastBetween } from '../solver/least-between.js';
 import { numberAt } from '../solver/number-at.js';
 import { makeTitration } from './make-titration.js';
 import { readBoilOutUnder } from './model/boil-out.js';
-import { readSetup } from './read-setup.js';
+import { readSetupOf } from './read-setup.js';
 import type { Curve } from './sampling/curve.js';
 import { usualLastVolume } from './sampling/usual-last-volume.js';
 import type { Titration } from './titration.js';
@@ -51,8 +51,7 @@ export function compareModels(
   options?: { readonly upTo?: number },
 ): ModelComparison[] {
   const faults = new Faults('compareModels');
-  const { setup } = faults.object(titration, 'titration', 'a titration as titrate returns it');
-  const read = readSetup(setup, 'titration.setup', faults);
+  const read = readSetupOf(titration, faults);
   const others = faults.list(conditions, 'conditions', 'a list of conditions', 1, 100).map((one, k) => {
     const path = `conditions[${k}]`;
     const inUse = readConditions(one, path, faults);

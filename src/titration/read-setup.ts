@@ -1,4 +1,5 @@
 import { type ConditionsInUse, readConditions, readGas } from '../equilibrium/conditions.js';
+import { kindKeyOf } from '../input/describe-value.js';
 import { at, type Faults } from '../input/faults.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
@@ -33,3 +34,17 @@ export function readSetup(value: unknown, path: string, faults: Faults): ReadSet
   readGas([analyte, titrant], inUse, at(path, 'conditions'), faults);
   return { analyte, titrant, inUse, boilOut };
 }
+
+/** Reads the setup of a titration from a caller's titration, noting every fault. @internal */
+export function readSetupOf(titration: unknown, faults: Faults): ReadSetup {
+  const what = 'a titration as titrate returns it';
+  const { setup, ...others } = faults.object(titration, 'titration', what);
+  const isOther = setup === undefined && kindKeyOf(others) !== undefined;
+  if (isOther) faults.add('wrong-type', 'titration', what, titration);
+  return readSetup(isOther ? nothing : setup, 'titration.setup', faults);
+}
+
+const water: Solution = { mL: 1, contents: [] };
+
+/** Takes the place of the setup of what is no titration, until the faults are thrown. */
+const nothing = { analyte: water, titrant: water };

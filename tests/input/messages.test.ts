@@ -1,6 +1,9 @@
 import {
   acids,
   addWater,
+  aliquot,
+  capacityOf,
+  compareModels,
   findById,
   type InputError,
   indicators,
@@ -8,6 +11,7 @@ import {
   mix,
   pHOf,
   pHsOf,
+  planAdditions,
   rankIndicators,
   reagents,
   titrate,
@@ -188,6 +192,26 @@ test.each([
     'a catalogue as a list',
     () => rankIndicators(titration, untyped(indicators)),
     'rankIndicators: indicators is a module; give a list of indicators, such as Object.values(indicators).',
+  ],
+  [
+    'a key with a slip where there is but one',
+    () => aliquot(water, untyped({ mL: 5, ml: 5 })),
+    'aliquot: part.ml is not a key; give mL alone.',
+  ],
+  [
+    'a setup where models are compared',
+    () => compareModels(untyped(titration.setup), [{}]),
+    'compareModels: titration is a setup; give a titration as titrate returns it.',
+  ],
+  [
+    'a solution where additions are planned',
+    () => planAdditions(untyped(water)),
+    'planAdditions: titration is a solution; give a titration as titrate returns it.',
+  ],
+  [
+    'a number as conditions of a buffer',
+    () => capacityOf(water, untyped(7)),
+    `capacityOf: conditions is 7; give ${conditions}.`,
   ],
   [
     'a recipe as a solution',
