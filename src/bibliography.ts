@@ -37,6 +37,7 @@ export const works = /*#__PURE__*/ frozen({
   'iapws-r11-07':
     'IAPWS R11-07(2019), Revised Release on the Ionization Constant of H2O, after A. V. Bandura, S. N. Lvov, J. Phys. Chem. Ref. Data 35, 15–30 (2006), doi:10.1063/1.1928231',
   'iso-1042': 'ISO 1042:1998, Laboratory glassware – One-mark volumetric flasks',
+  'iso-385': 'ISO 385:2005, Laboratory glassware – Burettes',
   'iso-648': 'ISO 648:2008, Laboratory glassware – Single-volume pipettes',
   'izatt-1962': 'R. M. Izatt, J. J. Christensen, R. T. Pack, R. Bench, Inorg. Chem. 1, 828 (1962)',
   'junior-olympiad-guide': 'Open chemistry guide for the Junior Science Olympiad',

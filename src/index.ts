@@ -177,17 +177,18 @@ export {
 } from './preparation/plan-additions.js';
 export type { Vessel } from './catalogue/glassware.js';
 export type { StandardisationNeeded } from './catalogue/standardisation.js';
-export type { Dilution } from './preparation/dilution-to.js';
+export type { Dilution } from './preparation/dilutions-to.js';
+export { prepareSolution } from './preparation/prepare-solution.js';
 export {
   type ImpossibleSolution,
   type PreparationRequest,
   type PreparedSolution,
   preparationDefaults,
-  prepareSolution,
   type Standardisation,
-} from './preparation/prepare-solution.js';
+} from './preparation/preparation.js';
+export { prepareSession } from './preparation/prepare-session.js';
 export {
-  prepareSession,
+  type SessionBottle,
   type SessionPlan,
   type SessionReagent,
   type SessionRequest,
@@ -195,15 +196,18 @@ export {
   type SessionTitration,
   type SessionWaste,
   sessionDefaults,
-} from './preparation/prepare-session.js';
+} from './preparation/session-plan.js';
+export { planSample } from './preparation/plan-sample.js';
 export {
   type NoSamplePlan,
   type PlannedPoint,
-  planSample,
+  type PlannedWater,
+  type Sample,
+  type SamplePercent,
   type SamplePlan,
   type SampleRequest,
   sampleDefaults,
-} from './preparation/plan-sample.js';
+} from './preparation/sample-plan.js';
 
 // How does a buffer behave, and how is one made?
 export { capacityOf } from './buffer/capacity-of.js';

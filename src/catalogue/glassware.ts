@@ -14,11 +14,24 @@ const pipettesFromMemory: Source = {
   work: 'iso-648',
   note: 'limits of error, not checked against the page',
 };
+const burettesFromMemory: Source = {
+  kind: 'fromMemory',
+  work: 'iso-385',
+  note: 'limits of error, not checked against the page; a guide to the accuracy of burettes prints those of 50 mL',
+};
 const flasksFromMemory: Source = {
   kind: 'fromMemory',
   work: 'iso-1042',
   note: 'limits of error, not checked against the page',
 };
+
+/** Burettes; of 25 mL with a division of 0.1 mL, of 10 mL with one of 0.02 mL. */
+export const burettes: readonly Vessel[] = /*#__PURE__*/ frozen([
+  { mL: 10, tolerance: { A: 0.02, B: 0.05 }, source: burettesFromMemory },
+  { mL: 25, tolerance: { A: 0.05, B: 0.1 }, source: burettesFromMemory },
+  { mL: 50, tolerance: { A: 0.05, B: 0.1 }, source: burettesFromMemory },
+  { mL: 100, tolerance: { A: 0.1, B: 0.2 }, source: burettesFromMemory },
+]);
 
 /** Pipettes with one mark. */
 export const pipettes: readonly Vessel[] = /*#__PURE__*/ frozen([

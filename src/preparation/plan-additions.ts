@@ -62,7 +62,7 @@ const mostAdditions = 10_000;
  * A schedule of additions for a titration with a probe: coarse where the curve is flat, down to drops where it is steep.
  *
  * Each addition is the greatest whole number of fine ones, at most a coarse one, after which the predicted pH has changed by at
- * most `maxStep`; one fine addition where even that changes it by more.
+ * most `maxStep`. It is one fine addition where even that changes it by more.
  *
  * @param titration - the titration that is expected
  * @throws InputError that lists every fault: also where a coarse addition is no whole number of fine ones
@@ -124,6 +124,8 @@ function readOptions(value: unknown, faults: Faults) {
     unread.upTo === undefined
       ? null
       : faults.number(unread.upTo, 'options.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+  if (!faults.any && upTo !== null && upTo < fine)
+    faults.add('conflict', 'options.upTo', `no less than one fine addition of ${fine} mL`, upTo);
   return {
     fine,
     coarse,
@@ -169,10 +171,21 @@ function scheduleOf(pHAt: (step: number) => PH, last: number, how: How): Additio
   };
 }
 
-/** The greatest number of fine additions, from `most` down to one, that changes the pH by at most `maxStep`. */
+/**
+ * The greatest number of fine additions, up to `most`, that changes the pH by at most `maxStep`, or one. Found by halving, so that it
+ * is the greatest where the pH goes one way only; what it finds keeps the limit in any case.
+ *
+ * Invariant   `few` additions keep the limit, or are one; `many` do not.
+ */
 function greatestStep(changeAfter: (steps: number) => number, most: number, { maxStep }: How): number {
-  for (let steps = most; steps > 1; steps -= 1) if (changeAfter(steps) <= maxStep) return steps;
-  return 1;
+  if (changeAfter(most) <= maxStep) return most;
+  let [few, many] = [1, most];
+  while (many - few > 1) {
+    const middle = Math.floor((few + many) / 2);
+    if (changeAfter(middle) <= maxStep) few = middle;
+    else many = middle;
+  }
+  return few;
 }
 
 function notesOn(sharpest: { mL: number; change: number }, fillings: number, how: How): string[] {

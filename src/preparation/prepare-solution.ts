@@ -1,87 +1,33 @@
-import { type MeasuredIngredient, readIngredient } from '../buffer/read-ingredient.js';
-import { flasks as isoFlasks, pipettes as isoPipettes, type Vessel } from '../catalogue/glassware.js';
-import { type StandardisationNeeded, standardisation } from '../catalogue/standardisation.js';
+import type { Vessel } from '../catalogue/glassware.js';
+import { keeping } from '../catalogue/keeping.js';
+import { standardisation } from '../catalogue/standardisation.js';
 import { entryOf } from '../entry-of.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { precipitatesOf } from '../equilibrium/precipitates.js';
-import { frozen } from '../frozen.js';
 import { frozenWithView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
-import { fourDigits } from '../print-number.js';
-import { asBought, volumeOf } from '../recipe/as-bought.js';
-import { fumes } from '../recipe/order-of-work.js';
-import type { PouredPart, Recipe, RecipePart } from '../recipe/recipe.js';
 import { viewImpossible } from '../recipe/view-impossible.js';
 import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
-import type { HeatOfMixing } from '../safety/heat-of-mixing.js';
 import type { Solution } from '../solution/solution.js';
-import type { PrimaryStandard } from '../substance/primary-standard.js';
 import type { Reagent } from '../substance/reagent.js';
-import { type Dilution, dilutionTo } from './dilution-to.js';
-
-/** Which solution is wanted, from what, and with which vessels. */
-export interface PreparationRequest {
-  /** A reagent as sold, { reagent, purity } with the mass fraction on its bottle, or a stock solution of one reagent. */
-  readonly from: Reagent | { readonly reagent: Reagent; readonly purity: number } | Solution;
-  /** mol/L of the reagent. */
-  readonly molar: number;
-  /** Volume that is needed at least, mL. */
-  readonly mL: number;
-  /** Class of the glassware; A if left out. */
-  readonly glass?: 'A' | 'B';
-  /** Volumes of the volumetric flasks at hand, mL; those of ISO 1042 if left out. */
-  readonly flasks?: readonly number[];
-  /** Volumes of the pipettes at hand, mL; those of ISO 648 if left out. */
-  readonly pipettes?: readonly number[];
-  /** Standard uncertainty of a mass, mg; 0.2 if left out. */
-  readonly weighing?: number;
-}
-
-/** A solution that can be made: plain data. */
-export interface PreparedSolution extends Recipe {
-  /** mol/L that it is expected to have. */
-  readonly molar: number;
-  /** Of that, mol/L, from the tolerances of the vessels and the weighing alone. */
-  readonly standardUncertainty: number;
-  /** What it comes from, in percent of the concentration. */
-  readonly contributions: readonly { readonly of: string; readonly percent: number }[];
-  /** The flask it is made up in, and the class of all its glassware. */
-  readonly flask: Vessel;
-  readonly glass: 'A' | 'B';
-  /** How many flasks of it are made, one after the other. */
-  readonly batches: number;
-  /** Whether it is to be standardised, and against what; null where nothing is known. */
-  readonly standardisation: Standardisation | null;
-  /** The dilutions in order, where it is made from a stock. */
-  readonly dilutions: readonly Dilution[];
-}
-
-/** Whether a solution of a reagent has the concentration that was weighed, or is to be standardised. */
-export type Standardisation =
-  | ({ readonly kind: 'primary' } & PrimaryStandard)
-  | ({ readonly kind: 'needed' } & StandardisationNeeded);
-
-/** Why a solution cannot be made from what was given. */
-export interface ImpossibleSolution {
-  readonly status: 'impossible';
-  readonly because: 'too-dilute' | 'no-vessel' | 'saturated' | 'too-hot';
-  readonly reason: string;
-  readonly heat?: HeatOfMixing;
-}
-
-/** What `prepareSolution` takes by default: common practice. */
-export const preparationDefaults = /*#__PURE__*/ frozen({ glass: 'A', weighing: 0.2 } as const);
+import { amountsOf, type FlaskAmounts } from './amounts-of.js';
+import { dilutionWork } from './dilution-work.js';
+import type {
+  ImpossibleSolution,
+  PreparationRequest,
+  PreparedSolution,
+  Standardisation,
+} from './preparation.js';
+import { type ReadPreparation, readPreparation } from './read-preparation.js';
 
 /**
  * A recipe for a solution of one reagent: from the solid or liquid as it is sold, or from a stock by dilution.
  *
- *   m = c·V·M/w,   V_stock = c·V/c_stock                                                              (1)
- *
- * It is made in the smallest flask at hand that holds the volume needed. A stock is measured with pipettes at hand, in as many
- * dilutions, up to two, as it takes. The uncertainty is that of a product: the relative ones add as squares (GUM, JCGM
- * 100:2008, 5.1.6). Tolerances count as triangular, a/√6 (EURACHEM/CITAC CG 4; from memory). The purity of what is weighed and
- * the concentration of a stock count as exact.
+ * It is made in the smallest flask at hand that holds the volume needed. A stock is measured with pipettes at hand, in as few
+ * dilutions as they allow. The uncertainty is that of a product: the relative ones add as squares (GUM, JCGM 100:2008, 5.1.6).
+ * Limits of error are those of ISO 648 and ISO 1042, and each vessel carries its source. They count as triangular, a/√6
+ * (EURACHEM/CITAC CG 4; from memory). The purity of what is weighed and the concentration of a stock count as exact.
  *
  * The cautions of the recipe defer to the safety data sheet, the local rules and a qualified supervisor.
  *
@@ -90,39 +36,44 @@ export const preparationDefaults = /*#__PURE__*/ frozen({ glass: 'A', weighing: 
  * ```ts
  * import { prepareSolution, reagents } from 'protolysis';
  *
- * const recipe = prepareSolution({ from: reagents.sodiumCarbonate, molar: 0.05, mL: 240 });
+ * const recipe = prepareSolution({ from: reagents.sodiumCarbonate, molar: 0.05, mL: 20, groups: 12 });
  * recipe.status === 'prepared' && recipe.mL; // => 250
- * recipe.status === 'prepared' && recipe.steps[1]; // => 'Weigh 1.325 g of sodium carbonate and add it in portions, stirring until it has dissolved.'
+ * recipe.status === 'prepared' && recipe.steps[2]; // => 'Weigh 1.325 g of sodium carbonate and add it in portions, stirring until it has dissolved.'
  * ```
  */
 export function prepareSolution(request: PreparationRequest): PreparedSolution | ImpossibleSolution {
   const faults = new Faults('prepareSolution');
-  const read = readRequest(request, faults);
+  const read = goodVesselsOf(readPreparation(request, faults));
   faults.done();
-  const { ingredient, reagent, molar, flasks } = read;
+  const { flasks, reagent, molar } = read;
 
   const largest = flasks.at(-1)?.mL ?? 0;
   const batches = Math.ceil(read.mL / largest - 1e-9);
-  const flask = flasks.find(({ mL }) => mL * batches >= read.mL * (1 - 1e-9)) as Vessel;
-  const mmol = molar * flask.mL;
-  const made = ingredient.stock ? fromStock(read, ingredient.stock, flask) : fromBottle(read, flask);
-  if ('status' in made) return impossible(made);
+  const flask = flasks.find(({ mL }) => mL * batches >= read.mL * (1 - 1e-9));
+  if (!flask)
+    return impossible('no-vessel', `no flask at hand is good to ${read.vesselPercent} % of its volume`);
+  if (batches > mostBatches)
+    return impossible(
+      'no-vessel',
+      `${Number(read.mL.toPrecision(12))} mL would take ${batches} flasks of ${flask.mL} mL: ask for less, or use larger flasks`,
+    );
+  const amounts = amountsOf(read, flask);
+  if ('status' in amounts) return impossible(amounts.because, amounts.reason);
+  const solution: Solution = { mL: flask.mL, contents: [{ reagent, mmol: molar * flask.mL }] };
+  const refusal = refusalOf(solution) ?? (read.ingredient.stock && refusalOf(read.ingredient.stock));
+  if (refusal) return refusal;
 
-  const solution: Solution = { mL: flask.mL, contents: [{ reagent, mmol }] };
-  const [saturated] = precipitatesOf(equilibrate(solution));
-  if (saturated)
-    return impossible({
-      status: 'impossible',
-      because: 'saturated',
-      reason: `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
-    });
   const known = standardisationOf(reagent);
-  const { parts, waterToMakeUp, dilutions, contributions } = made;
-  const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks: checksOf(known) });
-  if (work.status === 'too-hot')
-    return impossible({ status: 'impossible', because: 'too-hot', reason: work.reason, heat: work.heat });
+  const { parts, waterToMakeUp, dilutions, contributions } = amounts;
+  const checks = checksOf(known, read);
+  const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks });
+  if (work.status === 'too-hot') return impossible('too-hot', work.reason, work.heat);
+  const [part] = parts;
+  const diluting = part.kind === 'poured' ? dilutionWork(part, dilutions, reagent) : null;
+  if (diluting?.status === 'too-hot') return impossible('too-hot', diluting.reason, diluting.heat);
   const recipe: PreparedSolution = {
     ...work,
+    ...(diluting && { heat: diluting.heat }),
     status: 'prepared',
     mL: flask.mL,
     waterToMakeUp,
@@ -130,24 +81,27 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
     molar,
     standardUncertainty: (molar * Math.hypot(...contributions.map(({ percent }) => percent))) / 100,
     contributions,
+    needed: read.mL,
     flask,
     glass: read.glass,
     batches,
     standardisation: known,
     dilutions,
-    steps:
-      dilutions.length > 0
-        ? [
-            ...dilutions.map((dilution, k) => stepOf(dilution, k === 0 && fumes(parts[0] as PouredPart))),
-            ...checksOf(known),
-          ]
-        : work.steps,
-    notes: [...notesOn(batches, known, isMuch(parts, flask.mL)), ...work.notes],
+    steps: [...waterFor(reagent), ...(diluting ? [...diluting.steps, ...checks] : work.steps)],
+    notes: [...notesOn(read, amounts, batches, known), ...(diluting?.notes ?? work.notes)],
   };
   return frozenWithView(recipe, viewRecipe);
 }
 
-const impossible = (why: ImpossibleSolution): ImpossibleSolution => frozenWithView(why, viewImpossible);
+/** More flasks of one solution than these are no preparation by hand (common practice). */
+const mostBatches = 100;
+
+const impossible = (
+  because: ImpossibleSolution['because'],
+  reason: string,
+  heat?: ImpossibleSolution['heat'],
+): ImpossibleSolution =>
+  frozenWithView({ status: 'impossible', because, reason, ...(heat && { heat }) }, viewImpossible);
 
 function standardisationOf({ id, primaryStandard }: Reagent): Standardisation | null {
   if (primaryStandard) return { kind: 'primary', ...primaryStandard };
@@ -155,153 +109,87 @@ function standardisationOf({ id, primaryStandard }: Reagent): Standardisation | 
   return needed ? { kind: 'needed', ...needed } : null;
 }
 
-const notesOn = (batches: number, known: Standardisation | null, much: boolean): string[] => [
-  ...(batches > 1 ? [`Make ${batches} flasks of it: the recipe is for one.`] : []),
-  ...(known?.kind === 'primary' ? [`A primary standard for ${known.standardises}: ${known.treatment}.`] : []),
-  ...(much ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.'] : []),
-];
-
-/** Whether more than 0.2 g of a solid goes into each millilitre (common practice for where to ask). */
-const isMuch = ([part]: readonly RecipePart[], mL: number): boolean =>
-  part?.kind === 'weighed' && (part.grams ?? 0) / mL > 0.2;
-
-type Read = ReturnType<typeof readRequest>;
-
-/** The amounts of a recipe, before the work is planned. */
-interface Made {
-  readonly parts: readonly RecipePart[];
-  readonly waterToMakeUp: number;
-  readonly dilutions: readonly Dilution[];
-  readonly contributions: readonly { readonly of: string; readonly percent: number }[];
+/** Only the vessels that are good enough. */
+function goodVesselsOf(read: ReadPreparation): ReadPreparation {
+  const { glass, vesselPercent } = read;
+  const isGood = ({ mL, tolerance }: Vessel) => (100 * tolerance[glass]) / mL <= vesselPercent * (1 + 1e-9);
+  return { ...read, flasks: read.flasks.filter(isGood), pipettes: read.pipettes.filter(isGood) };
 }
 
-/** Half width of a triangular distribution to its standard uncertainty. */
-const triangular = 1 / Math.sqrt(6);
+/** Hydrofluoric acid from here on attacks glass within hours, mol/L (common practice). */
+const attacksGlass = 1e-3;
 
-const percentOf = ({ mL, tolerance }: Vessel, glass: 'A' | 'B'): number =>
-  (100 * triangular * tolerance[glass]) / mL;
-
-function fromBottle({ ingredient, reagent, molar, glass, weighing }: Read, flask: Vessel): Made {
-  const mmol = molar * flask.mL;
-  const { purity, name } = ingredient;
-  const grams = (mmol * (reagent.molarMass ?? 0)) / 1000 / purity;
-  const sold = asBought(reagent, purity);
-  const measured = { name, reagent, mmol, purity, grams };
-  const part: RecipePart = sold
-    ? { kind: 'liquid', ...measured, mL: volumeOf(sold, purity, grams) }
-    : { kind: 'weighed', ...measured };
-  return {
-    parts: [part],
-    waterToMakeUp: flask.mL,
-    dilutions: [],
-    contributions: [
-      { of: 'weighing', percent: (100 * Math.SQRT2 * weighing) / (1000 * grams) },
-      { of: `flask of ${flask.mL} mL`, percent: percentOf(flask, glass) },
-    ],
-  };
+/** Why a solution is not to be made, or not in glass. */
+function refusalOf(solution: Solution): ImpossibleSolution | null {
+  const equilibrium = equilibrate(solution);
+  const [saturated] = precipitatesOf(equilibrium);
+  if (saturated)
+    return impossible(
+      'saturated',
+      `${saturated.solid.name} would not stay dissolved: its ions multiply to more than in its saturated solution at 25 °C`,
+    );
+  if (equilibrium.species.some(({ formula, molar }) => formula === 'HF' && molar >= attacksGlass))
+    return impossible(
+      'attacks-glass',
+      'hydrofluoric acid attacks glass and is very toxic through the skin: no recipe here covers it; ask a qualified supervisor',
+    );
+  return null;
 }
 
-function fromStock(read: Read, stock: Solution, flask: Vessel): Made | ImpossibleSolution {
-  const { reagent, molar, pipettes, flasks, glass, ingredient } = read;
-  const strength = (stock.contents[0]?.mmol ?? 0) / stock.mL;
-  if (molar > strength * (1 - 1e-9))
-    return {
-      status: 'impossible',
-      because: 'too-dilute',
-      reason: `the stock has ${fourDigits(strength)} mol/L of ${reagent.name}, not more than the ${fourDigits(molar)} mol/L wanted`,
-    };
-  const dilutions = dilutionTo(molar, { name: ingredient.name, molar: strength }, flask, {
-    pipettes,
-    flasks,
-    glass,
-  });
-  if (!dilutions)
-    return {
-      status: 'impossible',
-      because: 'no-vessel',
-      reason: `no pipettes and flasks at hand make ${fourDigits(molar)} mol/L of ${fourDigits(strength)} mol/L in two dilutions: take another concentration or a larger pipette`,
-    };
-  const contributions = dilutions.flatMap((dilution) => [
-    { of: `pipette of ${dilution.pipette.mL} mL`, percent: percentOf(dilution.pipette, glass) },
-    { of: `flask of ${dilution.flask.mL} mL`, percent: percentOf(dilution.flask, glass) },
-  ]);
-  const poured = (molar * flask.mL) / strength;
-  return {
-    parts: [{ kind: 'poured', name: ingredient.name, stock, mL: poured }],
-    waterToMakeUp: flask.mL - poured,
-    dilutions,
-    contributions,
-  };
-}
-
-function stepOf({ of, times, pipette, flask, glass, molar }: Dilution, isFuming: boolean): string {
-  const often = times > 1 ? `${times} times ` : '';
-  const begin = isFuming ? 'In the fume cupboard, put' : 'Put';
-  return `${begin} water into a ${flask.mL} mL flask (class ${glass}) to about a third, add ${often}${pipette.mL} mL of ${of} slowly with a pipette (class ${glass}) and a filler, swirling, let it come to room temperature, make up to the mark with water and mix: ${fourDigits(molar)} mol/L.`;
-}
+const waterFor = ({ id }: Reagent): string[] =>
+  entryOf(keeping, id)?.boiledWater
+    ? ['Take water free of carbon dioxide for all that follows: boiled, covered and cooled.']
+    : [];
 
 /** `sodiumCarbonate` as `sodium carbonate`. */
 const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
-const checksOf = (known: Standardisation | null): string[] => [
-  ...(known?.kind === 'needed'
-    ? [`Standardise it before use against ${known.against.map(inWords).join(' or ')}, since ${known.reason}.`]
-    : []),
-  'Label it with its contents, concentration, hazard and date.',
-];
-
-function readRequest(value: unknown, faults: Faults) {
-  const keys = ['from', 'molar', 'mL', 'glass', 'flasks', 'pipettes', 'weighing'];
-  const unread = faults.object(value, 'request', 'a request { from, molar, mL }', keys);
-  const ingredient: MeasuredIngredient = readIngredient(unread.from, 'from', faults);
-  const held = ingredient.unit.filter(({ mmol }) => mmol > 0);
-  const [content] = held;
-  if (!faults.any && (content === undefined || held.length > 1))
-    faults.add('conflict', 'from', 'a stock that holds one reagent', unread.from, ingredient.name);
-  const reagent = content?.reagent as Reagent;
-  if (!faults.any && !ingredient.stock && reagent.molarMass === undefined)
-    faults.add(
-      'missing',
-      'from.molarMass',
-      'a reagent with a molar mass or a formula, or a stock',
-      undefined,
-    );
-  const { glass = preparationDefaults.glass } = unread;
-  if (glass !== 'A' && glass !== 'B') faults.add('wrong-type', 'glass', "'A' or 'B'", glass);
-  return {
-    ingredient,
-    reagent,
-    molar: faults.number(unread.molar, 'molar', 'a concentration in mol/L', { from: 1e-6, to: 20 }),
-    mL: faults.number(unread.mL, 'mL', 'a volume in mL', { from: 1, to: 1e5 }),
-    glass: glass === 'B' ? ('B' as const) : ('A' as const),
-    flasks: readVessels(unread.flasks, 'flasks', isoFlasks, faults),
-    pipettes: readVessels(unread.pipettes, 'pipettes', isoPipettes, faults),
-    weighing:
-      unread.weighing === undefined
-        ? preparationDefaults.weighing
-        : faults.number(unread.weighing, 'weighing', 'an uncertainty in mg', { from: 0, to: 1e5 }),
-  };
+function checksOf(known: Standardisation | null, { reagent: { id }, ingredient }: ReadPreparation): string[] {
+  const bottle = entryOf(keeping, id)?.bottle;
+  const what = ingredient.stock ? 'it or its stock' : 'it';
+  return [
+    ...(known?.kind === 'needed'
+      ? [
+          `Standardise ${what} before use against ${known.against.map(inWords).join(' or ')}, since ${known.reason}.`,
+        ]
+      : []),
+    ...(bottle ? [bottle] : []),
+    'Label it with its contents, concentration, hazard and date.',
+  ];
 }
 
-/** The vessels at hand, the smallest first. */
-function readVessels(
-  value: unknown,
-  path: string,
-  known: readonly Vessel[],
-  faults: Faults,
-): readonly Vessel[] {
-  const sorted = [...known].sort((first, second) => first.mL - second.mL);
-  if (value === undefined) return sorted;
-  const sizes = faults.list(value, path, 'a list of volumes in mL', 1, 100);
-  const volumes = sorted.map(({ mL }) => mL);
-  const found = sizes.flatMap((size, k) => {
-    const here = `${path}[${k}]`;
-    const before = faults.count;
-    const wanted = faults.number(size, here, 'a volume in mL');
-    const vessel = sorted.find(({ mL }) => mL === wanted);
-    if (vessel === undefined && faults.count === before)
-      faults.add('out-of-range', here, `one of ${volumes.join(', ')} mL`, size);
-    return vessel ?? [];
-  });
-  return found.sort((first, second) => first.mL - second.mL);
+/** g of a solid in each millilitre, from where to ask (common practice). */
+const much = 0.2;
+
+function notesOn(
+  { glass, mL, ingredient }: ReadPreparation,
+  { parts, waterToMakeUp, dilutions, contributions }: FlaskAmounts,
+  batches: number,
+  known: Standardisation | null,
+): string[] {
+  const [part] = parts;
+  const weighing = contributions.find(({ of }) => of === 'weighing')?.percent ?? 0;
+  const vessels = dilutions.length > 0 ? 'pipettes by ISO 648 and flasks by ISO 1042' : 'flasks by ISO 1042';
+  return [
+    ...(batches > 1
+      ? [`Make ${batches} flasks of it for the ${Number(mL.toPrecision(12))} mL: the recipe is for one.`]
+      : []),
+    ...(known?.kind === 'primary' && !ingredient.stock
+      ? [`A primary standard for ${known.standardises}: ${known.treatment}.`]
+      : []),
+    ...(known?.kind === 'needed'
+      ? [
+          'The stated uncertainty is that of vessels and weighing alone; until it is standardised, the solution is known less well.',
+        ]
+      : []),
+    ...(weighing > 1
+      ? [
+          `The mass is small: the weighing alone costs ${weighing.toFixed(1)} %. A stronger stock, diluted, is better.`,
+        ]
+      : []),
+    ...(part.kind === 'weighed' && (part.grams ?? 0) / waterToMakeUp > much
+      ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.']
+      : []),
+    `Limits of error: ${vessels}, class ${glass}, at 20 °C, quoted from memory.`,
+  ];
 }

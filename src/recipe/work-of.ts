@@ -76,17 +76,23 @@ const waterMass = 18.015;
 const handled = (part: RecipePart) =>
   part.kind === 'poured' ? { stock: part.stock } : { reagent: part.reagent };
 
-function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot {
+/** @internal */
+export function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot {
   const names = parts.map(({ name }) => name).join(' and ');
   const share = toDigits(Math.floor((100 * heatLimits.refused) / heat.kelvin), 2);
+  const way =
+    parts.length > 1
+      ? `dilute each of them first, the concentrated one slowly into cold water in ice, let both cool, and mix those stocks at no more than ${share} % of this concentration`
+      : `ask for no more than ${share} % of this concentration, and put it slowly into cold water in ice`;
   return {
     status: 'too-hot',
     heat,
-    reason: `mixing ${names} would warm it by about ${toDigits(heat.kelvin, 2)} K, and from ${heatLimits.refused} K on it may boil up and spit: dilute each of them first, the concentrated one slowly into cold water in ice, let both cool, and mix those stocks at no more than ${share} % of this concentration`,
+    reason: `mixing ${names} would warm it by about ${toDigits(heat.kelvin, 2)} K, and from ${heatLimits.refused} K on it may boil up and spit: ${way}`,
   };
 }
 
-function heatNotes({ kJ, kelvin, notCounted }: HeatOfMixing): string[] {
+/** @internal */
+export function heatNotes({ kJ, kelvin, notCounted }: HeatOfMixing): string[] {
   if (!(kelvin >= heatLimits.stated)) return [];
   const except = notCounted.length === 0 ? '' : `; not counted: ${notCounted.join(', ')}`;
   return [

@@ -114,11 +114,11 @@ export function compareWater(setup: TitrationSetup, use: WaterInUse): WaterCompa
     given,
     equivalencePoints: reactionsOf(good, given).map((reaction) => ({
       reaction,
-      ...shiftOf(volumeOf(good, reaction), volumeOf(given, reaction)),
+      ...volumeShift(volumeOf(good, reaction), volumeOf(given, reaction)),
     })),
     endpoints: endpoints.map((pH) => ({
       pH,
-      ...shiftOf(good.volumeAt(pH), given.volumeAt(pH)),
+      ...volumeShift(good.volumeAt(pH), given.volumeAt(pH)),
     })),
   });
 }
@@ -132,7 +132,8 @@ const reactionsOf = (...titrations: readonly Titration[]): string[] => [
 const volumeOf = ({ equivalencePoints }: Titration, reaction: string): number | null =>
   equivalencePoints.find((point) => point.reaction === reaction)?.mL ?? null;
 
-function shiftOf(good: number | null, given: number | null): Shift {
+/** @internal */
+export function volumeShift(good: number | null, given: number | null): Shift {
   if (good === null || given === null) return { good, given, mL: null, percent: null };
   return { good, given, mL: given - good, percent: good > 0 ? (100 * (given - good)) / good : null };
 }

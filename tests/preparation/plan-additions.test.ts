@@ -48,6 +48,12 @@ describe('a plan of additions', () => {
     for (const [k, volume] of mL.entries()) expect(pH[k]).toBe(carbonate.pHAt(volume));
   });
 
+  // One look after the other, from 50 000 fine additions down, would outlast the patience of the test.
+  test('takes few looks at the curve for each addition, however fine', () => {
+    const { readings } = planAdditions(carbonate, { coarse: 5, fine: 1e-4, maxStep: 0.05, upTo: 60 });
+    expect(readings).toBeGreaterThan(50);
+  });
+
   test('keeps every addition within its limits, and the totals are their sums', () =>
     fc.assert(
       fc.property(
@@ -82,6 +88,7 @@ describe('a plan of additions', () => {
       { coarse: 0.001, fine: 0.001, upTo: 100 },
       ['out-of-range options.coarse'],
     ],
+    ['an end before the first addition', { upTo: 0.02 }, ['conflict options.upTo']],
     ['a typing slip', { corase: 1 }, ['unknown-key options.corase']],
   ])('refuses %s', (_, options, faults) =>
     expect(listed(() => planAdditions(acetic, options as never))).toEqual(faults),

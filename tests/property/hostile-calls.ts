@@ -169,9 +169,11 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
         from: { reagent: protolysis.reagents.sodiumCarbonate, purity: 0.99 },
         molar: 0.05,
         mL: 90,
+        groups: 2,
         glass: 'B',
         flasks: [50, 100],
         pipettes: [10],
+        vesselPercent: 2,
         weighing: 0.5,
       },
     ],
@@ -180,15 +182,28 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
   planSample: [
     [
       {
-        sample: { reagent: protolysis.reagents.sodiumCarbonate, purity: 0.9 },
+        sample: {
+          reagent: protolysis.reagents.sodiumCarbonate,
+          purity: 0.9,
+          aliquot: { flask: 250, pipette: 20 },
+        },
         titrant: { reagent: protolysis.reagents.hydrochloricAcid, molar: 0.1 },
         mL: 40,
+        water: protolysis.waters.tapLike,
+        glass: 'B',
         burette: 25,
         part: { from: 0.5, to: 0.8 },
         point: 2,
         weighing: 0.1,
         reading: 0.01,
         conditions: { celsius: 20 },
+      },
+    ],
+    [
+      {
+        sample: { reagent: protolysis.reagents.tris, grams: 0.4 },
+        titrant: { reagent: protolysis.reagents.hydrochloricAcid },
+        beaker: { diameter: 50, depth: 30 },
       },
     ],
   ],
