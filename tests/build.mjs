@@ -19,6 +19,21 @@ const namespaces = {
   },
 };
 
+/**
+ * Packages that are ES modules alone. The ES build leaves them to be installed beside it; a CommonJS file could not
+ * require them before Node.js 20.19, so there they are built in.
+ */
+const esModulesAlone = /^d3-(scale|shape)$/;
+
+/** @type {import('esbuild').Plugin} */
+const packagesOutside = {
+  name: 'packages-outside',
+  setup({ initialOptions, onResolve }) {
+    if (initialOptions.outExtension?.['.js'] === '.cjs') return;
+    onResolve({ filter: esModulesAlone }, ({ path }) => ({ path, external: true, sideEffects: false }));
+  },
+};
+
 /** Drops `import './chunk-….js'`, left for the order of side effects, of which there are none: bundlers warn of it. */
 const noBareImports = {
   name: 'no-bare-imports',
@@ -26,4 +41,9 @@ const noBareImports = {
   renderChunk: (code, { map }) => ({ code: code.replace(/^import "\.\/chunk-\w+\.js";$/gm, ''), map }),
 };
 
-export default { ...manifest.tsup, esbuildPlugins: [namespaces], plugins: [noBareImports] };
+export default {
+  ...manifest.tsup,
+  noExternal: [esModulesAlone],
+  esbuildPlugins: [namespaces, packagesOutside],
+  plugins: [noBareImports],
+};

@@ -15,6 +15,7 @@ const order = [
   'preparation',
   'measurement',
   'output',
+  'plot',
 ];
 const ground = '^src/(bibliography|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';
@@ -87,6 +88,13 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/index\\.ts$' },
       to: { path: 'node_modules', reachable: true },
+    },
+    {
+      name: 'd3-is-for-plot',
+      comment: 'whatever else imported it would carry it along',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/plot/' },
+      to: { path: 'node_modules/(@types/)?d3-' },
     },
     {
       name: 'runs-in-a-browser',

@@ -4,7 +4,13 @@ import { configDefaults, defineConfig } from 'vitest/config';
 const src = fileURLToPath(new URL('../src/', import.meta.url));
 
 /** Left out of `npm run fast`, which is for every save: thousands of inputs each, long numbers, and the documentation's code. */
-const slow = ['tests/property/**', 'tests/exact/**', 'tests/reference/exact*', 'tests/docs/**'];
+const slow = [
+  'tests/property/**',
+  'tests/exact/**',
+  'tests/reference/exact*',
+  'tests/docs/**',
+  'tests/plot/no-overlap*',
+];
 
 export default defineConfig(({ mode }) => ({
   root: fileURLToPath(new URL('..', import.meta.url)),

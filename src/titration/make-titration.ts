@@ -13,7 +13,7 @@ import type { CurveModel } from './model/curve-model.js';
 import { mixtureModelOf } from './model/mixture-model.js';
 import { joinSegments, pointsOfSegment, segmentsOf } from './model/segments.js';
 import type { ReadSetup } from './read-setup.js';
-import { type Curve, readAdditions, readVolume, readVolumes } from './sampling/curve.js';
+import { type Additions, type Curve, readAdditions, readVolume, readVolumes } from './sampling/curve.js';
 import { jumpAt } from './sampling/jump-at.js';
 import { sampleCurve } from './sampling/sample-curve.js';
 import type { Titration } from './titration.js';
@@ -67,9 +67,16 @@ export function makeTitration({ analyte, titrant, inUse, boilOut }: ReadSetup): 
       return notes();
     },
     pHs: (volumes, out) => pHs(curveModel, volumes, out),
-    curve: (additions) => frozenColumns(sampleCurve(curveModel, readAdditions(additions))),
+    curve: (additions) => frozenColumns(curve(curveModel, additions)),
   };
   return Object.freeze(withView(titration, viewTitration));
+}
+
+function curve(curveModel: CurveModel, additions: Additions): Curve {
+  const faults = new Faults('curve');
+  const read = readAdditions(additions, faults);
+  faults.done();
+  return sampleCurve(curveModel, read);
 }
 
 /** A curve made unchangeable: its columns hold numbers, which need no look. */

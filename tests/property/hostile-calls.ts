@@ -1,5 +1,6 @@
 import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
+import * as plot from 'protolysis/plot';
 
 const { acids, indicators, reagents } = protolysis;
 
@@ -278,6 +279,41 @@ export const buffers: typeof good = {
   ],
 };
 
+/** Of the functions that draw. */
+const drawn = { setup: titration.setup };
+const column = [0, 10, 20];
+const envelope = { name: 'area', mL: column, lower: [2, 3, 4], upper: [5, 6, 7] };
+const look = { width: 400, title: 'a title', words: { pH: 'acidity' } };
+export const plots: typeof good = {
+  drawTitration: [
+    [drawn, { ...look, upTo: 30, indicators: [indicator], slope: true, envelope }],
+    [drawn, { additions: { every: 5, upTo: 20 } }],
+    [drawn, { additions: { volumes: [1, 2] } }],
+  ],
+  drawCurves: [[[{ name: 'one', titration: drawn }], { ...look, upTo: 30, differences: true }]],
+  drawReadings: [[{ mL: column, pH: [3, 4, 5], notes: [] }, drawn, { ...look, upTo: 30, envelope }]],
+  drawSpecies: [[acid, { ...look, from: 2, to: 12, celsius: 30 }]],
+  drawSpeciesAlong: [[drawn, acids.acetic, { ...look, upTo: 30 }]],
+  drawBuffer: [
+    [
+      { mL: column, pH: [7, 6, 5], water: [7, 2, 1], beside: [[7, 3, 2]] },
+      { ...look, besideNames: ['tap'] },
+    ],
+  ],
+  drawCapacity: [
+    [
+      {
+        pH: [3, 4, 5],
+        capacity: [0.1, 0.2, 0.1],
+        peaks: [{ pH: 4, capacity: 0.2, useful: { from: 3.5, to: null } }],
+        usefulShare: 0.3,
+        notes: [],
+      },
+      look,
+    ],
+  ],
+};
+
 /** The same for each method of a titration. */
 export const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
   pHAt: [[5]],
@@ -296,7 +332,7 @@ const classes = ['InputError'];
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
 /** The entries that are met here; `exact` and `measurement` have such a file of their own. */
-export const entries = { index: protolysis, acids, reagents, indicators, colour };
+export const entries = { index: protolysis, acids, reagents, indicators, colour, plot };
 export const exported = Object.values(entries)
   .flatMap(functionsOf)
   .filter(([name]) => !classes.includes(name));
@@ -312,7 +348,7 @@ export const calls: readonly PublicCall[] = [
   ...exported.map(([name, call]) => ({
     name,
     call: name === 'findById' ? answers(call) : call,
-    examples: { ...good, ...buffers }[name] ?? [],
+    examples: { ...good, ...buffers, ...plots }[name] ?? [],
   })),
   ...methods.map(([name, call]) => ({
     name: `titration.${name}`,

@@ -14,15 +14,18 @@ import {
   good,
   goodForTitration,
   methods,
+  plots,
   titration,
 } from './hostile-calls.js';
 
 test('every function that any entry exports, and every method of a titration, is met here', () => {
   const elsewhere = ['exact', 'measurement']; // tests/exact/hostile-input.test.ts, tests/measurement/hostile-input.test.ts
-  expect([...Object.keys(entries), ...elsewhere]).toEqual(
-    Object.keys(JSON.parse(read('package.json')).tsup.entry),
+  expect([...Object.keys(entries), ...elsewhere].sort()).toEqual(
+    Object.keys(JSON.parse(read('package.json')).tsup.entry).sort(),
   );
-  expect(exported.map(([name]) => name).sort()).toEqual(Object.keys({ ...good, ...buffers }).sort());
+  expect(exported.map(([name]) => name).sort()).toEqual(
+    Object.keys({ ...good, ...buffers, ...plots }).sort(),
+  );
   expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
 });
 
@@ -31,6 +34,8 @@ function expectSound(answer: unknown): void {
   const isTitration = typeof answer === 'object' && answer !== null && 'pHAt' in answer;
   for (const part of isTitration ? everythingOf(answer as Titration) : [answer])
     expect(badNumberIn(part)).toBeUndefined();
+  if (typeof answer === 'object' && answer !== null && 'svg' in answer)
+    expect(answer.svg).not.toMatch(/="[^"]*(?:NaN|Infinity|undefined)/);
 }
 
 const numbersIn = (values: readonly unknown[]) =>

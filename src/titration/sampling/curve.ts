@@ -1,6 +1,6 @@
 import type { PH } from '../../equilibrium/quantities.js';
 import { plainly } from '../../input/describe-value.js';
-import { Faults } from '../../input/faults.js';
+import type { Faults } from '../../input/faults.js';
 import { titrationLimits } from '../titration-limits.js';
 
 /** One point of a titration curve. */
@@ -34,14 +34,7 @@ export type Additions =
   | { readonly maxStep: number; readonly upTo: number; readonly every?: never; readonly volumes?: never };
 
 /** Reads additions from a caller's value, noting every fault. @internal */
-export function readAdditions(value: unknown): Additions {
-  const faults = new Faults('curve');
-  const additions = read(value, faults);
-  faults.done();
-  return additions;
-}
-
-function read(value: unknown, faults: Faults): Additions {
+export function readAdditions(value: unknown, faults: Faults): Additions {
   const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
   const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
   const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);

@@ -1,0 +1,82 @@
+import { frozen } from '../frozen.js';
+import type { Faults } from '../input/faults.js';
+
+/**
+ * Every word that a picture writes. A name in braces stands for what the picture puts there; a replacement may leave it
+ * out or move it.
+ */
+export const plotWords = /*#__PURE__*/ frozen({
+  added: 'titrant added, mL',
+  addedToBuffer: 'added, mL',
+  pH: 'pH',
+  slope: 'slope dpH/dV, per mL',
+  fraction: 'fraction',
+  capacity: 'capacity, mol/L per pH unit',
+  residual: 'read less predicted, pH',
+  titration: '{analyte} with {titrant}',
+  comparison: 'Titration curves compared',
+  species: 'Species of {protolyte} against pH',
+  speciesAlong: 'Species of {protolyte} in the titration of {analyte} with {titrant}',
+  buffer: 'Buffer and water under the same additions',
+  capacityOverPH: 'Buffer capacity over pH',
+  equivalence: 'equivalence',
+  equivalenceWithoutStep: 'equivalence, no step',
+  halfEquivalence: 'half-equivalence',
+  point: '{mL}\u00A0mL, pH\u00A0{pH}',
+  volume: '{mL}\u00A0mL',
+  atPH: 'pH\u00A0{pH}',
+  keyToEquivalence: 'Filled diamond: equivalence.',
+  keyToNoStep: 'Hollow diamond: equivalence without a step.',
+  keyToHalfEquivalence: 'Ring: half-equivalence.',
+  keyToPKa: 'Ring: pKa.',
+  keyToPeak: 'Ring: peak.',
+  pKa: 'pKa\u00A0{pKa}',
+  plainPH: 'pH {pH}',
+  plainVolume: '{mL} mL',
+  difference: 'pH less that of {name}',
+  additions: 'Dots: pH after each of {count} additions.',
+  readings: 'read',
+  predicted: 'predicted',
+  caption: '{indicator}: {start} to {end}',
+  captionAlike: '{indicator}: {start} throughout',
+  change: 'changes {from} to {to} mL',
+  changeFromStart: 'changing until {to} mL',
+  changeUnfinished: 'changing from {from} mL, not complete',
+  changeThroughout: 'changing throughout',
+  neverInRange: 'pH stays outside of its range, {from} to {to}',
+  approximate: 'Colours in the flask are approximate.',
+  bufferName: 'buffer',
+  waterName: 'water',
+  besideName: 'liquid {number}',
+  peak: 'peak\u00A0{capacity}',
+  useful: 'Dashed: useful about pH {pH} from {from} to {to}.',
+  noRoom: 'No room above for: {text}.',
+  describeCurve: 'pH runs from {start} to {end} over {mL} mL.',
+  describeEquivalence: 'Equivalence at {mL} mL, pH {pH}: {reaction}.',
+  describeHalfEquivalence: 'Half-equivalence at {mL} mL, pH {pH}.',
+  describeLine: '{name}: from {from} to {to}.',
+  describeResiduals: '{count} readings; the largest difference from the prediction is {pH} pH at {mL} mL.',
+  describeSpecies: '{species}: largest fraction {fraction} at {at}.',
+  describePeak: 'Peak of {capacity} mol/L per pH unit at pH {pH}.',
+} as const);
+
+/** Words to put in place of those of {@link plotWords}. */
+export type PlotWords = { readonly [Key in keyof typeof plotWords]: string };
+
+/** Puts values into the braces of a text. @internal */
+export const say = (text: string, values: Readonly<Record<string, string | number>> = {}): string =>
+  text.replace(/\{(\w+)\}/g, (whole, key: string) =>
+    Object.hasOwn(values, key) ? String(values[key]) : whole,
+  );
+
+/** Reads words from a caller's value, noting every fault; those that are left out are the library's own. @internal */
+export function readWords(value: unknown, faults: Faults): PlotWords {
+  const keys = Object.keys(plotWords);
+  const unread = value === undefined ? {} : faults.object(value, 'options.words', 'words to replace', keys);
+  const given = Object.entries(unread).flatMap(([key, text]) =>
+    text === undefined || !keys.includes(key)
+      ? []
+      : [[key, faults.text(text, `options.words.${key}`, 'a text')]],
+  );
+  return { ...plotWords, ...Object.fromEntries(given) };
+}
