@@ -30,9 +30,8 @@ export function indicatorStrip(titration: Titration, dye: Dye, upTo: number, wor
  * The stretches of volume over which pH lies in the range of an indicator, mL. A curve that was boiled out may have
  * more than one.
  *
- * @internal
  */
-export function changesAlong(
+function changesAlong(
   titration: Pick<Titration, 'pHAt' | 'volumesAt'>,
   { from, to }: Transition,
   upTo: number,

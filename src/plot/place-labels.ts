@@ -72,12 +72,8 @@ export interface Placing {
  * Of all boxes tried around an anchor the one is taken whose distance to the anchor, less half its distance to the
  * nearest other thing, is least. A label that fits nowhere is handed back as unplaced: nothing is drawn over anything.
  *
- * @internal
  */
-export function placeLabels(
-  labels: readonly Label[],
-  { frame, paths, outlines, boxes }: Surroundings,
-): Placing {
+function placeLabels(labels: readonly Label[], { frame, paths, outlines, boxes }: Surroundings): Placing {
   const edges = paths.map((path) => ({ path, edges: edgesOf(thinned(path)) }));
   const crossable = outlines.flatMap((path) => edgesOf(thinned(path)));
   const placed: PlacedLabel[] = [];
@@ -115,7 +111,7 @@ const clearance = 3;
 /** px between two texts. */
 const spacing = 3;
 /** px from an anchor to the nearest corner of its text, as tried. */
-const distances = [5, 9, 13, 18, 25, 34, 46, 60, 77, 97, 120, 146];
+const distances = [4, 9, 13, 18, 25, 34, 46, 60, 77, 97, 120, 146];
 /** Of the directions tried, in parts of a full turn; of equal costs the first one counts, so the level ones lead. */
 const directions = [0, 12, 6, 18, 3, 21, 9, 15, 1, 23, 11, 13, 2, 22, 10, 14, 4, 20, 8, 16, 5, 19, 7, 17].map(
   (k) => k / 24,
@@ -148,7 +144,7 @@ function bestPlace(label: Label, clear: Clear): PlacedLabel | undefined {
 /** How much a place on a curve is worth less, px, for standing near another one: there its name could be taken for the other's. */
 function crowding(anchor: Spot, { others }: Clear): number {
   const room = Math.min(...others.map(([start]) => distanceTo(pointBox(anchor), start)));
-  return 3 * Math.max(0, crowded - room);
+  return 5 * Math.max(0, crowded - room);
 }
 
 /** px: curves nearer than this could be taken for each other. */

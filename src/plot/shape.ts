@@ -13,7 +13,7 @@ export interface Stroke {
 }
 
 /** A line of text. */
-export interface TextShape extends Spot {
+interface TextShape extends Spot {
   readonly kind: 'text';
   readonly text: string;
   readonly anchor: 'start' | 'middle' | 'end';

@@ -75,5 +75,5 @@ const printStroke = (stroke: Stroke | undefined): string =>
     ? ` stroke="${stroke.colour}" stroke-width="${stroke.width}"${stroke.dash ? ` stroke-dasharray="${stroke.dash}"` : ''}`
     : '';
 
-/** To a hundredth of a pixel, which nobody sees. @internal */
-export const px = (value: number): string => String(Number(value.toFixed(2)));
+/** To a hundredth of a pixel, which nobody sees. */
+const px = (value: number): string => String(Number(value.toFixed(2)));

@@ -1,6 +1,6 @@
 /**
- * The width of a text, px, as this library reckons with it: a little more than the widest of the usual sans-serif faces
- * takes, so that a text never runs out of its place whichever face the reader's machine has.
+ * The width of a text, px, as this library reckons with it: a little more than the widest of the faces that a picture
+ * asks for takes, so that a text never runs out of its place whichever of them the reader's machine has.
  *
  * Four classes, in parts of the size of the type: 0.42 for narrow characters, 0.64 for small letters and figures, 0.79
  * for capitals, 1.00 for wide letters and signs; 1.25 for whatever is not listed. Bold type is 1.14 times as wide. The
