@@ -1,6 +1,6 @@
 import { withView } from '../frozen-with-view.js';
 import type { Shape } from './shape.js';
-import { escaped, type Sheet, svgText } from './svg-text.js';
+import { asMarkup, type Sheet, svgText } from './svg-text.js';
 
 /** A picture as text: plain data that survives JSON. */
 export interface Picture {
@@ -41,7 +41,7 @@ export function pictureOf(sheet: Sheet, shapes: readonly Shape[]): Picture {
 }
 
 const imageOf = ({ title, description }: Sheet, svg: string): string =>
-  `<img alt="${escaped(`${title}. ${description}`)}" src="data:image/svg+xml;base64,${base64(svg)}">`;
+  `<img alt="${asMarkup(`${title}. ${description}`)}" src="data:image/svg+xml;base64,${base64(svg)}">`;
 
 const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
 

@@ -21,8 +21,8 @@ export function svgText({ title, description, width, height }: Sheet, shapes: re
   const size = `width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}"`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" role="img" ${size} font-family="${typeface}">`,
-    `<title>${escaped(title)}</title>`,
-    `<desc>${escaped(description)}</desc>`,
+    `<title>${asMarkup(title)}</title>`,
+    `<desc>${asMarkup(description)}</desc>`,
     `<rect width="${px(width)}" height="${px(height)}" fill="#ffffff"/>`,
     ...shapes.map(printShape),
     '</svg>',
@@ -30,7 +30,7 @@ export function svgText({ title, description, width, height }: Sheet, shapes: re
 }
 
 /** A text made harmless in SVG and in the value of an attribute; what XML does not allow becomes U+FFFD. @internal */
-export const escaped = (text: string): string =>
+export const asMarkup = (text: string): string =>
   Array.from(text, (character) => {
     if (isForbidden(character.codePointAt(0) as number)) return '\uFFFD';
     return entities[character] ?? character;
@@ -56,7 +56,7 @@ const halo = ' stroke="#ffffff" stroke-width="3" paint-order="stroke"';
 function printShape(shape: Shape): string {
   switch (shape.kind) {
     case 'text':
-      return `<text x="${px(shape.x)}" y="${px(shape.y)}" font-size="${shape.size}" text-anchor="${shape.anchor}" fill="${shape.colour}"${shape.isBold ? ' font-weight="bold"' : ''}${shape.hasHalo ? halo : ''}>${escaped(shape.text)}</text>`;
+      return `<text x="${px(shape.x)}" y="${px(shape.y)}" font-size="${shape.size}" text-anchor="${shape.anchor}" fill="${shape.colour}"${shape.isBold ? ' font-weight="bold"' : ''}${shape.hasHalo ? halo : ''}>${asMarkup(shape.text)}</text>`;
     case 'path':
       return `<path d="${shape.d}" fill="${shape.fill ?? 'none'}"${printStroke(shape.stroke)} stroke-linejoin="round"/>`;
     case 'circle':
