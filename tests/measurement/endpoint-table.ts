@@ -1,5 +1,5 @@
 import { makeSolution, type Reagent, reagents, tabulate, titrate } from 'protolysis';
-import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
+import { type EndpointMethod, findEndpoints, fitTitration } from 'protolysis/measurement';
 
 /** Uniform in (0, 1): S. K. Park, K. W. Miller, Commun. ACM 31, 1192–1201 (1988), with their later multiplier 48271. */
 function uniforms(seed: number): () => number {
@@ -48,7 +48,7 @@ const noise = { pH: 0.01, mL: 0.02 };
 /** Errors of an end point by one method over simulated runs, mL. */
 export interface Spread {
   readonly flask: string;
-  readonly method: EndpointMethod;
+  readonly method: EndpointMethod | 'fit';
   readonly point: number;
   readonly step: number;
   readonly bias: number;
@@ -75,6 +75,8 @@ export function spreads(step: number, runs: number, { smoothing, flasks }: Only 
   const chosen = cases.filter(({ flask }) => flasks?.includes(flask) ?? true);
   return chosen.flatMap(({ flask, truth, titration, methods }) => {
     const errors = new Map<string, { error: number; given: number }[]>();
+    const note = (key: string, error: number, given: number) =>
+      errors.set(key, [...(errors.get(key) ?? []), { error, given }]);
     for (let run = 0; run < runs; run += 1) {
       const start = step * uniform();
       const mL = [0, ...Array.from({ length: Math.floor(45 / step) }, (_, k) => start + k * step)];
@@ -83,18 +85,17 @@ export function spreads(step: number, runs: number, { smoothing, flasks }: Only 
         const how = { method, uncertainty: noise, flask: 25, ...(smoothing ? { smoothing } : {}) };
         const { endpoints } = findEndpoints({ mL, pH, notes: [] }, { ...how, count: truth.length });
         if (endpoints.length !== truth.length) continue;
-        for (const [k, { mL: found }] of endpoints.entries()) {
-          const key = `${method} ${k + 1}`;
-          const list = errors.get(key) ?? [];
-          errors.set(key, [
-            ...list,
-            { error: found.value - (truth[k] as number), given: found.standardUncertainty },
-          ]);
-        }
+        for (const [k, { mL: found }] of endpoints.entries())
+          note(`${method} ${k + 1}`, found.value - (truth[k] as number), found.standardUncertainty);
       }
+      if (smoothing) continue; // a fit takes no smoothing
+      const options = { titration, free: ['analyteAmount', 'probeOffset'], uncertainty: noise } as const;
+      const { equivalencePoints } = fitTitration({ mL, pH, notes: [] }, options);
+      for (const [k, { value, mL: found }] of equivalencePoints.entries())
+        note(`fit ${k + 1}`, value - (truth[k] as number), found?.standardUncertainty ?? Number.NaN);
     }
     return [...errors].map(([key, list]): Spread => {
-      const [method, point] = key.split(' ') as [EndpointMethod, string];
+      const [method, point] = key.split(' ') as [Spread['method'], string];
       const mean = (of: (each: (typeof list)[number]) => number) =>
         list.reduce((sum, each) => sum + of(each), 0) / list.length;
       const bias = mean(({ error }) => error);
