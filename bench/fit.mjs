@@ -1,14 +1,14 @@
 // A fit of a titration: what it costs beside SciPy's least_squares on the same residuals, and whether its standard
 // uncertainties are those of simulated runs.
 //
-// npm run bench -- fit     ten thousand runs of each titration
-// npm run bench -- quick   two hundred
+// npm run bench:fit            ten thousand runs of each titration: some minutes
+// npm run bench:fit -- quick   two hundred
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { acids, davies, makeSolution, reagents, tabulate, titrate } from 'protolysis';
 import { fitTitration } from 'protolysis/measurement';
 
-const runs = process.argv.includes('fit') ? 10_000 : 200;
+const runs = process.argv.includes('quick') ? 200 : 10_000;
 const u = { pH: 0.01, mL: 0.02 };
 
 /** Normal deviates: polar method of G. Marsaglia, T. A. Bray, SIAM Rev. 6, 260 (1964), over a fixed sequence. */
@@ -35,9 +35,27 @@ const strong = makeSolution({ mL: 25, contents: [{ reagent: reagents.hydrochlori
 
 /** @type {{ name: string, analyte: import('protolysis').PouredSolution, titrant: import('protolysis').Solution, upTo: number, free: import('protolysis/measurement').FreeParameter[] }[]} */
 const cases = [
-  { name: 'Na2CO3', analyte: carbonate, titrant: acid, upTo: 50, free: ['analyteAmount', 'probeOffset', { pKa: 'carbonic', step: 2 }] },
-  { name: 'acetic acid', analyte: acetic, titrant: base, upTo: 35, free: ['analyteAmount', 'probeOffset', { pKa: 'acetic', step: 1 }] },
-  { name: 'HCl', analyte: strong, titrant: base, upTo: 35, free: ['analyteAmount', 'probeOffset', 'probeSlope'] },
+  {
+    name: 'Na2CO3',
+    analyte: carbonate,
+    titrant: acid,
+    upTo: 50,
+    free: ['analyteAmount', 'probeOffset', { pKa: 'carbonic', step: 2 }],
+  },
+  {
+    name: 'acetic acid',
+    analyte: acetic,
+    titrant: base,
+    upTo: 35,
+    free: ['analyteAmount', 'probeOffset', { pKa: 'acetic', step: 1 }],
+  },
+  {
+    name: 'HCl',
+    analyte: strong,
+    titrant: base,
+    upTo: 35,
+    free: ['analyteAmount', 'probeOffset', 'probeSlope'],
+  },
 ];
 
 /** @param {(typeof cases)[number]} of @param {() => number} normal */
@@ -76,7 +94,9 @@ const rows = cases.flatMap((each) => {
     covered: (100 * covered) / runs,
   }));
 });
-console.log(`\n${runs} simulated runs of 60 readings: bias in standard deviations, standard uncertainty given`);
+console.log(
+  `\n${runs} simulated runs of 60 readings: bias in standard deviations, standard uncertainty given`,
+);
 console.log('in standard deviations seen, and how many percent of the 95 % intervals cover the truth');
 console.log(tabulate(rows, { flask: 'text', parameter: 'text', bias: 3, given: 3, covered: 1 }));
 
@@ -99,7 +119,9 @@ if (first) {
     () => fitTitration(realReadings, { titration: real.titration, free: first.free, uncertainty: u }),
     100,
   );
-  console.log(`\nms of processor time for a fit of 60 readings with three free: ideal ${ideal.toFixed(2)}, Davies ${withDavies.toFixed(2)}`);
+  console.log(
+    `\nms of processor time for a fit of 60 readings with three free: ideal ${ideal.toFixed(2)}, Davies ${withDavies.toFixed(2)}`,
+  );
   const rival = fileURLToPath(new URL('fit-rival.py', import.meta.url));
   const pKa = acids.carbonic.steps.map((step) => step.pKa);
   const input = JSON.stringify({ ...readings, pKa });
@@ -107,8 +129,14 @@ if (first) {
   if (error || status !== 0) console.log('SciPy: not here');
   else {
     const { ms, values } = JSON.parse(stdout);
-    const own = fitTitration(readings, { titration, free: first.free, uncertainty: u }).parameters.map(({ value }) => value);
-    console.log(`SciPy's least_squares on the same residuals: ${ms.toFixed(0)} ms, ${(ms / ideal).toFixed(0)} times as long`);
-    console.log(`its answers less ours: ${values.map((/** @type {number} */ v, /** @type {number} */ j) => (v - (own[j] ?? 0)).toExponential(1)).join(', ')}`);
+    const own = fitTitration(readings, { titration, free: first.free, uncertainty: u }).parameters.map(
+      ({ value }) => value,
+    );
+    console.log(
+      `SciPy's least_squares on the same residuals: ${ms.toFixed(0)} ms, ${(ms / ideal).toFixed(0)} times as long`,
+    );
+    console.log(
+      `its answers less ours: ${values.map((/** @type {number} */ v, /** @type {number} */ j) => (v - (own[j] ?? 0)).toExponential(1)).join(', ')}`,
+    );
   }
 }

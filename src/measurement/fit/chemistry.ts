@@ -8,13 +8,13 @@ import type { ReadSetup } from '../../titration/read-setup.js';
 import type { FitParameter } from './fit-parameters.js';
 
 /** A direction in which a parameter moves the contents: of the flask, or of each mL of titrant. @internal */
-export interface ContentsMove {
+interface ContentsMove {
   readonly what: 'flask' | 'titrant';
   readonly column: IonColumn;
 }
 
 /** A constant that a parameter moves. @internal */
-export interface ConstantMove {
+interface ConstantMove {
   readonly what: 'pKa';
   readonly family: number;
   readonly step: number;

@@ -8,11 +8,15 @@ import type { ReadSetup } from '../../titration/read-setup.js';
 import type { FreeParameter } from './free-parameter.js';
 
 /** What changes with a parameter. @internal */
-export type Moves =
+type Moves =
   /** The flask, or one mL of titrant, holds these contents more for each unit. */
   | { readonly what: 'flask' | 'titrant'; readonly contents: readonly Content[] }
   | { readonly what: 'pKa'; readonly protolyte: string; readonly step: number }
-  | { readonly what: 'probeOffset' | 'probeSlope' | 'initialVolume' };
+  | { readonly what: BenchParameter }
+  | { readonly what: 'bubble'; readonly after: number };
+
+/** What a parameter of the bench alters. @internal */
+export type BenchParameter = 'probeOffset' | 'probeSlope' | 'probeDrift' | 'unsettledShare' | 'initialVolume';
 
 /** A free parameter in the light of a set-up. @internal */
 export interface FitParameter {
@@ -37,6 +41,10 @@ export function fitParameters(
 }
 
 function parameterOf(free: FreeParameter, setup: ReadSetup, path: string, faults: Faults): FitParameter {
+  if (typeof free === 'object' && 'bubbleAfter' in free) {
+    const { bubbleAfter: after } = free;
+    return { ...bubble, name: `bubble after ${after} mL`, free, moves: { what: 'bubble', after } };
+  }
   if (typeof free === 'object')
     return 'amountOf' in free ? amountOf(free, setup, path, faults) : pKaOf(free, setup, path, faults);
   const { analyte, titrant } = setup;
@@ -57,8 +65,13 @@ function parameterOf(free: FreeParameter, setup: ReadSetup, path: string, faults
 const instrument = {
   probeOffset: { name: 'offset of the probe', unit: 'pH', start: 0, from: -7, to: 7 },
   probeSlope: { name: 'slope of the probe', unit: '', start: 1, from: 0.1, to: 10 },
+  probeDrift: { name: 'drift of the probe', unit: 'pH', start: 0, from: -7, to: 7 },
+  unsettledShare: { name: 'share of a change still to come', unit: '', start: 0, from: 0, to: 0.95 },
   initialVolume: { name: 'volume delivered before', unit: 'mL', start: 0, from: -1e3, to: 1e3 },
 } as const;
+
+/** No air runs back into a tip. */
+const bubble = { unit: 'mL', start: 0, from: 0, to: 1e3 } as const;
 
 /** An amount may not reach zero, where its pH would no longer depend on it, nor pass a millionfold of what was expected. */
 const amountLimits = (start: number) => ({ from: start * 1e-6, to: start * 1e6 });

@@ -24,7 +24,7 @@ export interface FittedPoint {
  *
  *   dV/dθ = −D/T of the flask,   −V·D/T of the titrant                                                (1)
  *
- * A running total counts from after what was delivered before: it is less by that.
+ * A running total is less by what was delivered before it began, and more by a bubble that was read.
  *
  * @internal
  */
@@ -32,14 +32,17 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
   const { balance, flask, titrant } = chemistryAt(chemistry, values);
   const mixture = { system: { ...chemistry.system, balance }, analyte: flask, titrant };
   const order = stepsPresent(mixture);
-  const before = chemistry.parameters.findIndex(({ moves }) => moves.what === 'initialVolume');
-  const delivered = before < 0 ? 0 : numberAt(values, before);
+  const readMore = (mL: number) =>
+    chemistry.parameters.map(({ moves }) => {
+      if (moves.what === 'initialVolume') return -1;
+      return moves.what === 'bubble' && mL > moves.after ? 1 : 0;
+    });
   const gradientOf = ({ mL, states }: StoichiometricVolume) => {
     const done = order.slice(0, states[0]);
     const perMl = chargeOfState(doubles, titrant, balance.families, done);
+    const ofBurette = readMore(mL);
     return chemistry.moves.map((move, j) => {
-      if (j === before) return -1;
-      if (!move || move.what === 'pKa') return 0;
+      if (!move || move.what === 'pKa') return numberAt(ofBurette, j);
       const added = chargeOfState(doubles, move.column, balance.families, done);
       return -(move.what === 'titrant' ? mL * added : added) / perMl;
     });
@@ -48,7 +51,7 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
     .filter(({ mL }) => mL > 0)
     .map((point) => ({
       reaction: reactionOf(mixture, order, point.states, point.acid),
-      mL: point.mL - delivered,
+      mL: readMore(point.mL).reduce((total, more, j) => total + more * numberAt(values, j), point.mL),
       gradient: gradientOf(point),
     }));
 }

@@ -11,7 +11,10 @@ import type { Faults } from '../../input/faults.js';
  * - `{ pKa, step }`: of a protolyte, by its id; step 1 is the first proton to leave
  * - `probeOffset`: what the probe shows too much at pH 7
  * - `probeSlope`: as a fraction of the ideal slope, about pH 7
+ * - `probeDrift`: by how much what the probe shows moves from the first reading to the last, evenly by number of reading
+ * - `unsettledShare`: of each change in pH, what is left to come when the reading is taken, 0 to 1
  * - `initialVolume`: mL of titrant delivered before the totals begin, below zero where fewer were delivered
+ * - `{ bubbleAfter }`: mL of air that left the burette tip after so many mL, read from there on and never poured
  */
 export type FreeParameter =
   | 'analyteAmount'
@@ -20,7 +23,10 @@ export type FreeParameter =
   | 'titrantCarbonDioxide'
   | 'probeOffset'
   | 'probeSlope'
+  | 'probeDrift'
+  | 'unsettledShare'
   | 'initialVolume'
+  | { readonly bubbleAfter: number }
   | { readonly amountOf: string }
   | { readonly pKa: string; readonly step: number };
 
@@ -31,10 +37,12 @@ const named = [
   'titrantCarbonDioxide',
   'probeOffset',
   'probeSlope',
+  'probeDrift',
+  'unsettledShare',
   'initialVolume',
 ] as const;
 
-const what = `one of ${named.join(', ')}, or { amountOf: id } or { pKa: id, step }`;
+const what = `one of ${named.join(', ')}, { amountOf: id }, { pKa: id, step } or { bubbleAfter: mL }`;
 
 /** At most as many free parameters. */
 const most = 10;
@@ -55,9 +63,13 @@ function readOne(value: unknown, path: string, faults: Faults): FreeParameter {
     if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, what, value);
     return known ?? 'analyteAmount';
   }
-  const unread = faults.object(value, path, what, ['amountOf', 'pKa', 'step']);
+  const unread = faults.object(value, path, what, ['amountOf', 'pKa', 'step', 'bubbleAfter']);
   if (unread.amountOf !== undefined)
     return { amountOf: faults.text(unread.amountOf, `${path}.amountOf`, 'the id of a reagent') };
+  if (unread.bubbleAfter !== undefined) {
+    const mL = { from: 0, to: 1e6 };
+    return { bubbleAfter: faults.number(unread.bubbleAfter, `${path}.bubbleAfter`, 'a volume in mL', mL) };
+  }
   const pKa = faults.text(unread.pKa, `${path}.pKa`, 'the id of a protolyte');
   const whole = { from: 1, to: 100, integer: true };
   return { pKa, step: faults.number(unread.step, `${path}.step`, 'the number of a step', whole) };

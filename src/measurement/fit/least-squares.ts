@@ -20,7 +20,7 @@ export interface LeastSquaresProblem<At extends Linearised> {
 }
 
 /** Where a search for the least sum of squares ended. @internal */
-export interface LeastSquaresEnd {
+interface LeastSquaresEnd {
   /** `no-descent`: no step lowers the sum, before the slope is level; `passes`: no end after all passes. */
   readonly status: 'converged' | 'no-descent' | 'passes';
   readonly parameters: Float64Array;

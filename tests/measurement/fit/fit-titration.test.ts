@@ -59,6 +59,24 @@ describe.each([
     expect(found(fit, 'initialVolume')).toBeCloseTo(0.3, 6);
   });
 
+  test('a drift, readings too soon and a bubble', () => {
+    const titration = titrate({ analyte: acetic, titrant: base, conditions });
+    const poured = steps(35);
+    let shown = titration.pHAt(0);
+    const pH = poured.map((volume, k) => {
+      const settled = titration.pHAt(volume) + 0.2 * (k / 59);
+      shown = k === 0 ? settled : 0.3 * shown + 0.7 * settled;
+      return shown;
+    });
+    const mL = poured.map((volume) => (volume > 8 ? volume + 0.4 : volume));
+    const free = ['probeDrift', 'unsettledShare', { bubbleAfter: 8 }] as const;
+    const fit = fitTitration({ mL, pH, notes: [] }, { titration, free });
+    expect(found(fit, 'probeDrift')).toBeCloseTo(0.2, 7);
+    expect(found(fit, 'unsettledShare')).toBeCloseTo(0.3, 7);
+    expect(found(fit, free[2])).toBeCloseTo(0.4, 6);
+    expect(fit.equivalencePoints[0]?.value).toBeCloseTo(25.4, 6);
+  });
+
   test('one of two reagents in the flask, and the titrant', () => {
     const setup = (hydroxide: number, molar: number): TitrationSetup => ({
       analyte: makeSolution({

@@ -1,0 +1,54 @@
+import { numberAt } from '../../solver/number-at.js';
+import type { Readings } from '../readings.js';
+import type { BenchParameter, FitParameter } from './fit-parameters.js';
+
+/**
+ * How the bench alters one reading: mL poured = mL read + `poured`, and
+ *
+ *   pH shown = ℓ·(pH shown before) + (1 − ℓ)·(7 + slope·(pH − 7) + offset)                              (1)
+ *
+ * with ℓ the share of a change that was still to come, as of a probe of first order. The first reading has settled.
+ *
+ * @internal
+ */
+export interface Bench {
+  /** Whether the reading is that before the first drop: its volume is zero, and sure. */
+  readonly isFirst: boolean;
+  readonly poured: number;
+  readonly slope: number;
+  readonly offset: number;
+  readonly lag: number;
+  readonly before: number;
+}
+
+/** What the bench does to each reading, at some values of the parameters. @internal */
+export function benchAt(
+  parameters: readonly FitParameter[],
+  { mL, pH }: Readings,
+  values: ArrayLike<number>,
+): readonly Bench[] {
+  const at = (what: BenchParameter | 'bubble', otherwise: number) => {
+    const j = parameters.findIndex(({ moves }) => moves.what === what);
+    return j < 0 ? otherwise : numberAt(values, j);
+  };
+  const [slope, offset, drift] = [at('probeSlope', 1), at('probeOffset', 0), at('probeDrift', 0)];
+  const [lag, initial] = [at('unsettledShare', 0), at('initialVolume', 0)];
+  return mL.map((total, k) => ({
+    isFirst: total === 0,
+    poured: parameters.reduce(
+      (sum, { moves }, j) => (isPast(moves, total) ? sum - numberAt(values, j) : sum),
+      initial,
+    ),
+    slope,
+    offset: offset + drift * shareOf(k, mL.length),
+    lag: k === 0 ? 0 : lag,
+    before: pH[k - 1] ?? 7,
+  }));
+}
+
+/** Whether a volume was read after the bubble left. @internal */
+export const isPast = (moves: FitParameter['moves'], total: number): boolean =>
+  moves.what === 'bubble' && total > moves.after;
+
+/** 0 at the first reading, 1 at the last. @internal */
+export const shareOf = (k: number, count: number): number => k / Math.max(1, count - 1);
