@@ -3,8 +3,8 @@ import { isIdeal } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { Readings } from '../readings.js';
 import type { ReadingUncertainty } from '../slope-endpoints.js';
-import { benchAt, isPast, shareOf } from './bench.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
+import { distortionsAt, isPast, shareOf } from './distortion.js';
 import type { FitParameter } from './fit-parameters.js';
 import { idealResponse } from './ideal-response.js';
 import { beforeFirstDrop, nearestOn, type Shown } from './latent-volume.js';
@@ -39,15 +39,15 @@ export function residualsAt(
   const residuals = new Float64Array(mL.length);
   const jacobian = new Matrix(mL.length, parameters.length);
   const onCurve: number[] = [];
-  for (const [i, bench] of benchAt(parameters, readings, values).entries()) {
-    const { slope, offset, lag, before } = bench;
+  for (const [i, distortion] of distortionsAt(parameters, readings, values).entries()) {
+    const { slope, offset, lag, before } = distortion;
     const shownAt = (delivered: number): Shown => {
       respond(delivered, response, false);
       const settledAt = 7 + slope * (response.pH - 7) + offset;
       return { pH: lag * before + (1 - lag) * settledAt, slope: (1 - lag) * slope * response.slope };
     };
-    const read = { mL: numberAt(mL, i) + bench.poured, pH: numberAt(pH, i) };
-    const near = bench.isFirst ? beforeFirstDrop(shownAt(0), read.pH, u) : nearestOn(shownAt, read, u);
+    const read = { mL: numberAt(mL, i) + distortion.poured, pH: numberAt(pH, i) };
+    const near = distortion.isFirst ? beforeFirstDrop(shownAt(0), read.pH, u) : nearestOn(shownAt, read, u);
     respond(near.mL, response, true);
     residuals[i] = near.distance;
     onCurve.push(near.pH);

@@ -57,8 +57,8 @@ export function fitTitration(readings: Readings, options: FitOptions): Titration
   return frozenWithView(fitOf(given, how), viewFit);
 }
 
-/** The fit itself. @internal */
-export function fitOf(readings: Readings, how: FitInUse): TitrationFit {
+/** The fit itself. */
+function fitOf(readings: Readings, how: FitInUse): TitrationFit {
   const { parameters, uncertainty } = how;
   const chemistry = chemistryOf(how.setup, parameters);
   const at = (values: Float64Array) => residualsAt(chemistry, readings, uncertainty, values);

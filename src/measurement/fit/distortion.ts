@@ -11,7 +11,7 @@ import type { BenchParameter, FitParameter } from './fit-parameters.js';
  *
  * @internal
  */
-export interface Bench {
+export interface Distortion {
   /** Whether the reading is that before the first drop: its volume is zero, and sure. */
   readonly isFirst: boolean;
   readonly poured: number;
@@ -22,11 +22,11 @@ export interface Bench {
 }
 
 /** What the bench does to each reading, at some values of the parameters. @internal */
-export function benchAt(
+export function distortionsAt(
   parameters: readonly FitParameter[],
   { mL, pH }: Readings,
   values: ArrayLike<number>,
-): readonly Bench[] {
+): readonly Distortion[] {
   const at = (what: BenchParameter | 'bubble', otherwise: number) => {
     const j = parameters.findIndex(({ moves }) => moves.what === what);
     return j < 0 ? otherwise : numberAt(values, j);
