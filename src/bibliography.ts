@@ -22,6 +22,8 @@ export const works = /*#__PURE__*/ frozen({
   'davies-1938': 'C. W. Davies, J. Chem. Soc. 1938, 2093–2098, doi:10.1039/JR9380002093',
   'davies-1962': 'C. W. Davies, Ion Association, Butterworths (1962)',
   'debye-huckel-1923': 'P. Debye, E. Hückel, Phys. Z. 24, 185–206 (1923)',
+  'dixon-1951':
+    'W. J. Dixon, Ratios Involving Extreme Values, Ann. Math. Stat. 22, 68–78 (1951), doi:10.1214/aoms/1177729693',
   'eden-bates-1959': 'M. Eden, R. G. Bates, J. Res. Natl. Bur. Stand. 62, 161 (1959)',
   'ernst-menashi-1963': 'Z. L. Ernst, J. Menashi, Trans. Faraday Soc. 59, 230 (1963)',
   'eurachem-cg4':
@@ -30,6 +32,8 @@ export const works = /*#__PURE__*/ frozen({
   'fernandez-hepler-1959': 'L. P. Fernandez, L. G. Hepler, J. Am. Chem. Soc. 81, 1783 (1959)',
   'goldberg-2002':
     'R. N. Goldberg, N. Kishore, R. M. Lennen, Thermodynamic Quantities for the Ionization Reactions of Buffers, J. Phys. Chem. Ref. Data 31, 231–370 (2002), doi:10.1063/1.1416902',
+  'grubbs-1969':
+    'F. E. Grubbs, Procedures for Detecting Outlying Observations in Samples, Technometrics 11, 1–21 (1969), doi:10.1080/00401706.1969.10490657',
   'guntelberg-1926': 'E. Güntelberg, Z. Phys. Chem. 123, 199–247 (1926)',
   'harned-embree-1934': 'H. S. Harned, N. D. Embree, J. Am. Chem. Soc. 56, 1042 and 1050 (1934)',
   'harris-2016': 'D. C. Harris, Quantitative Chemical Analysis, 9th ed., Freeman (2016)',

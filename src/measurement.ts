@@ -72,6 +72,51 @@ export { type PracticeData, simulateReadings } from './measurement/practice/simu
 
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
+export type { Distribution, InputQuantity, Measured } from './measurement/uncertainty/input-quantity.js';
+export { estimateWithin } from './measurement/uncertainty/estimate-within.js';
+export { glasswareVolume, type VesselUsed } from './measurement/uncertainty/glassware-volume.js';
+export { type BudgetOptions, uncertaintyBudget } from './measurement/uncertainty/uncertainty-budget.js';
+export type { Contribution, UncertaintyBudget } from './measurement/uncertainty/budget.js';
+export {
+  type PropagatedDistribution,
+  propagateDistributions,
+  type SimulationOptions,
+  simulationDefaults,
+} from './measurement/uncertainty/propagate-distributions.js';
+export { type BudgetValidation, validateBudget } from './measurement/uncertainty/validate-budget.js';
+export { printEstimate, printResult } from './measurement/uncertainty/print-estimate.js';
+export type { OutlierLevel, OutlierTest } from './measurement/statistics/outliers.js';
+export {
+  type ReplicateOptions,
+  type ReplicateSummary,
+  replicateDefaults,
+  summariseReplicates,
+} from './measurement/statistics/summarise-replicates.js';
+
+// What is the result?
+export {
+  type WeighedStandard,
+  type StandardisationRequest,
+  standardiseTitrant,
+} from './measurement/result/standardise-titrant.js';
+export { type AssayRequest, assay } from './measurement/result/assay.js';
+export type { SeriesErrors, WeighedRun } from './measurement/result/read-series.js';
+export type { SeriesResult } from './measurement/result/series.js';
+export {
+  type BackTitration,
+  backTitratedAmount,
+  type DirectTitration,
+  titratedAmount,
+} from './measurement/result/titrated-amount.js';
+export {
+  type BaseComposition,
+  compositionFromEndpoints,
+} from './measurement/result/composition-from-endpoints.js';
+export {
+  type AlkalinityRow,
+  alkalinityFromEndpoints,
+} from './measurement/result/alkalinity-from-endpoints.js';
+export type { TwoEndpoints } from './measurement/result/two-endpoints.js';
 
 // What was wrong with what I gave?
 export { InputError, type Issue, type IssueCode } from './input/input-error.js';

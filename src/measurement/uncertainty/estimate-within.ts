@@ -1,0 +1,55 @@
+import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
+import type { InputQuantity } from './input-quantity.js';
+
+/** The half width of a distribution over its standard deviation: GUM (JCGM 100:2008), 4.3.7 and 4.3.9. @internal */
+export const halfWidths = /*#__PURE__*/ frozen({ rectangular: Math.sqrt(3), triangular: Math.sqrt(6) });
+
+/**
+ * An estimate of which only limits are known, value ± limit: a tolerance, a resolution, a purity on a label.
+ *
+ *   rectangular   u = limit/√3   any value within the limits is as likely as another
+ *   triangular    u = limit/√6   values about the middle are likelier, such as for volumetric glassware
+ *
+ * The degrees of freedom count as infinite (GUM, G.4.2 and G.4.3).
+ *
+ * @param value - in any unit
+ * @param options.limit - half of the width, in the unit of the value
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { estimateWithin } from 'protolysis/measurement';
+ *
+ * const purity = estimateWithin(1, { limit: 0.0005, distribution: 'rectangular' });
+ * purity.standardUncertainty; // => 0.000289
+ * ```
+ */
+export function estimateWithin(
+  value: number,
+  options: { readonly limit: number; readonly distribution: 'rectangular' | 'triangular' },
+): InputQuantity {
+  const faults = new Faults('estimateWithin');
+  const middle = faults.number(value, 'value', 'a value', { from: -1e100, to: 1e100 });
+  const unread = faults.object(options, 'options', 'options { limit, distribution }', [
+    'limit',
+    'distribution',
+  ]);
+  const limit = faults.number(unread.limit, 'options.limit', 'half of the width', { from: 0, to: 1e100 });
+  const { distribution } = unread;
+  if (distribution !== 'rectangular' && distribution !== 'triangular')
+    faults.add('wrong-type', 'options.distribution', "'rectangular' or 'triangular'", distribution);
+  faults.done();
+  return frozen(within(middle, limit, distribution as 'rectangular' | 'triangular'));
+}
+
+/** @internal */
+export const within = (
+  value: number,
+  limit: number,
+  distribution: 'rectangular' | 'triangular',
+): InputQuantity => ({
+  value,
+  standardUncertainty: limit / halfWidths[distribution],
+  degreesOfFreedom: null,
+  distribution,
+});

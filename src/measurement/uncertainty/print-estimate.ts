@@ -1,0 +1,82 @@
+import { Faults } from '../../input/faults.js';
+import type { Estimate } from '../estimate.js';
+import type { UncertaintyBudget } from './budget.js';
+
+/**
+ * An estimate in words, its standard uncertainty to two digits and the value to the same place (JCGM 100:2008, GUM,
+ * 7.2.2 and 7.2.6).
+ *
+ * @param unit - written after each number; none if left out
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { printEstimate } from 'protolysis/measurement';
+ *
+ * const molar = { value: 0.1021374, standardUncertainty: 0.0000996, degreesOfFreedom: 4 };
+ * printEstimate(molar, 'mol/L'); // => '0.10214 mol/L, standard uncertainty 0.00010 mol/L'
+ * ```
+ */
+export function printEstimate(estimate: Estimate, unit = ''): string {
+  const faults = new Faults('printEstimate');
+  const unread = faults.object(estimate, 'estimate', 'an estimate { value, standardUncertainty }');
+  const value = readNumber(unread.value, 'estimate.value', faults, -mostPrinted);
+  const uncertainty = readNumber(unread.standardUncertainty, 'estimate.standardUncertainty', faults, 0);
+  const after = readUnit(unit, faults);
+  faults.done();
+  const { value: printed, uncertainty: spread, power } = toOnePlace(value, uncertainty);
+  return `${printed}${power}${after}, standard uncertainty ${spread}${power}${after}`;
+}
+
+/**
+ * A result with its expanded uncertainty to two digits, the value to the same place, the coverage factor and the level.
+ *
+ * @param unit - written after the numbers; none if left out
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { printResult, uncertaintyBudget } from 'protolysis/measurement';
+ *
+ * const mL = { value: 24.31, standardUncertainty: 0.02, degreesOfFreedom: 2 };
+ * const mmol = uncertaintyBudget({ mL, molar: 0.1 }, ({ mL, molar }) => mL * molar);
+ * printResult(mmol, 'mmol'); // => '(2.4310 ± 0.0086) mmol, k = 4.3 for 95 %'
+ * ```
+ */
+export function printResult(result: UncertaintyBudget, unit = ''): string {
+  const faults = new Faults('printResult');
+  const unread = faults.object(result, 'result', 'a result with its uncertainty budget');
+  const value = readNumber(unread.value, 'result.value', faults, -mostPrinted);
+  const expanded = readNumber(unread.expandedUncertainty, 'result.expandedUncertainty', faults, 0);
+  const k = readNumber(unread.coverageFactor, 'result.coverageFactor', faults, 0);
+  const level = readNumber(unread.level, 'result.level', faults, 0, 1);
+  const after = readUnit(unit, faults);
+  faults.done();
+  const { value: printed, uncertainty, power } = toOnePlace(value, expanded);
+  const percent = Number((100 * level).toPrecision(6));
+  return `(${printed} ± ${uncertainty})${power}${after}, k = ${k.toPrecision(2)} for ${percent} %`;
+}
+
+const mostPrinted = 1e100;
+
+const readNumber = (value: unknown, path: string, faults: Faults, from: number, to = mostPrinted): number =>
+  faults.number(value, path, 'a number', { from, to });
+
+const readUnit = (unit: unknown, faults: Faults): string =>
+  unit === '' ? '' : ` ${faults.text(unit, 'unit', 'a unit', 50)}`;
+
+/**
+ * The uncertainty to two digits and the value to its place; both over one power of ten where plain digits would end or
+ * begin with many zeros. An uncertainty below the last digit of a double shows all digits of the value.
+ */
+function toOnePlace(value: number, uncertainty: number) {
+  if (uncertainty < Math.max(Number.EPSILON * Math.abs(value), 1e-100))
+    return { value: String(value), uncertainty: String(uncertainty), power: '' };
+  const rounded = Number(uncertainty.toPrecision(2));
+  const place = exponentOf(rounded) - 1;
+  const top = Math.max(exponentOf(rounded), exponentOf(value));
+  const shift = place > 0 || top < -4 ? top : 0;
+  const scaled = (x: number): string => (x / 10 ** shift).toFixed(shift - place).replace(/^-(?=[0.]*$)/, '');
+  return { value: scaled(value), uncertainty: scaled(rounded), power: shift === 0 ? '' : `·10^${shift}` };
+}
+
+/** Of ten, in front of the first digit; of zero, below all others. */
+const exponentOf = (x: number): number => (x === 0 ? -Infinity : Number(x.toExponential().split('e')[1]));

@@ -1,0 +1,171 @@
+import { frozen } from '../../frozen.js';
+import { Faults } from '../../input/faults.js';
+import { numberAt } from '../../solver/number-at.js';
+import { sum } from '../../solver/sum.js';
+import type { Estimate } from '../estimate.js';
+import { randomFrom, seedLimits } from '../statistics/random.js';
+import { levelLimits, type Model } from './budget.js';
+import { drawOf } from './draw.js';
+import type { InputQuantity, Measured } from './input-quantity.js';
+import { pause } from './pause.js';
+import { readInputs, readModel } from './uncertainty-budget.js';
+
+/** How often to draw, from which seed, and who is told. */
+export interface SimulationOptions {
+  /** 1000 to 1e7; 200 000 if left out. */
+  readonly draws?: number;
+  /** A whole number; 1 if left out. The same seed gives the same result to the last bit, on every machine. */
+  readonly seed?: number;
+  /** Of the coverage interval; 0.95 if left out. */
+  readonly level?: number;
+  /** Told now and then which share is done, 0 to 1. */
+  readonly onProgress?: (done: number) => void;
+  /** An `AbortSignal`. Once it is aborted the promise is rejected with its reason. */
+  readonly signal?: { readonly aborted: boolean; readonly reason?: unknown };
+}
+
+/** The distribution of a result, from draws of its inputs. Plain data: it survives JSON. */
+export interface PropagatedDistribution extends Estimate {
+  /** Mean of the draws. */
+  readonly value: number;
+  /** Standard deviation of the draws. */
+  readonly standardUncertainty: number;
+  /** It leaves out as many draws below as above (JCGM 101, 7.7). */
+  readonly interval: { readonly from: number; readonly to: number; readonly level: number };
+  readonly draws: number;
+  readonly seed: number;
+  readonly notes: readonly string[];
+}
+
+/**
+ * What `propagateDistributions` takes by default. 200 000 draws are 1e4/(1 − level), as JCGM 101:2008, 7.2.1, advises.
+ */
+export const simulationDefaults = /*#__PURE__*/ frozen({ draws: 200_000, seed: 1, level: 0.95 });
+
+/**
+ * The distribution of a result by a Monte Carlo method: the model is reckoned for values drawn from the distributions of
+ * its inputs (JCGM 101:2008, GUM supplement 1). It assumes no straight line, and so checks an uncertainty budget.
+ *
+ * Runs in slices of about 20 ms, so that a page stays alive.
+ *
+ * @param inputs - each an estimate, the result of a budget, or a number that counts as exact
+ * @param model - the result from the values of the inputs
+ * @throws InputError that lists every fault, at once; the promise is rejected with one where a draw gives no finite number
+ * @example
+ * ```ts
+ * import { estimateWithin, propagateDistributions } from 'protolysis/measurement';
+ *
+ * const mL = estimateWithin(25, { limit: 0.03, distribution: 'triangular' });
+ * const grams = estimateWithin(0.1325, { limit: 0.0002, distribution: 'rectangular' });
+ * const model = ({ mL, grams }: { mL: number; grams: number }) => (2000 * grams) / (105.988 * mL);
+ * const { interval } = await propagateDistributions({ mL, grams }, model, { draws: 20000, seed: 7 });
+ * interval.from; // => 0.0998
+ * interval.to; // => 0.1002
+ * ```
+ */
+export function propagateDistributions<Name extends string>(
+  inputs: Readonly<Record<Name, Measured>>,
+  model: (values: Readonly<Record<Name, number>>) => number,
+  options: SimulationOptions = {},
+): Promise<PropagatedDistribution> {
+  const faults = new Faults('propagateDistributions');
+  const read = readInputs(inputs, faults);
+  const safe = readModel(model, read, faults);
+  const settings = readOptions(options, faults);
+  faults.done();
+  return simulated(read, safe, settings);
+}
+
+type Settings = ReturnType<typeof readOptions>;
+
+function readOptions(value: unknown, faults: Faults) {
+  const keys = ['draws', 'seed', 'level', 'onProgress', 'signal'];
+  const { draws, seed, level, onProgress, signal } = {
+    ...simulationDefaults,
+    ...faults.object(value, 'options', 'options', keys),
+  } as Readonly<Record<string, unknown>>;
+  if (onProgress !== undefined && typeof onProgress !== 'function')
+    faults.add('wrong-type', 'options.onProgress', 'a function of the share that is done', onProgress);
+  if (signal !== undefined && abortedOf(signal) === undefined)
+    faults.add('wrong-type', 'options.signal', 'an AbortSignal', signal);
+  return {
+    draws: faults.number(draws, 'options.draws', 'a number of draws', { from: 1000, to: 1e7, integer: true }),
+    seed: faults.number(seed, 'options.seed', 'a seed', seedLimits),
+    level: faults.number(level, 'options.level', 'a share', levelLimits),
+    onProgress: onProgress as SimulationOptions['onProgress'],
+    signal: signal as SimulationOptions['signal'],
+  };
+}
+
+/** Whether a signal is aborted; undefined where it is no signal. */
+function abortedOf(signal: unknown): boolean | undefined {
+  try {
+    const { aborted } = signal as { readonly aborted: unknown };
+    return typeof aborted === 'boolean' ? aborted : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** ms of work at a stretch. */
+const slice = 20;
+
+async function simulated(
+  inputs: Readonly<Record<string, InputQuantity>>,
+  model: Model,
+  { draws, seed, level, onProgress, signal }: Settings,
+): Promise<PropagatedDistribution> {
+  const random = randomFrom(seed);
+  const drawn = Object.entries(inputs).map(([name, input]) => ({ name, draw: drawOf(input, random) }));
+  const results = new Float64Array(draws);
+  let since = Date.now();
+  for (let k = 0; k < draws; k += 1) {
+    if (Date.now() - since > slice || k === 0) {
+      onProgress?.(k / draws);
+      await pause();
+      if (signal?.aborted) throw signal.reason;
+      since = Date.now();
+    }
+    const values = Object.fromEntries(drawn.map(({ name, draw }) => [name, draw()]));
+    const result = model(values);
+    if (!Number.isFinite(result)) refuse(values, model);
+    results[k] = result;
+  }
+  onProgress?.(1);
+  return frozen({ ...summaryOf(results.sort(), level), draws, seed, notes: notesOn(inputs) });
+}
+
+function refuse(values: Readonly<Record<string, number>>, model: Model): void {
+  const faults = new Faults('propagateDistributions');
+  const drawn = Object.entries(values)
+    .slice(0, 5)
+    .map(([name, value]) => `${name} = ${value}`);
+  faults.add('conflict', 'model', `a function that gives a finite number for ${drawn.join(', ')} too`, model);
+  faults.done();
+}
+
+/** Mean, deviation and the interval between the draws of rank q·M and (1 − q)·M, JCGM 101, 7.6 and 7.7. */
+function summaryOf(sorted: Float64Array, level: number) {
+  const count = sorted.length;
+  const middle = numberAt(sorted, count >> 1); // about it no digits cancel
+  const mean = sum(Array.from(sorted, (x) => x - middle)) / count;
+  const squares = sum(Array.from(sorted, (x) => (x - middle - mean) ** 2));
+  const rank = Math.round(((1 - level) / 2) * count);
+  return {
+    value: middle + mean,
+    standardUncertainty: Math.sqrt(squares / (count - 1)),
+    degreesOfFreedom: null,
+    interval: { from: numberAt(sorted, rank), to: numberAt(sorted, count - 1 - rank), level },
+  };
+}
+
+const notesOn = (inputs: Readonly<Record<string, InputQuantity>>): readonly string[] =>
+  Object.entries(inputs)
+    .filter(
+      ([, { degreesOfFreedom: freedom, distribution = 'normal', standardUncertainty: u }]) =>
+        distribution === 'normal' && freedom !== null && freedom < 3 && u > 0,
+    )
+    .map(
+      ([name, { degreesOfFreedom }]) =>
+        `${name} has ${degreesOfFreedom} degrees of freedom: Student's t has no finite standard deviation below 3, so use the interval, and repeat more often.`,
+    );
