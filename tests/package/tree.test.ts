@@ -25,6 +25,16 @@ describe('the tree', () => {
     expect(names.filter((name) => !name.startsWith('.')).sort()).toEqual(topLevel);
   });
 
+  test('is drawn in DEVELOPERS.md with every folder of src', () => {
+    const drawn = /\n## The tree\n.*?\n```\n\n/s.exec(read('DEVELOPERS.md'))?.[0] ?? '';
+    const foldersIn = (folder: string): string[] =>
+      entriesIn(folder)
+        .filter(({ isFolder }) => isFolder)
+        .flatMap(({ path }) => [path, ...foldersIn(`${path}/`)]);
+    const missing = foldersIn('src/').filter((path) => !drawn.includes(` ${path.split('/').at(-1)}/`));
+    expect(missing).toEqual([]);
+  });
+
   test('names no path of a machine and no registry host', () => {
     const faults = filesIn('').flatMap((path) =>
       read(path)
