@@ -39,7 +39,7 @@ export {
   endpointDefaults,
   findEndpoints,
 } from './measurement/find-endpoints.js';
-export type { ReadingUncertainty } from './measurement/slope-endpoints.js';
+export type { ReadingUncertainty } from './measurement/reading-uncertainty.js';
 export {
   type CompareEndpointsOptions,
   compareEndpoints,
@@ -67,7 +67,7 @@ export {
 } from './measurement/practice/grade-answer.js';
 export type { PracticeAnswer, PracticeKey } from './measurement/practice/practice-key.js';
 export { type PracticeOptions, practiceDefaults } from './measurement/practice/practice-options.js';
-export type { ReadingNoise } from './measurement/practice/run.js';
+export type { ReadingNoise } from './measurement/practice/reading-errors.js';
 export { type PracticeData, simulateReadings } from './measurement/practice/simulate-readings.js';
 
 // How sure is a number?

@@ -4,15 +4,9 @@ import { numberAt } from '../solver/number-at.js';
 import type { Estimate } from './estimate.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, type Window, windowOf } from './gran.js';
 import { readReadingColumns } from './read-reading-columns.js';
-import { readReadingUncertainty } from './read-reading-uncertainty.js';
+import { type ReadingUncertainty, readReadingUncertainty } from './reading-uncertainty.js';
 import type { Readings } from './readings.js';
-import {
-  peaksOf,
-  type ReadingUncertainty,
-  type SlopeEndpoint,
-  steepestSlope,
-  zeroSecondDerivative,
-} from './slope-endpoints.js';
+import { peaksOf, type SlopeEndpoint, steepestSlope, zeroSecondDerivative } from './slope-endpoints.js';
 import { smoothingOf } from './smoothed.js';
 
 /** How an end point is found. */
@@ -32,7 +26,7 @@ export interface EndpointOptions {
   /** Smoothing for the slopes: how many readings each local cubic goes through, odd, 5 to 25; none by default. */
   readonly smoothing?: number;
   /** Standard uncertainties of one pH and of one volume, mL; `endpointDefaults` otherwise. */
-  readonly uncertainty?: { readonly pH: number; readonly mL: number };
+  readonly uncertainty?: ReadingUncertainty;
   /** mL in the flask before the first drop; needed for `granStrong`, `granExcess` and `granCarbonate`. */
   readonly flask?: number;
   /** mL, the readings that a Gran line goes through; by default a share of the steepest interval's volume. */

@@ -1,4 +1,5 @@
 import { numberAt } from '../solver/number-at.js';
+import type { ReadingUncertainty } from './reading-uncertainty.js';
 import type { Readings } from './readings.js';
 import { type Smoothing, smoothed, smoothingOf } from './smoothed.js';
 
@@ -8,12 +9,6 @@ export interface SlopeEndpoint {
   readonly interval: number;
   readonly value: number;
   readonly standardUncertainty: number;
-}
-
-/** mL and pH, one standard deviation. @internal */
-export interface ReadingUncertainty {
-  readonly pH: number;
-  readonly mL: number;
 }
 
 interface Slopes {

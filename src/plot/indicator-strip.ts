@@ -29,7 +29,6 @@ export function indicatorStrip(titration: Titration, dye: Dye, upTo: number, wor
 /**
  * The stretches of volume over which pH lies in the range of an indicator, mL. A curve that was boiled out may have
  * more than one.
- *
  */
 function changesAlong(
   titration: Pick<Titration, 'pHAt' | 'volumesAt'>,

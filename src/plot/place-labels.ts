@@ -71,7 +71,6 @@ export interface Placing {
  *
  * Of all boxes tried around an anchor the one is taken whose distance to the anchor, less half its distance to the
  * nearest other thing, is least. A label that fits nowhere is handed back as unplaced: nothing is drawn over anything.
- *
  */
 function placeLabels(labels: readonly Label[], { frame, paths, outlines, boxes }: Surroundings): Placing {
   const edges = paths.map((path) => ({ path, edges: edgesOf(thinned(path)) }));

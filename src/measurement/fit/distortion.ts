@@ -27,7 +27,7 @@ export function distortionsAt(
   { mL, pH }: Readings,
   values: ArrayLike<number>,
 ): readonly Distortion[] {
-  const at = (what: BenchParameter | 'bubble', otherwise: number) => {
+  const at = (what: BenchParameter, otherwise: number) => {
     const j = parameters.findIndex(({ moves }) => moves.what === what);
     return j < 0 ? otherwise : numberAt(values, j);
   };

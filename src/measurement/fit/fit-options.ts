@@ -2,8 +2,7 @@ import type { Faults } from '../../input/faults.js';
 import { type ReadSetup, readSetup } from '../../titration/read-setup.js';
 import type { Titration } from '../../titration/titration.js';
 import { endpointDefaults } from '../find-endpoints.js';
-import { readReadingUncertainty } from '../read-reading-uncertainty.js';
-import type { ReadingUncertainty } from '../slope-endpoints.js';
+import { type ReadingUncertainty, readReadingUncertainty } from '../reading-uncertainty.js';
 import { type FitParameter, fitParameters } from './fit-parameters.js';
 import { type FreeParameter, readFree } from './free-parameter.js';
 

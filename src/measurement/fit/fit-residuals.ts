@@ -1,8 +1,8 @@
 import { Matrix } from 'ml-matrix';
 import { isIdeal } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
+import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
-import type { ReadingUncertainty } from '../slope-endpoints.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
 import { distortionsAt, isPast, shareOf } from './distortion.js';
 import type { FitParameter } from './fit-parameters.js';

@@ -1,4 +1,4 @@
-import type { ReadingUncertainty } from '../slope-endpoints.js';
+import type { ReadingUncertainty } from '../reading-uncertainty.js';
 
 /** What the probe shows after a volume of titrant. @internal */
 export interface Shown {

@@ -7,7 +7,7 @@ import type { RunsTest } from './runs-test.js';
 export interface FittedParameter {
   readonly free: FreeParameter;
   readonly name: string;
-  /** Of `expected` and `estimate`. */
+  /** Of `expected`, `value` and `estimate`. */
   readonly unit: 'mmol' | 'mol/L' | 'pH' | 'mL' | '';
   /** As the titration was meant. */
   readonly expected: number;

@@ -34,7 +34,7 @@ export interface Effect<Fault extends BenchFault> {
   readonly recorded?: (fault: Fault, mL: Column) => Column;
 }
 
-/** `count` times as much of everything, in the same volume. */
+/** `ratio` times as much of everything, in the same volume. */
 const strengthened = ({ mL, contents }: Solution, ratio: number): Solution => ({
   mL,
   contents: contents.map(({ reagent, mmol }) => ({ reagent, mmol: ratio * mmol })),

@@ -4,7 +4,7 @@ import type { Reagent } from '../../substance/reagent.js';
 import type { Titration } from '../../titration/titration.js';
 import { asWritten } from './bench-effects.js';
 import type { BenchFault, BenchFaultKind } from './bench-fault.js';
-import { recordedWith } from './run.js';
+import { recordedWith } from './with-faults.js';
 
 /** What somebody makes of practice readings. What is left out counts as not answered. */
 export interface PracticeAnswer {

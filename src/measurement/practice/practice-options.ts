@@ -4,7 +4,7 @@ import { seedLimits } from '../statistics/random.js';
 import { asWritten } from './bench-effects.js';
 import type { BenchFault } from './bench-fault.js';
 import { readBenchFaults } from './read-bench-faults.js';
-import type { ReadingNoise } from './run.js';
+import type { ReadingNoise } from './reading-errors.js';
 
 /** How a run is simulated. */
 export interface PracticeOptions {

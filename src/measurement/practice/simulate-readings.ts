@@ -11,7 +11,8 @@ import { plausiblePH } from '../suspicions.js';
 import type { BenchFault } from './bench-fault.js';
 import { endpointsToFind, keyOf, type PracticeKey } from './practice-key.js';
 import { type PracticeOptions, readPracticeOptions } from './practice-options.js';
-import { deliveredWith, errorsOf, filledWith, pouredWith, recordedWith, shownWith } from './run.js';
+import { deliveredWith, errorsOf } from './reading-errors.js';
+import { filledWith, pouredWith, recordedWith, shownWith } from './with-faults.js';
 
 /** Practice readings, and what lies behind them. */
 export interface PracticeData {

@@ -1,5 +1,10 @@
 import type { Faults } from '../input/faults.js';
-import type { ReadingUncertainty } from './slope-endpoints.js';
+
+/** Standard uncertainties of one reading: of its pH, and of its volume in mL. */
+export interface ReadingUncertainty {
+  readonly pH: number;
+  readonly mL: number;
+}
 
 /** Reads the standard uncertainties of a reading. @internal */
 export function readReadingUncertainty(value: unknown, path: string, faults: Faults): ReadingUncertainty {
