@@ -8,6 +8,7 @@ import type { Solution } from '../solution/solution.js';
 import { type Dilution, dilutionLimits, dilutionsTo } from './dilutions-to.js';
 import type { ImpossibleSolution } from './preparation.js';
 import type { ReadPreparation } from './read-preparation.js';
+import { volumePercent } from './volume-percent.js';
 
 /** The amounts of a recipe, before the work is planned. */
 export interface FlaskAmounts {
@@ -17,12 +18,9 @@ export interface FlaskAmounts {
   readonly contributions: readonly { readonly of: string; readonly percent: number }[];
 }
 
-/** Half width of a triangular distribution to its standard uncertainty. @internal */
-export const triangular = 1 / Math.sqrt(6);
-
 /**
- * Where an amount is no amount, all common practice: a weighing good to no better than 10 %, and more than a gram of solid in each
- * millilitre of solution, which is more than dissolves of almost anything.
+ * Where an amount is no amount, all common practice: a weighing good to no better than 10 %, and more than a gram of
+ * solid in each millilitre of solution, which is more than dissolves of almost anything.
  *
  * @internal
  */
@@ -45,9 +43,6 @@ const impossible = (because: ImpossibleSolution['because'], reason: string): Imp
   because,
   reason,
 });
-
-const percentOf = ({ mL, tolerance }: Vessel, glass: 'A' | 'B'): number =>
-  (100 * triangular * tolerance[glass]) / mL;
 
 function fromBottle(
   { ingredient, reagent, molar, glass, weighing }: ReadPreparation,
@@ -79,7 +74,7 @@ function fromBottle(
     dilutions: [],
     contributions: [
       { of: 'weighing', percent },
-      { of: `flask of ${flask.mL} mL`, percent: percentOf(flask, glass) },
+      { of: `flask of ${flask.mL} mL`, percent: volumePercent(flask, glass) },
     ],
   };
 }
@@ -111,8 +106,8 @@ function fromStock(read: ReadPreparation, stock: Solution, flask: Vessel): Flask
     waterToMakeUp: flask.mL - poured,
     dilutions,
     contributions: dilutions.flatMap((dilution) => [
-      { of: `pipette of ${dilution.pipette.mL} mL`, percent: percentOf(dilution.pipette, glass) },
-      { of: `flask of ${dilution.flask.mL} mL`, percent: percentOf(dilution.flask, glass) },
+      { of: `pipette of ${dilution.pipette.mL} mL`, percent: volumePercent(dilution.pipette, glass) },
+      { of: `flask of ${dilution.flask.mL} mL`, percent: volumePercent(dilution.flask, glass) },
     ]),
   };
 }

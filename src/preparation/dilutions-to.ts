@@ -20,7 +20,10 @@ export interface VesselsAtHand {
   readonly glass: 'A' | 'B';
 }
 
-/** A pipette is filled at most so often for one dilution, and at most so many dilutions follow each other (common practice). */
+/**
+ * A pipette is filled at most so often for one dilution, and at most so many dilutions follow each other (common
+ * practice).
+ */
 export const dilutionLimits = { times: 4, dilutions: 6 } as const;
 
 /** Volumes that differ by rounding alone are equal. */
@@ -49,11 +52,12 @@ interface Way {
 }
 
 /**
- * The dilutions that give a concentration in a flask: the fewest that the vessels at hand allow. Of several ways it takes the one
- * whose flasks exceed the last by least, and of those the one with the least uncertainty.
+ * The dilutions that give a concentration in a flask: the fewest that the vessels at hand allow. Of several ways it
+ * takes the one whose flasks exceed the last by least, and of those the one with the least uncertainty.
  *
- * Ends    after `dilutionLimits.dilutions` rounds. A round first goes backwards, over concentrations alone, which are few:
- *         pipettes and flasks come in sizes of 1, 2, 2.5 and 5. Only what can end well is then gone through with its vessels.
+ * Ends    after `dilutionLimits.dilutions` rounds. A round first goes backwards, over concentrations alone, which are
+ *         few: pipettes and flasks come in sizes of 1, 2, 2.5 and 5. Only what can end well is then gone through with
+ *         its vessels.
  *
  * @param last - the flask of the last dilution
  * @returns undefined where no such number of dilutions gives it
@@ -68,13 +72,12 @@ export function dilutionsTo(
   const measures = vessels.flasks.flatMap((flask) => measuresInto(flask, last, vessels));
   const finishing = measures.filter(({ flask }) => flask === last);
   // before[k]: what k dilutions may bring to the concentration wanted
-  let before: readonly Concentrations[] = [new Set([keyOf(molar)])];
+  let latest: Concentrations = new Set([keyOf(molar)]);
+  const before = [latest];
   for (let count = 1; count <= dilutionLimits.dilutions; count += 1) {
-    before = [
-      ...before,
-      concentrationsBefore(before.at(-1), count === 1 ? finishing : measures, stock.molar),
-    ];
-    if (!holds(before.at(-1), stock.molar)) continue;
+    latest = concentrationsBefore(latest, count === 1 ? finishing : measures, stock.molar);
+    before.push(latest);
+    if (!holds(latest, stock.molar)) continue;
     let ways: readonly Way[] = [{ before: null, measure: null, molar: stock.molar, excess: 0, squares: 0 }];
     for (let left = count - 1; left >= 0; left -= 1)
       ways = onward(ways, left === 0 ? finishing : measures, (given) => holds(before[left], given));
@@ -95,7 +98,7 @@ const holds = (known: Concentrations | undefined, molar: number): boolean =>
 
 /** What one dilution brings to concentrations, no more than `most`; the volumes at hand are not looked at. */
 function concentrationsBefore(
-  after: Concentrations = new Set(),
+  after: Concentrations,
   measures: readonly Measure[],
   most: number,
 ): Concentrations {
@@ -122,7 +125,9 @@ function measuresInto(flask: Vessel, last: Vessel, { pipettes, glass }: VesselsA
 
 const square = ({ mL, tolerance }: Vessel, glass: 'A' | 'B'): number => (tolerance[glass] / mL) ** 2;
 
-/** One more dilution of every way: of those with one flask and one concentration the best, and the best of all first. */
+/**
+ * One more dilution of every way: of those with one flask and one concentration the best, and the best of all first.
+ */
 function onward(
   ways: readonly Way[],
   measures: readonly Measure[],

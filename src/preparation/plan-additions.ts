@@ -16,7 +16,9 @@ export interface AdditionOptions {
   readonly fine?: number;
   /** The greatest change of pH between readings, where additions can be made that small; 0.3 if left out. */
   readonly maxStep?: number;
-  /** The last volume, mL; 1.5 times the last equivalence volume if left out, or twice the analyte where there is none. */
+  /**
+   * The last volume, mL; 1.5 times the last equivalence volume if left out, or twice the analyte where there is none.
+   */
   readonly upTo?: number;
   /** Seconds of stirring before a reading; 12.5 if left out. */
   readonly settle?: number;
@@ -43,8 +45,8 @@ export interface AdditionPlan {
 }
 
 /**
- * What `planAdditions` takes by default: common practice is about 0.5 mL an addition and 10 to 15 s of stirring before a
- * reading; a drop of a burette is about 0.05 mL.
+ * What `planAdditions` takes by default: common practice is about 0.5 mL an addition and 10 to 15 s of stirring before
+ * a reading; a drop of a burette is about 0.05 mL.
  */
 export const additionDefaults = /*#__PURE__*/ frozen({
   coarse: 0.5,
@@ -59,10 +61,11 @@ export const additionDefaults = /*#__PURE__*/ frozen({
 const mostAdditions = 10_000;
 
 /**
- * A schedule of additions for a titration with a probe: coarse where the curve is flat, down to drops where it is steep.
+ * A schedule of additions for a titration with a probe: coarse where the curve is flat, down to drops where it is
+ * steep.
  *
- * Each addition is the greatest whole number of fine ones, at most a coarse one, after which the predicted pH has changed by at
- * most `maxStep`. It is one fine addition where even that changes it by more.
+ * Each addition is the greatest whole number of fine ones, at most a coarse one, after which the predicted pH has
+ * changed by at most `maxStep`. It is one fine addition where even that changes it by more.
  *
  * @param titration - the titration that is expected
  * @throws InputError that lists every fault: also where a coarse addition is no whole number of fine ones
@@ -172,8 +175,8 @@ function scheduleOf(pHAt: (step: number) => PH, last: number, how: How): Additio
 }
 
 /**
- * The greatest number of fine additions, up to `most`, that changes the pH by at most `maxStep`, or one. Found by halving, so that it
- * is the greatest where the pH goes one way only; what it finds keeps the limit in any case.
+ * The greatest number of fine additions, up to `most`, that changes the pH by at most `maxStep`, or one. Found by
+ * halving, so that it is the greatest where the pH goes one way only; what it finds keeps the limit in any case.
  *
  * Invariant   `few` additions keep the limit, or are one; `many` do not.
  */

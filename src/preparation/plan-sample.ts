@@ -18,17 +18,18 @@ import {
 } from './sample-plan.js';
 
 /**
- * The mass of a sample, or the concentration of the titrant, with which an equivalence point lands in the wanted part of the burette.
+ * The mass of a sample, or the concentration of the titrant, with which an equivalence point lands in the wanted part
+ * of the burette.
  *
  *   V = k·n/c                                                                                         (1)
  *
- * n is the amount of the sample, c the concentration of the titrant and k a ratio of whole numbers for each point. (1) does not
- * hold the volume of water: wash water moves no equivalence volume. What is dissolved in it moves endpoints, and `water` says by
- * how much: both curves are computed as `compareWater` does. Where the sample has a protolyte of its own named as the one of
- * carbonic acid, give `water: waters.freshDeionised`.
+ * n is the amount of the sample, c the concentration of the titrant and k a ratio of whole numbers for each point. (1)
+ * does not hold the volume of water: wash water moves no equivalence volume. What is dissolved in it moves endpoints,
+ * and `water` says by how much: both curves are computed as `compareWater` does. Where the sample has a protolyte of
+ * its own named as the one of carbonic acid, give `water: waters.freshDeionised`.
  *
- * The uncertainties add as squares. Limits of error are those of ISO 385, ISO 648 and ISO 1042. They count as triangular, a/√6
- * (EURACHEM/CITAC CG 4; from memory).
+ * The uncertainties add as squares. Limits of error are those of ISO 385, ISO 648 and ISO 1042. They count as
+ * triangular, a/√6 (EURACHEM/CITAC CG 4; from memory).
  *
  * @throws InputError that lists every fault: also where both or neither of `grams` and `molar` are given
  * @example

@@ -75,8 +75,8 @@ export interface ImpossibleSolution {
 }
 
 /**
- * What `prepareSolution` takes by default: common practice. With 0.5 %, pipettes of class A count from 2 mL on, and those of
- * class B from 10 mL on.
+ * What `prepareSolution` takes by default: common practice. With 0.5 %, pipettes of class A count from 2 mL on, and
+ * those of class B from 10 mL on.
  */
 export const preparationDefaults = /*#__PURE__*/ frozen({
   groups: 1,

@@ -26,9 +26,9 @@ import { sessionText } from './session-text.js';
 /**
  * What a class needs in all: solutions, reagents, indicators, and what its waste takes to be neutral.
  *
- * Every amount is proportional to the number of groups. The waste is everything that was made, poured together in one vessel, as a
- * figure for the order of magnitude: collect it as the local rules say, and let a qualified supervisor decide what may be
- * neutralised and where it goes.
+ * Every amount is proportional to the number of groups. The waste is everything that was made, poured together in one
+ * vessel, as a figure for the order of magnitude: collect it as the local rules say, and let a qualified supervisor
+ * decide what may be neutralised and where it goes.
  *
  * @throws InputError that lists every fault
  * @example

@@ -24,10 +24,11 @@ import { type ReadPreparation, readPreparation } from './read-preparation.js';
 /**
  * A recipe for a solution of one reagent: from the solid or liquid as it is sold, or from a stock by dilution.
  *
- * It is made in the smallest flask at hand that holds the volume needed. A stock is measured with pipettes at hand, in as few
- * dilutions as they allow. The uncertainty is that of a product: the relative ones add as squares (GUM, JCGM 100:2008, 5.1.6).
- * Limits of error are those of ISO 648 and ISO 1042, and each vessel carries its source. They count as triangular, a/√6
- * (EURACHEM/CITAC CG 4; from memory). The purity of what is weighed and the concentration of a stock count as exact.
+ * It is made in the smallest flask at hand that holds the volume needed. A stock is measured with pipettes at hand, in
+ * as few dilutions as they allow. The uncertainty is that of a product: the relative ones add as squares (GUM, JCGM
+ * 100:2008, 5.1.6). Limits of error are those of ISO 648 and ISO 1042, and each vessel carries its source. They count
+ * as triangular, a/√6 (EURACHEM/CITAC CG 4; from memory). The purity of what is weighed and the concentration of a
+ * stock count as exact.
  *
  * The cautions of the recipe defer to the safety data sheet, the local rules and a qualified supervisor.
  *
@@ -45,18 +46,11 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
   const faults = new Faults('prepareSolution');
   const read = goodVesselsOf(readPreparation(request, faults));
   faults.done();
-  const { flasks, reagent, molar } = read;
+  const { reagent, molar } = read;
 
-  const largest = flasks.at(-1)?.mL ?? 0;
-  const batches = Math.ceil(read.mL / largest - 1e-9);
-  const flask = flasks.find(({ mL }) => mL * batches >= read.mL * (1 - 1e-9));
-  if (!flask)
-    return impossible('no-vessel', `no flask at hand is good to ${read.vesselPercent} % of its volume`);
-  if (batches > mostBatches)
-    return impossible(
-      'no-vessel',
-      `${Number(read.mL.toPrecision(12))} mL would take ${batches} flasks of ${flask.mL} mL: ask for less, or use larger flasks`,
-    );
+  const chosen = flaskFor(read);
+  if ('status' in chosen) return chosen;
+  const { flask, batches } = chosen;
   const amounts = amountsOf(read, flask);
   if ('status' in amounts) return impossible(amounts.because, amounts.reason);
   const solution: Solution = { mL: flask.mL, contents: [{ reagent, mmol: molar * flask.mL }] };
@@ -95,6 +89,20 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
 
 /** More flasks of one solution than these are no preparation by hand (common practice). */
 const mostBatches = 100;
+
+/** The smallest flask that holds what is needed in as few batches as the largest one. */
+function flaskFor({ flasks, mL: needed, vesselPercent }: ReadPreparation) {
+  const largest = flasks.at(-1)?.mL ?? 0;
+  const batches = Math.ceil(needed / largest - 1e-9);
+  const flask = flasks.find(({ mL }) => mL * batches >= needed * (1 - 1e-9));
+  if (!flask) return impossible('no-vessel', `no flask at hand is good to ${vesselPercent} % of its volume`);
+  if (batches > mostBatches)
+    return impossible(
+      'no-vessel',
+      `${Number(needed.toPrecision(12))} mL would take ${batches} flasks of ${flask.mL} mL: ask for less, or use larger flasks`,
+    );
+  return { flask, batches };
+}
 
 const impossible = (
   because: ImpossibleSolution['because'],

@@ -5,6 +5,7 @@ import { entryOf } from '../entry-of.js';
 import type { Faults } from '../input/faults.js';
 import type { Reagent } from '../substance/reagent.js';
 import { preparationDefaults } from './preparation.js';
+import { readGlass, readVessel } from './read-glassware.js';
 
 /** A request for a solution that has been read. */
 export type ReadPreparation = ReturnType<typeof readPreparation>;
@@ -27,8 +28,7 @@ export function readPreparation(value: unknown, faults: Faults) {
   const optional = (key: 'groups' | 'vesselPercent' | 'weighing', what: string, limits: object): number =>
     unread[key] === undefined ? preparationDefaults[key] : faults.number(unread[key], key, what, limits);
   const { ingredient, reagent } = readFrom(unread.from, faults);
-  const { glass = preparationDefaults.glass } = unread;
-  if (glass !== 'A' && glass !== 'B') faults.add('wrong-type', 'glass', "'A' or 'B'", glass);
+  const glass = readGlass(unread.glass, preparationDefaults.glass, faults);
   const each = faults.number(unread.mL, 'mL', 'a volume in mL', { from: 1, to: most });
   const groups = optional('groups', 'a number of groups', { from: 1, to: 10_000, integer: true });
   if (!faults.any && each * groups > most)
@@ -38,7 +38,7 @@ export function readPreparation(value: unknown, faults: Faults) {
     reagent,
     molar: faults.number(unread.molar, 'molar', 'a concentration in mol/L', { from: 1e-6, to: 20 }),
     mL: each * groups,
-    glass: glass === 'B' ? ('B' as const) : ('A' as const),
+    glass,
     flasks: readVessels(unread.flasks, 'flasks', isoFlasks, faults),
     pipettes: readVessels(unread.pipettes, 'pipettes', isoPipettes, faults),
     vesselPercent: optional('vesselPercent', 'a limit of error in percent', { from: 0.01, to: 100 }),
@@ -87,16 +87,8 @@ function readVessels(
 ): readonly Vessel[] {
   const bySize = (first: Vessel, second: Vessel) => first.mL - second.mL;
   if (value === undefined) return [...known].sort(bySize);
-  const found = new Set<Vessel>();
-  for (const [k, size] of faults.list(value, path, 'a list of volumes in mL', 1, 100).entries()) {
-    const before = faults.count;
-    const mL = faults.number(size, `${path}[${k}]`, 'a volume in mL');
-    const vessel = known.find((one) => one.mL === mL);
-    if (vessel) found.add(vessel);
-    else if (faults.count === before) {
-      const sizes = known.map((one) => one.mL).join(', ');
-      faults.add('out-of-range', `${path}[${k}]`, `one of ${sizes} mL`, size);
-    }
-  }
-  return [...found].sort(bySize);
+  const found = faults
+    .list(value, path, 'a list of volumes in mL', 1, 100)
+    .flatMap((size, k) => readVessel(size, `${path}[${k}]`, known, faults) ?? []);
+  return [...new Set(found)].sort(bySize);
 }

@@ -5,6 +5,7 @@ import { at, type Faults } from '../input/faults.js';
 import { readConflicts } from '../solution/conflicting-constants.js';
 import { readSolution } from '../solution/read-solution.js';
 import { readReagent } from '../substance/reagent.js';
+import { readGlass, readVessel } from './read-glassware.js';
 import { sampleDefaults } from './sample-plan.js';
 
 /** A request for a sample that has been read. */
@@ -51,8 +52,7 @@ export function readSample(value: unknown, faults: Faults) {
     readConflicts(given, faults);
     readGas([{ contents: given }], inUse, 'conditions', faults);
   }
-  const { glass = sampleDefaults.glass } = unread;
-  if (glass !== 'A' && glass !== 'B') faults.add('wrong-type', 'glass', "'A' or 'B'", glass);
+  const glass = readGlass(unread.glass, sampleDefaults.glass, faults);
   const burette = optional('burette', 'a volume in mL', { from: 0.1, to: 1e4 });
   return {
     sample,
@@ -61,7 +61,7 @@ export function readSample(value: unknown, faults: Faults) {
     mL: readVolume(unread.mL, unread.beaker, sample.aliquot, faults),
     burette,
     buretteVessel: burettes.find(({ mL }) => mL === burette) ?? null,
-    glass: glass === 'B' ? ('B' as const) : ('A' as const),
+    glass,
     part: readPart(unread.part, faults),
     point:
       unread.point === undefined
@@ -116,22 +116,11 @@ interface AliquotVessels {
 function readAliquot(value: unknown, faults: Faults): AliquotVessels | null {
   const path = 'sample.aliquot';
   const unread = faults.object(value, path, 'an aliquot { flask, pipette }', ['flask', 'pipette']);
-  const [flask, pipette] = (
-    [
-      ['flask', flasks],
-      ['pipette', pipettes],
-    ] as const
-  ).map(([key, known]) => {
-    const before = faults.count;
-    const mL = faults.number(unread[key], at(path, key), 'a volume in mL');
-    const vessel = known.find((one) => one.mL === mL);
-    if (!vessel && faults.count === before)
-      faults.add('out-of-range', at(path, key), `one of ${known.map((one) => one.mL).join(', ')} mL`, mL);
-    return vessel;
-  });
+  const flask = readVessel(unread.flask, `${path}.flask`, flasks, faults);
+  const pipette = readVessel(unread.pipette, `${path}.pipette`, pipettes, faults);
   if (!flask || !pipette) return null;
   if (!(pipette.mL < flask.mL))
-    faults.add('conflict', at(path, 'pipette'), `a volume below the ${flask.mL} mL of the flask`, pipette.mL);
+    faults.add('conflict', `${path}.pipette`, `a volume below the ${flask.mL} mL of the flask`, pipette.mL);
   return { flask, pipette };
 }
 

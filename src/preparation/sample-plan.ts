@@ -22,7 +22,10 @@ export interface SampleRequest {
   readonly titrant: { readonly reagent: Reagent; readonly molar?: number };
   /** Volume in the beaker before the titration, mL, wash water and aliquot included; 50 if left out. */
   readonly mL?: number;
-  /** Instead of `mL`: inner diameter of the beaker, and the depth of liquid that covers a probe above the stirrer, both mm. */
+  /**
+   * Instead of `mL`: inner diameter of the beaker, and the depth of liquid that covers a probe above the stirrer, both
+   * mm.
+   */
   readonly beaker?: { readonly diameter: number; readonly depth: number };
   /** The water in the beaker, by its composition; `waters.inAir` if left out. */
   readonly water?: Solution;
@@ -49,7 +52,9 @@ export interface PlannedPoint {
   readonly jump: number;
 }
 
-/** What the water in the beaker does. Its volume moves no equivalence point; what is dissolved in it moves endpoints. */
+/**
+ * What the water in the beaker does. Its volume moves no equivalence point; what is dissolved in it moves endpoints.
+ */
 export interface PlannedWater {
   readonly name: string;
   /** Volume in the beaker before the titration. */
@@ -100,8 +105,9 @@ export interface NoSamplePlan {
 }
 
 /**
- * What `planSample` takes by default. Common practice: a titration ends between 60 and 90 % of the burette; a mass is good to
- * 0.2 mg and a reading to 0.02 mL. A point counts as sharp where a drop to either side changes the pH by 0.1 in all.
+ * What `planSample` takes by default. Common practice: a titration ends between 60 and 90 % of the burette; a mass is
+ * good to 0.2 mg and a reading to 0.02 mL. A point counts as sharp where a drop to either side changes the pH by 0.1 in
+ * all.
  */
 export const sampleDefaults = /*#__PURE__*/ frozen({
   mL: 50,

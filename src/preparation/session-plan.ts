@@ -40,7 +40,9 @@ export interface SessionReagent {
   readonly mmol: number;
   /** Pure; null where the reagent has no molar mass. */
   readonly grams: number | null;
-  /** The same as the usual bottle holds it, where it comes as a liquid; null of what comes dry, or has no molar mass. */
+  /**
+   * The same as the usual bottle holds it, where it comes as a liquid; null of what comes dry, or has no molar mass.
+   */
   readonly bottle: SessionBottle | null;
 }
 

@@ -74,7 +74,7 @@ const instrument = {
 const bubble = { unit: 'mL', start: 0, from: 0, to: 1e3 } as const;
 
 /** An amount may not reach zero, where its pH would no longer depend on it, nor pass a millionfold of what was expected. */
-const amountLimits = (start: number) => ({ from: start * 1e-6, to: start * 1e6 });
+const amountRange = (start: number) => ({ from: start * 1e-6, to: start * 1e6 });
 
 /** All contents of a solution in proportion; `perUnit` turns the parameter into mmol. */
 function scaled(
@@ -92,7 +92,7 @@ function scaled(
   const start = all / perUnit;
   const what = unit === 'mmol' ? 'flask' : 'titrant';
   const shares = contents.map(({ reagent, mmol }) => ({ reagent, mmol: mmol / all }));
-  return { free, name, unit, start, ...amountLimits(start), moves: { what, contents: shares } };
+  return { free, name, unit, start, ...amountRange(start), moves: { what, contents: shares } };
 }
 
 function amountOf(
@@ -112,7 +112,7 @@ function amountOf(
     unit: 'mmol',
     start,
     from: 0,
-    to: amountLimits(start).to,
+    to: amountRange(start).to,
     moves: { what: 'flask', contents: content ? [{ reagent: content.reagent, mmol: 1 }] : [] },
   };
 }

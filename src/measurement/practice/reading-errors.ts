@@ -1,7 +1,5 @@
 import type { Random } from '../statistics/random.js';
 
-type Column = readonly number[];
-
 /** Standard deviations of the errors that are drawn: of one pH, and of one volume in mL. */
 export interface ReadingNoise {
   readonly pH: number;
@@ -10,8 +8,8 @@ export interface ReadingNoise {
 
 /** Errors of each reading: one of the volume, one of the pH. */
 interface Errors {
-  readonly mL: Column;
-  readonly pH: Column;
+  readonly mL: readonly number[];
+  readonly pH: readonly number[];
 }
 
 /** Errors in the order in which they are drawn: mL and pH of the first reading, of the second, and so on. @internal */
@@ -29,5 +27,5 @@ export function errorsOf(count: number, noise: ReadingNoise, random: Random): Er
  *
  * @internal
  */
-export const deliveredWith = (errors: Column, mL: Column): Column =>
+export const deliveredWith = (errors: readonly number[], mL: readonly number[]): readonly number[] =>
   mL.map((each, k) => (each === 0 ? 0 : Math.abs(each + (errors[k] as number)))).sort((a, b) => a - b);
