@@ -76,7 +76,7 @@ export function drawBuffer(response: BufferResponse, options?: BufferPicture): P
       x: { name: words.addedToBuffer, from: 0, to: Math.max(...mL) || 1 },
       rows: [plainPanel(roundAxis(words.pH, columns.flat()), { lines, dots })],
       notes: [],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

@@ -52,7 +52,7 @@ export function drawCapacity(curve: CapacityCurve, options?: PlotOptions): Pictu
         }),
       ],
       notes: peaks.map((peak) => sayUseful(peak, usefulOf(peak), words)),
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

@@ -80,7 +80,7 @@ export function drawCurves(titrations: readonly NamedTitration[], options?: Curv
         ...(withDifferences ? [differencesPanel(drawn, lines, words)] : []),
       ],
       notes: [],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

@@ -79,7 +79,7 @@ export function drawReadings(readings: Readings, titration: Titration, options?:
         differencePanel(drawn, { mL: read.mL, differences, upTo }, envelope, words),
       ],
       notes: [],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

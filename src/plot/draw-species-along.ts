@@ -66,7 +66,7 @@ export function drawSpeciesAlong(
       x: { name: words.added, from: 0, to: upTo },
       rows: [plainPanel(fractionAxis(words.fraction), { lines, rules: equivalenceVolumes(drawn, upTo) })],
       notes: [],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

@@ -86,7 +86,7 @@ export function drawSpecies(protolyte: Protolyte, options?: SpeciesPicture): Pic
       x: { name: words.pH, from, to },
       rows: [plainPanel(fractionAxis(words.fraction), { lines, marks })],
       notes: [],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

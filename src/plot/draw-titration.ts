@@ -90,7 +90,7 @@ export function drawTitration(titration: Titration, options?: TitrationPicture):
         ...(added ? [say(words.additions, { count: added.length })] : []),
         ...(strips.length > 0 ? [words.approximate] : []),
       ],
-      noRoom: (text) => say(words.noRoom, { text }),
+      noRoom: words.noRoom,
     },
     width,
   );

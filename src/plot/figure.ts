@@ -15,8 +15,8 @@ export interface Figure {
   readonly rows: readonly (Panel | Strip)[];
   /** Lines under the picture. */
   readonly notes: readonly string[];
-  /** What is said under the picture of a text that found no room in it. */
-  readonly noRoom: (text: string) => string;
+  /** What is said under the picture of a `{text}` that found no room in it. */
+  readonly noRoom: string;
 }
 
 /** Curves and points over the axis that all panels share. */

@@ -7,6 +7,7 @@ import { type Picture, pictureOf } from './picture.js';
 import type { Shape } from './shape.js';
 import { layOutStrip } from './strip.js';
 import { textWidth, wrapped } from './text-width.js';
+import { say } from './words.js';
 
 /** px around everything. */
 const margin = 12;
@@ -72,5 +73,5 @@ function axisEnds({ x, rows }: Figure, width: number, panelHeight: number) {
 function notesUnder({ notes, noRoom }: Figure, rows: readonly LaidRow[]): string[] {
   const left = rows.flatMap(({ unplaced }) => unplaced).join('; ');
   const keys = [...new Set(rows.flatMap((row) => row.keys))].join(' ');
-  return [...(keys === '' ? [] : [keys]), ...(left === '' ? [] : [noRoom(left)]), ...notes];
+  return [...(keys === '' ? [] : [keys]), ...(left === '' ? [] : [say(noRoom, { text: left })]), ...notes];
 }
