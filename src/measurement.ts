@@ -20,12 +20,9 @@ export { type Settling, settlingError, settlingWait, usualWait } from './measure
 export { standardPH } from './measurement/standard-ph.js';
 
 // What was read?
-export {
-  type ReadingColumns,
-  type ReadingOptions,
-  readingLimits,
-  readReadings,
-} from './measurement/read-readings.js';
+export { readReadings } from './measurement/read-readings.js';
+export { type ReadingColumns, readingLimits } from './measurement/reading-input.js';
+export type { ReadingOptions } from './measurement/reading-options.js';
 export type { LineRead, ReadingFinding, ReadingReport } from './measurement/reading-report.js';
 export type { ColumnKind } from './measurement/column-kinds.js';
 export type { Readings } from './measurement/readings.js';

@@ -42,3 +42,14 @@ export interface ReadingReport {
   /** What a repair changed; empty without one. */
   readonly changes: readonly string[];
 }
+
+/** @internal */
+export const finding = (
+  code: ReadingFinding['code'],
+  lines: readonly number[],
+  words: string,
+): ReadingFinding => ({
+  code,
+  lines,
+  words,
+});

@@ -1,23 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { runsTest } from '../../../src/measurement/fit/runs-test.js';
 
+/** Every order of so many positive and so many negative signs. */
+function ordersOf(above: number, below: number): number[][] {
+  if (above === 0 && below === 0) return [[]];
+  return [
+    ...(above > 0 ? ordersOf(above - 1, below).map((rest) => [1, ...rest]) : []),
+    ...(below > 0 ? ordersOf(above, below - 1).map((rest) => [-1, ...rest]) : []),
+  ];
+}
+
 describe('runsTest', () => {
-  test('counts every order of three and four signs', () => {
-    // of the 35 orders of + + + − − − −, those with so many runs or fewer, counted by hand from the formula for C
-    const orders = 35;
-    const withRuns = [0, 0, 2, 5, 12, 9, 6, 1]; // adds to 35
-    const cases = new Map<number, number[]>([
-      [2, [1, 1, 1, -1, -1, -1, -1]],
-      [3, [1, 1, -1, -1, -1, -1, 1]],
-      [4, [1, 1, -1, -1, 1, -1, -1]],
-      [7, [-1, 1, -1, 1, -1, 1, -1]],
-    ]);
-    for (const [runs, signs] of cases) {
-      const test = runsTest(signs);
-      expect(test.runs).toBe(runs);
-      const ways = withRuns.slice(0, runs + 1).reduce((sum, each) => sum + each, 0);
-      expect(test.probability).toBeCloseTo(ways / orders, 12);
-      expect(test.expected).toBeCloseTo(1 + 24 / 7, 12);
+  test('counts the orders of three and four signs that have so many runs or fewer', () => {
+    const orders = ordersOf(3, 4);
+    const counts = orders.map((signs) => signs.filter((sign, k) => k === 0 || sign !== signs[k - 1]).length);
+    expect(orders).toHaveLength(35);
+    for (const [k, signs] of orders.entries()) {
+      const { runs, probability, expected } = runsTest(signs);
+      expect(runs).toBe(counts[k]);
+      expect(probability).toBeCloseTo(counts.filter((count) => count <= runs).length / 35, 12);
+      expect(expected).toBeCloseTo(counts.reduce((sum, count) => sum + count, 0) / 35, 12);
     }
   });
 

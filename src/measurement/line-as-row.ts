@@ -1,0 +1,48 @@
+import type { Decimal } from 'decimal.js';
+import { type ColumnKind, usualOrder } from './column-kinds.js';
+import { exactDecimal } from './exact-decimal.js';
+import type { Line } from './lines-of.js';
+import type { LineRead } from './reading-report.js';
+import type { Row } from './suspicions.js';
+
+/** What a line was read as, with its row where it is a reading. @internal */
+export interface LineRow extends LineRead {
+  readonly row?: Row;
+  readonly width: number;
+}
+
+/** One line, as a row of decimals or with the reason why it is none. @internal */
+export function lineAsRow(
+  line: Line,
+  heading: Line | undefined,
+  kinds: readonly ColumnKind[],
+  unclear: boolean,
+): LineRow {
+  const { cells, text, fault } = line;
+  const as = (what: LineRead['as'], reason = ''): LineRow => ({
+    line: line.line,
+    as: what,
+    reason,
+    width: cells.length,
+  });
+  if (cells.length === 0) return as('blank');
+  if (text.startsWith('#')) return as('comment');
+  if (line === heading) return as('heading');
+  if (fault !== '') return as('faulty', `it cannot be taken apart: ${fault}`);
+  if (unclear) return as('faulty', 'its commas can be read in several ways');
+  const cellOf = (kind: ColumnKind) => cells[kinds.indexOf(kind)] ?? '';
+  const wanted = usualOrder.filter(
+    (kind) => kinds.includes(kind) && (kind !== 'seconds' || cellOf(kind) !== ''),
+  );
+  const absent = wanted.find((kind) => cellOf(kind) === '');
+  if (absent !== undefined) return as('faulty', `it has no ${absent}`);
+  const bad = wanted.map(cellOf).find((cell) => exactDecimal(cell) === undefined);
+  if (bad !== undefined)
+    return as('faulty', `'${bad.length > 30 ? `${bad.slice(0, 30)}…` : bad}' is not a number`);
+  const decimalOf = (kind: ColumnKind) => exactDecimal(cellOf(kind)) as Decimal;
+  const row = { line: line.line, mL: decimalOf('mL'), pH: decimalOf('pH') };
+  return {
+    ...as('reading'),
+    row: wanted.includes('seconds') ? { ...row, seconds: decimalOf('seconds') } : row,
+  };
+}
