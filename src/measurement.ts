@@ -10,9 +10,8 @@ export {
   type CalibrationOptions,
   type CalibrationPoint,
   calibrateProbe,
-  type ProbeCalibration,
-  probeDefaults,
 } from './measurement/calibrate-probe.js';
+export { type ProbeCalibration, probeDefaults } from './measurement/probe-calibration.js';
 export { type CorrectionOptions, correctReadings } from './measurement/correct-readings.js';
 export { pHFromPotential } from './measurement/ph-from-potential.js';
 export { type ProbeDrift, probeDrift } from './measurement/probe-drift.js';
@@ -29,13 +28,11 @@ export type { Readings } from './measurement/readings.js';
 
 // Where is the end point?
 export {
-  type Endpoint,
   type EndpointMethod,
   type EndpointOptions,
-  type Endpoints,
   endpointDefaults,
-  findEndpoints,
-} from './measurement/find-endpoints.js';
+} from './measurement/endpoint-options.js';
+export { type Endpoint, type Endpoints, findEndpoints } from './measurement/find-endpoints.js';
 export type { ReadingUncertainty } from './measurement/reading-uncertainty.js';
 export {
   type CompareEndpointsOptions,

@@ -1,10 +1,9 @@
-import { gasConstant, zeroCelsius } from '../equilibrium/temperature/kelvin.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
-import { fixed } from '../print-number.js';
-import type { Source } from '../source.js';
 import type { PHStandard } from '../substance/ph-standard.js';
-import type { Estimate } from './estimate.js';
+import { nernstSlope } from './nernst-slope.js';
+import { type ProbeCalibration, probeDefaults } from './probe-calibration.js';
+import { probeWarnings, type ReadPoint } from './probe-warnings.js';
 import { pHIn, readStandard, readTemperature } from './standard-ph.js';
 
 /** What a probe showed in one standard: its potential, or the pH that a meter made of it. */
@@ -24,51 +23,6 @@ export interface CalibrationOptions {
   /** Temperature of what will be measured, °C; by default not compared. */
   readonly sample?: { readonly celsius: number };
 }
-
-/** A straight line through standards, and what to think of it. Plain data: it survives JSON. */
-export interface ProbeCalibration {
-  /** What the probe gave: `mV`, or the `pH` of a meter. */
-  readonly reads: 'mV' | 'pH';
-  /** % of the Nernst slope. */
-  readonly slope: Estimate;
-  /** In pH, what the probe shows too much at pH 7; positive where it shows a pH too high. */
-  readonly offset: Estimate;
-  /** The offset as a potential, mV: what the probe gives at pH 7 and the mean temperature. */
-  readonly offsetMV: number;
-  /** pH that the line gives less that of the standard, in the order given. */
-  readonly residuals: readonly number[];
-  /** Of the standards, the lowest and highest pH, and the mean temperature, °C. */
-  readonly range: { readonly from: number; readonly to: number; readonly celsius: number };
-  /** What looks wrong, in words; empty where nothing does. */
-  readonly warnings: readonly string[];
-  readonly source: Source;
-}
-
-/** When a calibration is doubted. */
-export const probeDefaults = /*#__PURE__*/ frozen({
-  /** % of the Nernst slope. */
-  slope: { from: 95, to: 105 },
-  /** mV at pH 7. */
-  offset: 30,
-  /** In pH, between the lowest and the highest standard. */
-  span: 2,
-  /** In pH, of one standard from the line. */
-  residual: 0.05,
-  /** °C, between standards, or standards and sample. */
-  celsius: 3,
-  /** In pH, between the calibration and a later check. */
-  drift: 0.05,
-  /** In pH, the standard uncertainty of one standard with its convention. */
-  standardUncertainty: 0.005,
-  source: {
-    kind: 'commonPractice',
-    note: 'limits of teaching laboratories; the uncertainty of a standard is half of the expanded 0.01 of the IUPAC recommendations of 2002, from memory',
-  },
-} as const);
-
-/** mV per pH of an ideal probe: ln 10·R·T/F, with F as fixed in the SI of 2019. @internal */
-export const nernstSlope = (celsius: number): number =>
-  (1000 * Math.LN10 * gasConstant * (celsius + zeroCelsius)) / 96485.33212331;
 
 /**
  * The slope and offset of a probe from what it showed in two standards or more, by the least-squares line
@@ -128,16 +82,7 @@ export function calibrateProbe(
     );
     faults.done();
   }
-  return frozen({ ...calibration, warnings: warningsOf(calibration, read, t) });
-}
-
-interface ReadPoint {
-  readonly name: string;
-  readonly celsius: number;
-  /** Of the standard at its temperature. */
-  readonly pH: number;
-  /** What the probe showed, on the scale of an ideal one. */
-  readonly shown: number;
+  return frozen({ ...calibration, warnings: probeWarnings(calibration, read, t) });
 }
 
 const kindOf = (first: unknown): 'mV' | 'pH' => {
@@ -189,44 +134,4 @@ function lineThrough(points: readonly ReadPoint[], reads: 'mV' | 'pH'): Omit<Pro
     range: { from: Math.min(...at), to: Math.max(...at), celsius },
     source: probeDefaults.source,
   };
-}
-
-function warningsOf(
-  { slope, offsetMV, residuals, range }: Omit<ProbeCalibration, 'warnings'>,
-  points: readonly ReadPoint[],
-  sample: number | undefined,
-): readonly string[] {
-  const limits = probeDefaults;
-  const warnings: string[] = [];
-  const percent = fixed(slope.value, 1);
-  if (slope.value < limits.slope.from)
-    warnings.push(
-      `The slope is ${percent} % of the ideal one, under ${limits.slope.from} %: clean or replace the probe, or use fresh buffers.`,
-    );
-  if (slope.value > limits.slope.to)
-    warnings.push(
-      `The slope is ${percent} % of the ideal one, over ${limits.slope.to} %: a buffer is spoiled or exchanged for another.`,
-    );
-  if (Math.abs(offsetMV) > limits.offset)
-    warnings.push(
-      `The probe gives ${fixed(offsetMV, 0)} mV at pH 7, more than ${limits.offset} mV from zero: check its filling and its junction.`,
-    );
-  if (range.to - range.from < limits.span)
-    warnings.push(
-      `The standards lie only ${fixed(range.to - range.from, 2)} pH apart: the slope is poorly known beyond them.`,
-    );
-  for (const [k, residual] of residuals.entries())
-    if (Math.abs(residual) > limits.residual)
-      warnings.push(
-        `${(points[k] as ReadPoint).name} lies ${fixed(residual, 2)} pH off the line: a spoiled buffer, or one not settled.`,
-      );
-  const temperatures = points.map(({ celsius }) => celsius);
-  const [cold, warm] = [Math.min(...temperatures), Math.max(...temperatures)];
-  if (warm - cold > limits.celsius)
-    warnings.push(`The standards were at ${cold} to ${warm} °C: bring them to one temperature.`);
-  if (sample !== undefined && Math.abs(sample - range.celsius) > limits.celsius)
-    warnings.push(
-      `The sample is at ${sample} °C, the standards at ${fixed(range.celsius, 1)} °C: calibrate at the temperature of the sample.`,
-    );
-  return warnings;
 }

@@ -1,14 +1,14 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
-import type { Estimate } from './estimate.js';
 import {
   type EndpointMethod,
   type EndpointOptions,
-  endpointsBy,
   needsFlask,
   readMethod,
   readSearch,
-} from './find-endpoints.js';
+} from './endpoint-options.js';
+import type { Estimate } from './estimate.js';
+import { endpointsBy } from './find-endpoints.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 

@@ -1,7 +1,7 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { numberAt } from '../solver/number-at.js';
-import type { ProbeCalibration } from './calibrate-probe.js';
+import type { ProbeCalibration } from './probe-calibration.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 
@@ -43,8 +43,8 @@ export function correctReadings(readings: Readings, options: CorrectionOptions):
   const faults = new Faults('correctReadings');
   const given = readReadingColumns(readings, 'readings', faults, { least: 1, rising: false });
   const unread = faults.object(options, 'options', 'the calibrations { before, after }', ['before', 'after']);
-  const before = readLine(unread.before, 'options.before', faults);
-  const after = unread.after === undefined ? before : readLine(unread.after, 'options.after', faults);
+  const before = readProbeLine(unread.before, 'options.before', faults);
+  const after = unread.after === undefined ? before : readProbeLine(unread.after, 'options.after', faults);
   faults.done();
   const { seconds } = given;
   const shares = sharesOf(seconds ?? given.mL.map((_, k) => k));
@@ -62,7 +62,7 @@ export function correctReadings(readings: Readings, options: CorrectionOptions):
 }
 
 /** Reads the line of a calibration. @internal */
-export function readLine(value: unknown, path: string, faults: Faults): ProbeLine {
+export function readProbeLine(value: unknown, path: string, faults: Faults): ProbeLine {
   const unread = faults.object(value, path, 'a calibration, as from calibrateProbe');
   const valueIn = (key: 'slope' | 'offset') =>
     faults.object(unread[key], `${path}.${key}`, 'an estimate').value;

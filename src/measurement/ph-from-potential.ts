@@ -1,6 +1,7 @@
 import { Faults } from '../input/faults.js';
-import { nernstSlope, type ProbeCalibration } from './calibrate-probe.js';
-import { readLine } from './correct-readings.js';
+import { readProbeLine } from './correct-readings.js';
+import { nernstSlope } from './nernst-slope.js';
+import type { ProbeCalibration } from './probe-calibration.js';
 
 /**
  * The pH that a potential means by a calibration: pH = 7 − (E/k + offset)/slope, k = ln 10·R·T/F.
@@ -26,7 +27,7 @@ export function pHFromPotential(
   options: { readonly celsius: number },
 ): number {
   const faults = new Faults('pHFromPotential');
-  const { slope, offset } = readLine(calibration, 'calibration', faults);
+  const { slope, offset } = readProbeLine(calibration, 'calibration', faults);
   const potential = faults.number(mV, 'mV', 'a potential in mV', { from: -2000, to: 2000 });
   const { celsius } = faults.object(options, 'options', 'options { celsius }', ['celsius']);
   const t = faults.number(celsius, 'options.celsius', 'a temperature in °C', { from: 0, to: 100 });

@@ -1,8 +1,8 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { fixed } from '../print-number.js';
-import { type ProbeCalibration, probeDefaults } from './calibrate-probe.js';
-import { readLine } from './correct-readings.js';
+import { readProbeLine } from './correct-readings.js';
+import { type ProbeCalibration, probeDefaults } from './probe-calibration.js';
 
 /** How far a probe moved between a calibration and a later check. Plain data: it survives JSON. */
 export interface ProbeDrift {
@@ -47,7 +47,7 @@ export function probeDrift(
   options: { readonly tolerance?: number } = {},
 ): ProbeDrift {
   const faults = new Faults('probeDrift');
-  const [from, to] = [readLine(before, 'before', faults), readLine(after, 'after', faults)];
+  const [from, to] = [readProbeLine(before, 'before', faults), readProbeLine(after, 'after', faults)];
   const { tolerance = probeDefaults.drift } = faults.object(options, 'options', 'options', ['tolerance']);
   const most = faults.number(tolerance, 'options.tolerance', 'a drift in pH', { above: 0, to: 14 });
   faults.done();

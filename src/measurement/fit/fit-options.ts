@@ -1,7 +1,7 @@
 import type { Faults } from '../../input/faults.js';
 import { type ReadSetup, readSetup } from '../../titration/read-setup.js';
 import type { Titration } from '../../titration/titration.js';
-import { endpointDefaults } from '../find-endpoints.js';
+import { endpointDefaults } from '../endpoint-options.js';
 import { type ReadingUncertainty, readReadingUncertainty } from '../reading-uncertainty.js';
 import { type FitParameter, fitParameters } from './fit-parameters.js';
 import { type FreeParameter, readFree } from './free-parameter.js';
