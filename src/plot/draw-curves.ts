@@ -16,7 +16,7 @@ import { type PlotWords, say } from './words.js';
 /** A titration and what its curve is called. */
 export interface NamedTitration {
   readonly name: string;
-  readonly titration: Titration;
+  readonly titration: Pick<Titration, 'setup'>;
 }
 
 /** What a picture of several curves shows beside them. */
@@ -86,6 +86,12 @@ export function drawCurves(titrations: readonly NamedTitration[], options?: Curv
   );
 }
 
+/** A titration that has been set up, and its name. */
+interface NamedCurve {
+  readonly name: string;
+  readonly titration: Titration;
+}
+
 function readNamed(value: unknown, path: string, faults: Faults) {
   const unread = faults.object(value, path, 'a named titration { name, titration }', ['name', 'titration']);
   return {
@@ -97,12 +103,8 @@ function readNamed(value: unknown, path: string, faults: Faults) {
 const yOf = (lines: readonly PlotLine[]): number[] => lines.flatMap(({ points }) => points.map(({ y }) => y));
 
 /** pH of each titration less that of the first, at the volumes at which either was drawn. */
-function differencesPanel(
-  drawn: readonly NamedTitration[],
-  lines: readonly PlotLine[],
-  words: PlotWords,
-): Panel {
-  const [first] = drawn as readonly [NamedTitration];
+function differencesPanel(drawn: readonly NamedCurve[], lines: readonly PlotLine[], words: PlotWords): Panel {
+  const [first] = drawn as readonly [NamedCurve];
   const volumesOf = (k: number) => (lines[k] as PlotLine).points.map(({ x }) => x);
   const differences = drawn.map(({ name, titration }, k): PlotLine => {
     const volumes = [...new Set([...volumesOf(0), ...volumesOf(k)])].sort((a, b) => a - b);

@@ -46,7 +46,11 @@ export interface ReadingsPicture extends PlotOptions {
  * description.includes('6 readings; the largest difference from the prediction is 0.06 pH at 20.00 mL.'); // => true
  * ```
  */
-export function drawReadings(readings: Readings, titration: Titration, options?: ReadingsPicture): Picture {
+export function drawReadings(
+  readings: Readings,
+  titration: Pick<Titration, 'setup'>,
+  options?: ReadingsPicture,
+): Picture {
   const faults = new Faults('drawReadings');
   const read = readReadingColumns(readings, 'readings', faults, { least: 1, rising: false });
   const setup = readDrawnSetup(titration, 'titration', faults);

@@ -42,7 +42,7 @@ export interface SpeciesAlongPicture extends PlotOptions {
  * ```
  */
 export function drawSpeciesAlong(
-  titration: Titration,
+  titration: Pick<Titration, 'setup'>,
   protolyte: Protolyte,
   options?: SpeciesAlongPicture,
 ): Picture {

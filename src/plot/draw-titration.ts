@@ -59,7 +59,7 @@ export interface TitrationPicture extends PlotOptions {
  * description.includes('Equivalence at 35.85 mL, pH 4.02'); // => true
  * ```
  */
-export function drawTitration(titration: Titration, options?: TitrationPicture): Picture {
+export function drawTitration(titration: Pick<Titration, 'setup'>, options?: TitrationPicture): Picture {
   const faults = new Faults('drawTitration');
   const setup = readDrawnSetup(titration, 'titration', faults);
   const keys = ['upTo', 'indicators', 'additions', 'slope', 'envelope'];

@@ -6,6 +6,7 @@ import {
   equilibrate,
   makeSolution,
   reagents,
+  type Titration,
   titrate,
   waters,
 } from 'protolysis';
@@ -16,6 +17,7 @@ import {
   drawReadings,
   drawSpecies,
   drawSpeciesAlong,
+  drawTitration,
 } from 'protolysis/plot';
 import { describe, expect, test } from 'vitest';
 import { listed } from '../faults-of.js';
@@ -50,6 +52,15 @@ describe('a picture of readings', () => {
       /7 readings; the largest difference from the prediction is −?0\.10 pH at [24]0\.00 mL/,
     );
   });
+});
+
+test('a set-up is all that is drawn from: a titration that was stored as JSON will do', () => {
+  const stored: Pick<Titration, 'setup'> = JSON.parse(JSON.stringify({ setup: titration.setup }));
+  const readings = { mL: [0, 10], pH: [11.6, 10.5], notes: [] };
+  expect(drawReadings(readings, stored).svg).toBe(drawReadings(readings, titration).svg);
+  expect(drawTitration(stored).svg).toBe(drawTitration(titration).svg);
+  expect(drawSpeciesAlong(stored, acids.carbonic).svg).toBe(drawSpeciesAlong(titration, acids.carbonic).svg);
+  expect(drawCurves([{ name: 'a', titration: stored }]).svg).toBe(drawCurves([{ name: 'a', titration }]).svg);
 });
 
 describe('a picture of several curves', () => {
