@@ -20,7 +20,7 @@ export default defineConfig(({ mode }) => ({
     maxWorkers: '100%', // one core is left idle otherwise: half of the time on two
     setupFiles: ['tests/setup.ts'],
     isolate: false, // one load of src for all test files: half the time; nothing in src keeps state that a test could leave behind
-    testTimeout: 60_000, // for a busy machine: no test is about time
+    testTimeout: 300_000, // no test is about time: this ends what hangs, on a machine that does five other things too
   },
   // Tests and the documentation's code import the package by its name and get the source, so no build comes first.
   resolve: {
