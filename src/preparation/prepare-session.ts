@@ -11,7 +11,6 @@ import { partOf } from '../solution/aliquot.js';
 import { mixtureOf } from '../solution/mix.js';
 import { type Content, type Solution, solutionLimits } from '../solution/solution.js';
 import { contentsInLine } from '../solution/view-solution.js';
-import type { ReadSetup } from '../titration/read-setup.js';
 import { type ReadSession, readSession } from './read-session.js';
 import {
   type SessionPlan,
@@ -85,12 +84,21 @@ export function prepareSession(request: SessionRequest): SessionPlan {
     reagents: all.contents.map(reagentOf),
     indicators: indicatorsOf(titrations, scale),
     waste: wasteOf(all),
-    cautions: [...cautionsOf([...titrations.map(({ setup }) => setupOf(setup)), ...poured])],
+    cautions: [...cautionsOf([...bottlesOf(titrations, all), ...titrations.map(setupOf), ...poured])],
   };
   return frozen(withView({ ...plan, text: sessionText(plan) }, ({ text }) => text));
 }
 
-const setupOf = ({ analyte, titrant }: ReadSetup) => ({ analyte, titrant });
+/** What the preparation room opens: the solutions are made from bottles, whose words are others. */
+const bottlesOf = (titrations: ReadSession['titrations'], all: Solution) => [
+  ...all.contents.map(({ reagent }) => reagent),
+  ...titrations.flatMap(({ indicator }) => (indicator ? [indicator] : [])),
+];
+
+const setupOf = ({ setup: { analyte, titrant } }: ReadSession['titrations'][number]) => ({
+  analyte,
+  titrant,
+});
 
 function reagentOf({ reagent, mmol }: Content): SessionReagent {
   const { id, name, molarMass } = reagent;

@@ -1,5 +1,8 @@
-import { fourDigits } from '../print-number.js';
+import { fourDigits, toDigits } from '../print-number.js';
 import type { SessionPlan, SessionReagent } from './session-plan.js';
+
+/** Drops that are whole but for rounding are whole. */
+const rounding = 1e-9;
 
 /** The list for the preparation room. @internal */
 export function sessionText({
@@ -10,7 +13,7 @@ export function sessionText({
   cautions,
 }: Omit<SessionPlan, 'text'>): string {
   const neutral = waste.neutralise
-    ? `, neutral with about ${fourDigits(waste.neutralise.mmol)} mmol of ${waste.neutralise.name}`
+    ? `, neutral with about ${toDigits(waste.neutralise.mmol, 2)} mmol of ${waste.neutralise.name}`
     : '';
   return [
     'Make:',
@@ -19,7 +22,7 @@ export function sessionText({
     ...reagents.map((reagent) => `  ${reagent.name}: ${amountOf(reagent)}`),
     ...(indicators.length > 0 ? ['Indicators:'] : []),
     ...indicators.map(
-      ({ name, drops, mL }) => `  ${name}: ${fourDigits(mL)} mL (${fourDigits(drops)} drops)`,
+      ({ name, drops, mL }) => `  ${name}: ${fourDigits(mL)} mL (${Math.ceil(drops - rounding)} drops)`,
     ),
     `Waste: ${fourDigits(waste.mL)} mL, about pH ${waste.pH.toFixed(1)}${neutral}. Collect it as the local rules say.`,
     'Before anyone pours:',
@@ -31,5 +34,5 @@ function amountOf({ grams, mmol, bottle }: SessionReagent): string {
   if (grams === null) return `${fourDigits(mmol)} mmol`;
   const pure = `${fourDigits(grams)} g (${fourDigits(mmol)} mmol)`;
   if (bottle === null) return pure;
-  return `${pure}, as ${fourDigits(bottle.grams)} g or about ${fourDigits(bottle.mL)} mL of ${bottle.massPercent} %`;
+  return `${pure}, as ${fourDigits(bottle.grams)} g or about ${toDigits(bottle.mL, 3)} mL of ${bottle.massPercent} %`;
 }

@@ -52,6 +52,32 @@ describe('what a session needs', () => {
     expect(waste.neutralise?.mmol).toBeCloseTo(10, 4);
   });
 
+  // The preparation room makes the titrant from the bottle: its words are not those of the dilute solution.
+  test('cautions of the bottles and the indicators too, not of the dilute solutions alone', () => {
+    const base = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
+    const acid = makeSolution({ mL: 25, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
+    const { cautions } = prepareSession({
+      groups: 1,
+      titrations: [
+        { setup: { analyte: acid, titrant: base }, upTo: 35, indicator: indicators.phenolphthalein },
+      ],
+    });
+    for (const words of [
+      /^hydrochloric acid: Corrosive from 25 %.*fume cupboard\. Pour acid into water/,
+      /^sodium hydroxide: Severely corrosive from 5 %/,
+      /^phenolphthalein: .*candidate list/,
+    ])
+      expect(cautions).toContainEqual(expect.stringMatching(words));
+    expect(cautions.at(-1)).toMatch(/supervisor/);
+  });
+
+  test('says in its text whole drops, a volume from the bottle to three digits and the neutraliser to two', () => {
+    const { text } = prepareSession({ ...request, reserve: 0.11 });
+    expect(text).toContain('methyl orange: 2.22 mL (45 drops)');
+    expect(text).toMatch(/or about \d\d?\.\d\d? mL of 37 %/);
+    expect(text).toMatch(/neutral with about \d\d mmol of /);
+  });
+
   test('reads as text: what to make, from what, the waste and the cautions', () => {
     const { text } = prepareSession(request);
     expect(text.split('\n').slice(0, 2)).toEqual(['Make:', '  1200 mL of hydrochloric acid 0.1 mol/L']);
