@@ -83,6 +83,20 @@ describe('of a reagent with limits', () => {
     expect(of(molar)).toMatch(words);
   });
 
+  // CLP, annex I, tables 3.2.3 and 3.3.3: a corrosive substance irritates from 1 % on and harms eyes from 3 % on,
+  // unless annex VI has limits of its own for that.
+  test.each([
+    [reagents.nitricAcid, 0.1, /below the limits of classification, the lowest of which is 1 %/],
+    [reagents.nitricAcid, 0.3, /1\.9 % by mass\): Irritating to skin and eyes/],
+    [reagents.nitricAcid, 0.5, /3\.2 % by mass\): Irritating to skin and a danger to the eyes\. /],
+    [reagents.nitricAcid, 1, /6\.3 % by mass\): Corrosive/],
+    [reagents.ammonia, 0.1, /below the limits of classification, the lowest of which is 1 %/],
+    [reagents.ammonia, 1, /1\.7 % by mass\): Irritating to skin and eyes/],
+    [reagents.ammonia, 2, /3\.4 % by mass\): Irritating to skin and a danger to the eyes\. /],
+  ])('general limits hold where the substance has none: %#', (reagent, molar, words) => {
+    expect(cautionsOf(makeSolution({ contents: [{ reagent, molar }] }))[0]).toMatch(words);
+  });
+
   test('a dilute solution says nothing of fumes or corrosion', () => {
     expect(of(0.01)).not.toMatch(/fume|corrosive/i);
   });

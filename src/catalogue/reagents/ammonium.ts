@@ -14,7 +14,11 @@ export const ammonia = /*#__PURE__*/ cataloguedReagent({
   protolytes: [{ protolyte: ammonium, count: 1 }],
   ions: [],
   hazard: {
-    limits: [{ percent: 5, effect: 'corrosive, and stinging to eyes and airways' }],
+    limits: [
+      { percent: 5, effect: 'corrosive, and stinging to eyes and airways' },
+      { percent: 3, effect: 'irritating to skin and a danger to the eyes' },
+      { percent: 1, effect: 'irritating to skin and eyes' },
+    ],
     words: 'Very toxic to water life. Open the concentrated solution in a fume cupboard.',
     source: concentrationLimits,
   },

@@ -5,7 +5,7 @@ import type { Source } from '../../source.js';
 export const concentrationLimits: Source = /*#__PURE__*/ frozen({
   kind: 'fromMemory',
   work: 'clp-2008',
-  note: 'concentration limits in the cautions: those of the substance in annex VI, in percent by mass',
+  note: 'concentration limits in the cautions: those of the substance in annex VI, and where that has none the general ones of annex I, tables 3.2.3 and 3.3.3, in percent by mass',
 });
 
 /** Of the percentage in the cautions of boric acid and borates. */

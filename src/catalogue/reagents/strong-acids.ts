@@ -58,6 +58,8 @@ export const nitricAcid = /*#__PURE__*/ cataloguedReagent({
       { percent: 65, effect: 'severely corrosive and a strong oxidiser' },
       { percent: 20, effect: 'severely corrosive' },
       { percent: 5, effect: 'corrosive' },
+      { percent: 3, effect: 'irritating to skin and a danger to the eyes' },
+      { percent: 1, effect: 'irritating to skin and eyes' },
     ],
     words:
       'Gives toxic brown gases with metals and organic matter: keep it from both, and open the concentrated acid in a fume cupboard. Pour acid into water, never water into acid.',
