@@ -11,8 +11,19 @@ export interface StandardisationNeeded {
   readonly source: Source;
 }
 
-const forAcids = ['sodiumCarbonate', 'tris', 'borax'];
+/** Borax would serve too, but is of very high concern. */
+const forAcids = ['sodiumCarbonate', 'tris'];
 const forBases = ['potassiumHydrogenPhthalate', 'oxalicAcidDihydrate', 'sulfamicAcid'];
+
+const ofPercent = 'the strength of its bottle is known to a percent';
+const ofAir = 'it takes up carbon dioxide from the air';
+/** Oxalate and sulfate of these metals settle, so that an acid serves that gives soluble salts. */
+const settling: StandardisationNeeded = {
+  reason: ofAir,
+  against: ['hydrochloricAcid'],
+  source: standardsPractice,
+};
+const lithium: StandardisationNeeded = { reason: ofAir, against: forBases, source: standardsPractice };
 
 /** By the id of the reagent; what is neither here nor a primary standard is weighed without a word on it. */
 export const standardisation: Readonly<Record<string, StandardisationNeeded>> = /*#__PURE__*/ frozen({
@@ -22,7 +33,7 @@ export const standardisation: Readonly<Record<string, StandardisationNeeded>> = 
     source: standardsPractice,
   },
   sulfuricAcid: {
-    reason: 'the strength of its bottle is known to a percent',
+    reason: ofPercent,
     against: forAcids,
     source: standardsPractice,
   },
@@ -32,7 +43,7 @@ export const standardisation: Readonly<Record<string, StandardisationNeeded>> = 
     source: standardsPractice,
   },
   perchloricAcid: {
-    reason: 'the strength of its bottle is known to a percent',
+    reason: ofPercent,
     against: forAcids,
     source: standardsPractice,
   },
@@ -46,9 +57,21 @@ export const standardisation: Readonly<Record<string, StandardisationNeeded>> = 
     against: forBases,
     source: standardsPractice,
   },
+  lithiumHydroxide: lithium,
+  lithiumHydroxideMonohydrate: lithium,
+  calciumHydroxide: settling,
+  bariumHydroxide: settling,
+  bariumHydroxideOctahydrate: settling,
+  hydrobromicAcid: { reason: ofPercent, against: forAcids, source: standardsPractice },
+  phosphoricAcid: { reason: ofPercent, against: ['sodiumHydroxide'], source: standardsPractice },
+  sodiumCarbonateDecahydrate: {
+    reason: 'it loses water in dry air',
+    against: ['hydrochloricAcid'],
+    source: standardsPractice,
+  },
   ammonia: { reason: 'it is volatile', against: ['hydrochloricAcid'], source: standardsPractice },
   aceticAcid: {
-    reason: 'the strength of its bottle is known to a percent',
+    reason: ofPercent,
     against: ['sodiumHydroxide'],
     source: standardsPractice,
   },

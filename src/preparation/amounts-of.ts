@@ -79,8 +79,16 @@ function fromBottle(
   };
 }
 
-/** mL that a burette measures well (common practice). */
-const ofBurette = { from: 5, to: 50 } as const;
+/** What a burette measures well, mL, and the strongest stock that is put into one, mol/L (common practice). */
+const ofBurette = { from: 5, to: 50, molar: 2 } as const;
+
+/** What to do where pipettes and flasks do not serve. Acid goes into water, so the flask is not dry. */
+function insteadOfPipettes(poured: number, strength: number, flask: Vessel): string {
+  if (strength > ofBurette.molar)
+    return 'it is no stock for a burette: weigh it as its bottle holds it, { reagent, purity }, or take another concentration';
+  if (poured < ofBurette.from || poured > ofBurette.to) return 'take another concentration or other vessels';
+  return `measure ${fourDigits(poured)} mL with a burette into the ${flask.mL} mL flask, a third of it filled with water, or take another concentration`;
+}
 
 function fromStock(read: ReadPreparation, stock: Solution, flask: Vessel): FlaskAmounts | ImpossibleSolution {
   const { reagent, molar, pipettes, flasks, glass, ingredient } = read;
@@ -99,7 +107,7 @@ function fromStock(read: ReadPreparation, stock: Solution, flask: Vessel): Flask
   if (!dilutions)
     return impossible(
       'no-vessel',
-      `no pipettes and flasks at hand make ${fourDigits(molar)} mol/L of ${fourDigits(strength)} mol/L in ${dilutionLimits.dilutions} dilutions or fewer, with a pipette filled at most ${dilutionLimits.times} times: ${poured >= ofBurette.from && poured <= ofBurette.to ? `measure ${fourDigits(poured)} mL with a burette into the ${flask.mL} mL flask, or take another concentration` : 'take another concentration or other vessels'}`,
+      `no pipettes and flasks at hand make ${fourDigits(molar)} mol/L of ${fourDigits(strength)} mol/L in ${dilutionLimits.dilutions} dilutions or fewer, with a pipette filled at most ${dilutionLimits.times} times: ${insteadOfPipettes(poured, strength, flask)}`,
     );
   return {
     parts: [{ kind: 'poured', name: ingredient.name, stock, mL: poured }],

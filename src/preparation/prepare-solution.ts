@@ -152,13 +152,17 @@ const waterFor = ({ id }: Reagent): string[] =>
 /** `sodiumCarbonate` as `sodium carbonate`. */
 const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
+/** A titrant is a standard once it has been standardised itself. */
+const standardInWords = (id: string): string =>
+  entryOf(standardisation, id) ? `standardised ${inWords(id)}` : inWords(id);
+
 function checksOf(known: Standardisation | null, { reagent: { id }, ingredient }: ReadPreparation): string[] {
   const bottle = entryOf(keeping, id)?.bottle;
   const what = ingredient.stock ? 'it or its stock' : 'it';
   return [
     ...(known?.kind === 'needed'
       ? [
-          `Standardise ${what} before use against ${known.against.map(inWords).join(' or ')}, since ${known.reason}.`,
+          `Standardise ${what} before use against ${known.against.map(standardInWords).join(' or ')}, since ${known.reason}.`,
         ]
       : []),
     ...(bottle ? [bottle] : []),

@@ -89,7 +89,7 @@ function stepOf(part: RecipePart, first: boolean): string {
 
 function liquidAmount({ name, grams, mL, mmol }: LiquidPart): string {
   if (grams === null) return `measure ${toDigits(mmol, 4)} mmol of ${name}`;
-  const volume = mL === null ? 'a liquid' : `a liquid of about ${toDigits(mL, 4)} mL`;
+  const volume = mL === null ? 'a liquid' : `a liquid of about ${toDigits(mL, 3)} mL`;
   return `weigh ${toDigits(grams, 4)} g of ${name}, ${volume}`;
 }
 

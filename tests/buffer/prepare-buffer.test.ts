@@ -447,7 +447,7 @@ describe('liquids from the bottle', () => {
     const grams = (0.1 * 60.052) / 0.998;
     expect(parts.at(-1)).toMatchObject({ kind: 'liquid', purity: 0.998, grams: expect.closeTo(grams, 10) });
     expect(steps.at(-4)).toBe(
-      `In the fume cupboard, weigh ${grams.toFixed(3)} g of acetic acid (99.8 % by mass), a liquid of about ${(grams / 1.049).toFixed(3)} mL, and pour it in slowly, stirring.`,
+      `In the fume cupboard, weigh ${grams.toFixed(3)} g of acetic acid (99.8 % by mass), a liquid of about ${(grams / 1.049).toPrecision(3)} mL, and pour it in slowly, stirring.`,
     );
   });
 

@@ -11,6 +11,7 @@ import {
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { keeping } from '../../src/catalogue/keeping.js';
+import { standardisation } from '../../src/catalogue/standardisation.js';
 import { listed } from '../faults-of.js';
 
 const { sodiumCarbonate, hydrochloricAcid, sodiumHydroxide, potassiumHydrogenPhthalate, boricAcid } =
@@ -92,7 +93,7 @@ describe('a recipe for a solution', () => {
     expect(carbonate.standardisation?.kind).toBe('primary');
     const acid = prepared(prepareSolution({ from: oneMolar, molar: 0.1, mL: 100 }));
     expect(acid.steps.at(-2)).toMatch(
-      /^Standardise it or its stock before use against sodium carbonate or tris or borax, since /,
+      /^Standardise it or its stock before use against sodium carbonate or tris, since /,
     );
     for (const id of acid.standardisation?.kind === 'needed' ? acid.standardisation.against : [])
       expect(Object.keys(reagents)).toContain(id);
@@ -107,11 +108,28 @@ describe('a recipe for a solution', () => {
     expect(prepared(prepareSolution({ from: technical, molar: 0.01, mL: 100 })).standardisation).toBeNull();
   });
 
+  test('names no substance of very high concern to standardise against, where others serve', () => {
+    for (const { against } of Object.values(standardisation))
+      for (const id of against) expect(findById<Reagent>(reagents, id).veryHighConcern).toBeUndefined();
+  });
+
+  test.each([
+    ['sodiumCarbonateDecahydrate', /against standardised hydrochloric acid, since it loses water/],
+    [
+      'bariumHydroxideOctahydrate',
+      /against standardised hydrochloric acid, since it takes up carbon dioxide/,
+    ],
+    ['lithiumHydroxide', /against potassium hydrogen phthalate or .*, since it takes up/],
+  ] as const)('has %s standardised', (id, words) => {
+    const { steps } = prepared(prepareSolution({ from: reagents[id], molar: 0.02, mL: 100 }));
+    expect(steps).toContainEqual(expect.stringMatching(words));
+  });
+
   test('standardises acids and bases against primary standards for them', () => {
     const against = (reagent: Reagent) => {
       const stock = makeSolution({ mL: 100, contents: [{ reagent, molar: 1 }] });
-      const { standardisation } = prepared(prepareSolution({ from: stock, molar: 0.1, mL: 100 }));
-      const ids = standardisation?.kind === 'needed' ? standardisation.against : [];
+      const { standardisation: known } = prepared(prepareSolution({ from: stock, molar: 0.1, mL: 100 }));
+      const ids = known?.kind === 'needed' ? known.against : [];
       return ids.map((id) => findById<Reagent>(reagents, id).primaryStandard?.standardises);
     };
     expect(new Set(against(reagents.hydrochloricAcid))).toEqual(new Set(['acids']));
@@ -191,8 +209,22 @@ describe('a recipe for a solution', () => {
   test('sends to the burette where no pipette fits', () =>
     expect(prepareSolution({ from: oneMolar, molar: 0.37, mL: 100 })).toMatchObject({
       because: 'no-vessel',
-      reason: expect.stringContaining('measure 37 mL with a burette into the 100 mL flask'),
+      reason: expect.stringContaining(
+        'measure 37 mL with a burette into the 100 mL flask, a third of it filled with water',
+      ),
     }));
+
+  // A burette of 37 % acid, 96 % sulfuric acid or 50 % alkali drips over hands and fumes at the height of the eyes.
+  test.each([
+    ['hydrochloric acid', { reagent: hydrochloricAcid, massPercent: 37, density: 1.184 }],
+    ['sulfuric acid', { reagent: reagents.sulfuricAcid, massPercent: 96, density: 1.84 }],
+    ['sodium hydroxide', { reagent: sodiumHydroxide, massPercent: 50, density: 1.525 }],
+  ])('sends concentrated %s to the balance, not to a burette', (_, bottle) => {
+    const recipe = prepareSolution({ from: makeStock(bottle), molar: 0.123, mL: 1000 });
+    const reason = recipe.status === 'impossible' ? recipe.reason : '';
+    expect(reason).toMatch(/no stock for a burette: weigh it as its bottle holds it, \{ reagent, purity \}/);
+    expect(reason).not.toMatch(/measure/);
+  });
 
   // No hot solution goes into a volumetric flask: it is calibrated at 20 °C.
   test('dilutes in a beaker in ice water what gets hot, and refuses what gets too hot', () => {
