@@ -29,8 +29,8 @@ export interface CalibrationOptions {
  *
  *   y = 7 + offset + slope·(pH(S) − 7)        y the pH shown, or 7 − E/k with k = ln 10·R·T/F
  *
- * With two standards the uncertainty is that of the standards; with more it is the scatter about the line, and
- * `residuals` show it. That the potential is the same at every temperature where pH is 7 is assumed, as meters do.
+ * With two standards the uncertainty is that of the standards; with more it is the scatter about the line, which
+ * `residuals` show, but no less than that of the standards: a few readings lie on a line by chance. That the potential is the same at every temperature where pH is 7 is assumed, as meters do.
  *
  * Source: R. P. Buck et al., Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169 (multi-point
  * calibration).
@@ -121,8 +121,9 @@ function lineThrough(points: readonly ReadPoint[], reads: 'mV' | 'pH'): Omit<Pro
   const residuals = points.map(({ pH, shown }) => (shown - shownMean) / slope + pHMean - pH);
   const freedom = n - 2;
   const squares = residuals.reduce((sum, each) => sum + (slope * each) ** 2, 0);
-  const s = freedom > 0 ? Math.sqrt(squares / freedom) : probeDefaults.standardUncertainty;
-  const degreesOfFreedom = freedom > 0 ? freedom : null;
+  const scatter = freedom > 0 ? Math.sqrt(squares / freedom) : 0;
+  const s = Math.max(scatter, probeDefaults.standardUncertainty);
+  const degreesOfFreedom = scatter === s ? freedom : null;
   const ofOffset = s * Math.sqrt(1 / n + (7 - pHMean) ** 2 / sxx);
   const at = points.map(({ pH }) => pH);
   return {

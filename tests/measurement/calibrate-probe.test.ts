@@ -68,6 +68,18 @@ test('with three standards the uncertainty is the scatter about the line, with t
   expect(two.slope.standardUncertainty).toBeCloseTo((0.5 * Math.SQRT2) / (9.18 - 4.005), 9);
 });
 
+// Three readings that lie on a line by chance do not make three standards exact.
+test('with three standards the uncertainty is no less than that of the standards', () => {
+  const { slope, offset, residuals } = calibrateProbe(shownBy(1, 0));
+  const at = [phthalate, phosphateEqual, borax].map((standard) => standardPH(standard, 25));
+  const mean = at.reduce((sum, pH) => sum + pH, 0) / 3;
+  const sxx = at.reduce((sum, pH) => sum + (pH - mean) ** 2, 0);
+  expect(Math.max(...residuals.map(Math.abs))).toBeLessThan(1e-9);
+  expect(slope.standardUncertainty).toBeCloseTo(0.5 / Math.sqrt(sxx), 9);
+  expect(offset.standardUncertainty).toBeCloseTo(0.005 * Math.sqrt(1 / 3 + (7 - mean) ** 2 / sxx), 9);
+  expect([slope.degreesOfFreedom, offset.degreesOfFreedom]).toEqual([null, null]);
+});
+
 describe('a warning in words', () => {
   const warningsOf = (points: readonly CalibrationPoint[], celsius?: number) =>
     calibrateProbe(points, celsius === undefined ? {} : { sample: { celsius } }).warnings;
