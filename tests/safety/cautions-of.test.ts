@@ -107,6 +107,15 @@ describe('of a reagent with limits', () => {
   });
 });
 
+// A 50 % solution is as hot to dilute as many a concentrated acid.
+test.each([[sodiumHydroxide], [reagents.potassiumHydroxide]])(
+  'a strong solution of a hydroxide gets hot in water, not its solid alone',
+  (reagent) => {
+    const strong = makeSolution({ contents: [{ reagent, molar: 15 }] });
+    expect(cautionsOf(strong)[0]).toMatch(/strong solutions get hot in water: add them to cold water/);
+  },
+);
+
 test('plain words of a reagent stand as they are at any concentration', () => {
   expect(cautionsOf(sample)[0]).toBe(`sodium carbonate: ${sodiumCarbonate.hazard}`);
 });

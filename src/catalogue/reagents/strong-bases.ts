@@ -20,7 +20,7 @@ export const sodiumHydroxide = /*#__PURE__*/ cataloguedReagent({
       { percent: 0.5, effect: 'irritating' },
     ],
     words:
-      'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
+      'A danger to the eyes above all. The solid and strong solutions get hot in water: add them to cold water in portions.',
     source: concentrationLimits,
   },
 });
@@ -40,7 +40,7 @@ export const potassiumHydroxide = /*#__PURE__*/ cataloguedReagent({
       { percent: 0.5, effect: 'irritating' },
     ],
     words:
-      'A danger to the eyes above all. The solid gets hot as it dissolves: add it to cold water in portions.',
+      'A danger to the eyes above all. The solid and strong solutions get hot in water: add them to cold water in portions.',
     source: concentrationLimits,
   },
 });
