@@ -16,7 +16,7 @@ import type { Readings } from './readings.js';
 export interface CompareEndpointsOptions extends Omit<EndpointOptions, 'method' | 'window'> {
   /** In the order of the table; by default those that serve any titration: by slope and, with `flask`, `granExcess`. */
   readonly methods?: readonly EndpointMethod[];
-  /** End points found by other ways, such as a fit, to stand in the table. */
+  /** End points found by other ways, such as a fit, to stand in the table: those of one method by volume. */
   readonly others?: readonly { readonly method: string; readonly mL: Estimate }[];
 }
 
@@ -82,7 +82,9 @@ export function compareEndpoints(
     const { endpoints, notes } = endpointsBy(given, { ...search, method });
     return endpoints.map(({ mL }, k) => rowOf(method, k, mL, notes));
   });
-  return frozen([...found, ...others.map(({ method, mL }) => rowOf(method, 0, mL, []))]);
+  const before = (k: number) =>
+    others.slice(0, k).filter(({ method }) => method === others[k]?.method).length;
+  return frozen([...found, ...others.map(({ method, mL }, k) => rowOf(method, before(k), mL, []))]);
 }
 
 const rowOf = (method: string, k: number, mL: Estimate, notes: readonly string[]): EndpointRow => ({

@@ -20,6 +20,21 @@ test('each method has its row, and an end point by a fit its own', () => {
   expect(rows.at(-1)).toEqual({ method: 'fit', point: 1, mL: 5.1, standardUncertainty: 0.01, notes: [] });
 });
 
+test('several end points found by one other way are numbered as those of a method are', () => {
+  const at = (value: number) => ({ value, standardUncertainty: 0.01, degreesOfFreedom: 7 });
+  const others = [
+    { method: 'fit', mL: at(2.5) },
+    { method: 'indicator', mL: at(5.2) },
+    { method: 'fit', mL: at(5.1) },
+  ];
+  const rows = compareEndpoints(readings, { methods: [], others });
+  expect(rows.map(({ method, point }) => [method, point])).toEqual([
+    ['fit', 1],
+    ['indicator', 1],
+    ['fit', 2],
+  ]);
+});
+
 test('a method that needs the volume in the flask asks for it', () =>
   expect(listed(() => compareEndpoints(readings, { methods: ['granStrong'] }))).toEqual([
     'missing options.flask',
