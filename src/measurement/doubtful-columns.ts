@@ -2,7 +2,9 @@ import type { ColumnKind } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { LineRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
+import type { ReadingOptionsRead } from './reading-options.js';
 import { finding, type ReadingFinding } from './reading-report.js';
+import { lineWords, type Row } from './suspicions.js';
 
 /** What is doubtful about the headings and the columns of a text. @internal */
 export function findingsOnColumns(
@@ -34,9 +36,39 @@ export function findingsOnColumns(
     );
   if (kinds.slice(0, width).includes('skip') && byHeading)
     findings.push(finding('unused-columns', headingLine, `Not read: ${skipped}.`));
-  if (width > kinds.length)
-    findings.push(finding('unused-columns', [], `Of ${width} columns the first ${kinds.length} were read.`));
+  if (width > kinds.length) findings.push(beyondColumns(read, width, kinds.length));
   return findings;
+}
+
+/** Cells beyond the columns: in every row they are columns more, in some a slip. */
+function beyondColumns(read: readonly LineRow[], width: number, columns: number): ReadingFinding {
+  const rows = read.filter(({ row }) => row);
+  const long = rows.filter((each) => each.width > columns).map(({ line }) => line);
+  return long.length === rows.length
+    ? finding('unused-columns', [], `Of ${width} columns the first ${columns} were read.`)
+    : finding(
+        'unused-columns',
+        long,
+        `In ${lineWords(long)}: more cells than the ${columns} columns; the rest was not read, and may be what follows a decimal comma.`,
+      );
+}
+
+/** Readings of a burette that were taken for totals, unless the caller says that they are. @internal */
+export function buretteFinding(
+  heading: Line | undefined,
+  kinds: readonly ColumnKind[],
+  first: Row | undefined,
+  { volumes, stated }: ReadingOptionsRead,
+): ReadingFinding[] {
+  const name = heading?.cells[kinds.indexOf('mL')] ?? '';
+  if (stated || volumes !== 'totals' || !/\bburette\b/i.test(name) || !first?.mL.gt(0)) return [];
+  return [
+    finding(
+      'burette-as-totals',
+      heading ? [heading.line] : [],
+      `The heading '${name}' names a burette that began at ${first.mL} mL, and its readings were taken as totals: say volumes: 'burette' with initial, or volumes: 'totals' where they are.`,
+    ),
+  ];
 }
 
 /** @internal */

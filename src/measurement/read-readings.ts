@@ -2,7 +2,13 @@ import type { Decimal } from 'decimal.js';
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
-import { commasAreUnclear, commaWords, findingsOnColumns, headingIn } from './doubtful-columns.js';
+import {
+  buretteFinding,
+  commasAreUnclear,
+  commaWords,
+  findingsOnColumns,
+  headingIn,
+} from './doubtful-columns.js';
 import { lineAsRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
 import { linesFrom, linesIn, type ReadingColumns } from './reading-input.js';
@@ -65,6 +71,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: ReadingOptionsRe
     ...faultyFinding(lineReads),
     ...(unclear ? [finding('unclear-commas', [], commaWords)] : []),
     ...findingsOnColumns(lines, read, heading, kinds, !how.columns, known),
+    ...buretteFinding(heading, kinds, good[0], how),
     ...orderOf(kept, good, how),
     ...(good.length < 3
       ? [finding('too-few', [], `Only ${good.length} of ${lines.length} lines are readings.`)]

@@ -21,6 +21,8 @@ export interface ReadingOptions {
 /** Options that have been read. @internal */
 export interface ReadingOptionsRead {
   readonly volumes: 'totals' | 'burette' | 'increments';
+  /** Whether the caller said what the volumes are. */
+  readonly stated: boolean;
   readonly initial: Decimal;
   readonly columns: readonly ColumnKind[] | undefined;
   readonly repair: boolean;
@@ -39,6 +41,7 @@ export function readReadingOptions(value: unknown, faults: Faults): ReadingOptio
     faults.add('conflict', 'options.initial', "a first reading only with volumes: 'burette'", initial);
   return {
     volumes: volumes as ReadingOptionsRead['volumes'],
+    stated: unread.volumes !== undefined,
     initial: initial === undefined ? toDecimal(0) : readInitial(initial, faults),
     columns: columns === undefined ? undefined : readKinds(columns, faults),
     repair: repair === true,

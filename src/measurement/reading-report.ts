@@ -17,6 +17,7 @@ export interface ReadingFinding {
     | 'mixed-decimals' //    decimal points and decimal commas in one text
     | 'unknown-headings' //  headings that name no volume or no pH
     | 'unused-columns' //    columns that were not read
+    | 'burette-as-totals' // a heading that names a burette, not at zero, where totals are read
     | 'swapped-columns' //   pH where the volume should be
     | 'increments' //        what was added each time, where totals should be
     | 'falling' //           a burette or clock that runs backwards

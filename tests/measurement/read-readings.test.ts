@@ -86,6 +86,35 @@ describe('what looks wrong is said', () => {
     ['too-few', '0\t3'],
   ])('%s', (code, text) => expect(codes(text)).toContain(code));
 
+  test('a line with more cells than there are columns is named: a decimal comma among commas looks like that', () => {
+    const { findings, readings } = readReadings('mL,pH\n0,11.3\n0.5,11.2\n1.0,11,1\n1.5,11');
+    expect(readings.pH).toEqual([11.3, 11.2, 11, 11]);
+    expect(findings).toEqual([
+      {
+        code: 'unused-columns',
+        lines: [4],
+        words:
+          'In line 4: more cells than the 2 columns; the rest was not read, and may be what follows a decimal comma.',
+      },
+    ]);
+  });
+
+  test('readings of a burette taken for totals, where the heading names it and the first is not zero', () => {
+    const text = 'burette;pH\n0,35;3\n1,35;3,1\n2,35;3,2';
+    const { findings } = readReadings(text);
+    expect(findings).toEqual([
+      {
+        code: 'burette-as-totals',
+        lines: [1],
+        words:
+          "The heading 'burette' names a burette that began at 0.35 mL, and its readings were taken as totals: say volumes: 'burette' with initial, or volumes: 'totals' where they are.",
+      },
+    ]);
+    expect(codes(text, { volumes: 'totals' })).toEqual([]);
+    expect(codes(text, { volumes: 'burette', initial: 0.35 })).toEqual([]);
+    expect(codes('burette;pH\n0;3\n1;3,1\n2;3,2')).toEqual([]);
+  });
+
   test('and left as it is', () =>
     expect(readReadings(table([1, 1, 1, 1], [3, 3.1, 3.2, 3.3])).readings.mL).toEqual([1, 1, 1, 1]));
 });
