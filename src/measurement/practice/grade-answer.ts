@@ -104,11 +104,20 @@ function endpointsJudged(
 ): readonly Judged[] {
   const count = expected.endpoints.length;
   const spread = given.endpoints.length > count ? count / given.endpoints.length : 1;
-  return expected.endpoints.map((mL, k) => {
-    const asRead = uncorrected.endpoints[k];
-    const wanted = { name: `End point ${k + 1}`, unit: 'mL', expected: mL, asRead, tolerance: tolerance.mL };
+  const asked = expected.endpoints.map((mL, k) => ({
+    name: `End point ${k + 1}`,
+    unit: 'mL',
+    expected: mL,
+    asRead: uncorrected.endpoints[k],
+    tolerance: tolerance.mL,
+  }));
+  const countsElsewhere = (volume: number, k: number) =>
+    asked.some((other, j) => j !== k && judgeNumber(other, volume).share > 0);
+  return asked.map((wanted, k) => {
     const judged = bestOf(wanted, given.endpoints);
-    if (spread === 1 || judged.share === 0) return judged;
+    const free = given.endpoints.filter((volume) => !countsElsewhere(volume, k));
+    if (judged.share === 0) return free.length > 0 ? bestOf(wanted, free) : judgeNumber(wanted, undefined);
+    if (spread === 1) return judged;
     const words = `${judged.words} There are ${given.endpoints.length} volumes for ${count} ${count === 1 ? 'end point' : 'end points'}, which share the points.`;
     return { share: judged.share * spread, words };
   });

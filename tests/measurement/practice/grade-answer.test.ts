@@ -107,6 +107,13 @@ describe('end points', () => {
     expect(sharesOf(late, { endpoints: [25.05] }, only)).toEqual([0, 1]);
   });
 
+  test('a volume that counts for one is no answer for another', () => {
+    expect(wordsOf(late, { endpoints: [12.45] }, only)[1]).toBe('End point 2: no answer; it is 25 mL.');
+    expect(wordsOf(late, { endpoints: [12.45, 24] }, only)[1]).toBe(
+      'End point 2: 24 mL is off 25 mL by 1 mL, more than three times the tolerance of 0.1 mL.',
+    );
+  });
+
   test('that are more than there are share the points', () => {
     expect(sharesOf(late, { endpoints: [12.5, 25, 30, 31] }, only)).toEqual([0.5, 0.5]);
     expect(wordsOf(late, { endpoints: [12.5, 25, 30, 31] }, only)[0]).toBe(
