@@ -1,3 +1,4 @@
+import { fixed } from '../../print-number.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { Estimate } from '../estimate.js';
 import type { Readings } from '../readings.js';
@@ -9,7 +10,7 @@ import type { Residuals } from './fit-residuals.js';
 import { fittedPoints } from './fitted-points.js';
 import { fittedSetup } from './fitted-setup.js';
 import type { LeastSquaresResult } from './least-squares.js';
-import { runsTest } from './runs-test.js';
+import { type RunsTest, runsTest } from './runs-test.js';
 import type { FittedParameter, TitrationFit } from './titration-fit.js';
 
 /** A search that ended, with the pH of the curve beside each reading. @internal */
@@ -34,6 +35,7 @@ export function fitResult(
   const seen: Scatter = { factor: known ? 1 : rms, degreesOfFreedom: known ? null : degreesOfFreedom };
   const covariance = fitCovariance(found.jacobian);
   const fitted = parameters.map((parameter, j) => fittedParameter(parameter, j, found, covariance, seen));
+  const runs = runsTest(found.residuals);
   const inseparable = covariance.inseparable.map((group) => group.map((j) => parameters[j]?.name ?? ''));
   return {
     status: found.status,
@@ -49,14 +51,14 @@ export function fitResult(
     },
     scatter: rms,
     degreesOfFreedom,
-    runs: runsTest(found.residuals),
+    runs,
     equivalencePoints: fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => ({
       reaction,
       value: mL,
       mL: estimateOf(mL, covariance.deviationOf(gradient), seen),
     })),
     setup: { ...fittedSetup(setup, parameters, found.parameters), conditions: setup.inUse.given },
-    notes: notesOn(found, fitted, inseparable),
+    notes: [...notesOn(found, fitted, inseparable), ...noteOnRuns(runs)],
   };
 }
 
@@ -85,6 +87,16 @@ const estimateOf = (
   { factor, degreesOfFreedom }: Scatter,
 ): Estimate | null =>
   deviation === null ? null : { value, standardUncertainty: deviation * factor, degreesOfFreedom };
+
+/** A chance below which a test of this kind is taken to speak, by common practice. */
+const byChance = 0.05;
+
+const noteOnRuns = ({ runs, expected, probability }: RunsTest): readonly string[] =>
+  probability < byChance
+    ? [
+        `The readings lie in ${runs} runs above and below the curve, where ${fixed(expected, 0)} are expected: the model may miss something, such as activity, or a fault of the bench.`,
+      ]
+    : [];
 
 function notesOn(
   { status }: FoundFit,

@@ -21,7 +21,10 @@ export interface FittedParameter {
 /** Where a fit puts an equivalence point. */
 export interface FittedEquivalencePoint {
   readonly reaction: string;
-  /** As a running total, mL. */
+  /**
+   * As a running total of the readings, mL, with the faults of the burette in it: add the `initialVolume` found for what
+   * had run into the flask.
+   */
   readonly value: number;
   /** The same with its uncertainty; null where these readings do not determine it. */
   readonly mL: Estimate | null;
@@ -53,7 +56,11 @@ export interface TitrationFit {
   readonly degreesOfFreedom: number;
   readonly runs: RunsTest;
   readonly equivalencePoints: readonly FittedEquivalencePoint[];
-  /** With the amounts and constants found: `titrate(fit.setup)` is the fitted curve, but for the faults of the bench. */
+  /**
+   * With the amounts and constants found: `titrate(fit.setup)` is the fitted curve, but for the faults of the bench. To
+   * lay readings over it, take these out of them: add the `initialVolume` found to each volume, subtract the
+   * `probeOffset` from each pH.
+   */
   readonly setup: TitrationSetup;
   readonly notes: readonly string[];
 }

@@ -239,8 +239,14 @@ describe('what a fit says of itself', () => {
 
   test('sees by the runs that the model misses something', () => {
     const drifted = { ...readings, pH: readings.pH.map((pH, k) => pH + 0.002 * k) };
-    const { runs } = fitTitration(drifted, { titration, free: ['analyteAmount', 'probeOffset'] });
+    const { runs, notes } = fitTitration(drifted, { titration, free: ['analyteAmount', 'probeOffset'] });
     expect(runs.probability).toBeLessThan(1e-3);
+    expect(notes).toEqual([
+      expect.stringMatching(
+        /^The readings lie in \d+ runs above and below the curve, where \d+ are expected: the model may miss/,
+      ),
+    ]);
+    expect(fit.notes).toEqual([]);
     expect(fit.runs.probability).toBeGreaterThan(0.05);
   });
 });
