@@ -104,7 +104,8 @@ export function planAdditions(
       how.coarse,
     );
   faults.done();
-  return frozen(scheduleOf((step) => expected.pHAt(volumeOf(step, how.fine)), steps, how));
+  const lastPoint = expected.equivalencePoints.at(-1)?.mL;
+  return frozen(scheduleOf((step) => expected.pHAt(volumeOf(step, how.fine)), steps, lastPoint, how));
 }
 
 type How = ReturnType<typeof readOptions>;
@@ -144,7 +145,12 @@ function readOptions(value: unknown, faults: Faults) {
 /** A whole number of fine additions, mL, as one would write it down: 0.3, not 0.30000000000000004. */
 const volumeOf = (step: number, fine: number): number => Number((step * fine).toPrecision(12));
 
-function scheduleOf(pHAt: (step: number) => PH, last: number, how: How): AdditionPlan {
+function scheduleOf(
+  pHAt: (step: number) => PH,
+  last: number,
+  lastPoint: number | undefined,
+  how: How,
+): AdditionPlan {
   const plan = { mL: [0], added: [0], pH: [pHAt(0)] };
   let sharpest = { mL: 0, change: 0 };
   for (let step = 0; step < last; ) {
@@ -170,7 +176,7 @@ function scheduleOf(pHAt: (step: number) => PH, last: number, how: How): Additio
     readings,
     minutes: (readings * how.settle + (readings - 1) * how.handling) / 60,
     fillings,
-    notes: notesOn(sharpest, fillings, how),
+    notes: notesOn(sharpest, fillings, lastPoint, how),
   };
 }
 
@@ -191,17 +197,26 @@ function greatestStep(changeAfter: (steps: number) => number, most: number, { ma
   return few;
 }
 
-function notesOn(sharpest: { mL: number; change: number }, fillings: number, how: How): string[] {
+function notesOn(
+  sharpest: { mL: number; change: number },
+  fillings: number,
+  lastPoint: number | undefined,
+  how: How,
+): string[] {
   const steep =
     sharpest.change > how.maxStep
       ? [
           `One addition of ${how.fine} mL changes the pH by ${fixed(sharpest.change, 1)}, at ${fixed(sharpest.mL, 2)} mL: no smaller one is planned.`,
         ]
       : [];
+  const enough =
+    lastPoint !== undefined && lastPoint < how.burette
+      ? ` With upTo: ${how.burette} one filling does, and still passes the last equivalence point, at ${fixed(lastPoint, 2)} mL.`
+      : '';
   const refill =
     fillings > 1
       ? [
-          `The burette of ${how.burette} mL is filled ${fillings} times: write down its readings before and after, so that the totals go on.`,
+          `The burette of ${how.burette} mL is filled ${fillings} times: write down its readings before and after, so that the totals go on.${enough}`,
         ]
       : [];
   return [...steep, ...refill];

@@ -43,6 +43,14 @@ describe('a plan of additions', () => {
     expect(planAdditions(acetic, { upTo: 25, burette: 25 }).fillings).toBe(1);
   });
 
+  test('says where one filling would do', () => {
+    const { notes } = planAdditions(acetic, { burette: 25 });
+    expect(notes.at(-1)).toBe(
+      'The burette of 25 mL is filled 2 times: write down its readings before and after, so that the totals go on. With upTo: 25 one filling does, and still passes the last equivalence point, at 20.00 mL.',
+    );
+    expect(planAdditions(acetic, { burette: 20 }).notes.at(-1)).toMatch(/so that the totals go on\.$/);
+  });
+
   test('predicts the pH of the titration at each total', () => {
     const { mL, pH } = planAdditions(carbonate, { upTo: 30 });
     for (const [k, volume] of mL.entries()) expect(pH[k]).toBe(carbonate.pHAt(volume));
