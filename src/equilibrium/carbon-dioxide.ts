@@ -67,7 +67,12 @@ const keys = ['atm', 'escape', 'pKH', 'protolyte', 'year', 'source'];
 
 /** Reads the carbon dioxide of conditions. @internal */
 export function readCarbonDioxide(value: unknown, path: string, faults: Faults): CarbonDioxide {
-  const unread = faults.object(value, path, 'carbon dioxide { atm } or { escape, atm }', keys);
+  const unread = faults.object(
+    value,
+    path,
+    'carbon dioxide { atm }, such as air of this package, or { escape, atm }',
+    keys,
+  );
   const { escape: share, pKH, protolyte, year, source } = unread;
   const atm = faults.number(unread.atm, `${path}.atm`, 'a partial pressure in atm', { from: 0, to: 100 });
   if (share !== undefined) faults.number(share, `${path}.escape`, 'a share', { from: 0, to: 1 });

@@ -19,12 +19,12 @@ export function isWithin(value: number, { above, from, to, integer }: Limits): b
 /** The limits in words, to stand after what they limit. @internal */
 export function describeLimits({ above, from, to, integer }: Limits): string {
   const parts = [];
-  if (integer) parts.push('a whole number');
   if (from !== undefined && to !== undefined) parts.push(`from ${plainly(from)} to ${plainly(to)}`);
   else {
     if (above !== undefined) parts.push(`above ${plainly(above)}`);
     if (from !== undefined) parts.push(`${plainly(from)} or more`);
     if (to !== undefined) parts.push(`at most ${plainly(to)}`);
   }
-  return parts.length === 0 ? '' : `, ${parts.join(' and ')}`;
+  const words = [...(integer ? ['a whole number'] : []), ...(parts.length > 0 ? [parts.join(' and ')] : [])];
+  return words.map((each, k) => (k === 0 ? `, ${each}` : ` ${each}`)).join('');
 }

@@ -9,6 +9,7 @@ import {
   indicators,
   makeSolution,
   mix,
+  overshoot,
   pHOf,
   pHsOf,
   planAdditions,
@@ -53,6 +54,16 @@ test('an acid is found by the formula of each of its forms', () => {
 });
 
 test.each([
+  [
+    'whole numbers and their limits are one phrase',
+    () => overshoot(titration, indicators.methylOrange, { drops: 1.5 }),
+    'overshoot: drops is 1.5; give a number of drops, a whole number from 0 to 10000.',
+  ],
+  [
+    'what a package has ready is named beside what is asked for',
+    () => pHOf(water, { carbonDioxide: untyped('air') }),
+    "pHOf: conditions.carbonDioxide is 'air'; give carbon dioxide { atm }, such as air of this package, or { escape, atm }.",
+  ],
   [
     'numbers are printed as one reads them',
     () => titration.pHAt(-2e9),
