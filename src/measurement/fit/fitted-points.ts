@@ -7,6 +7,7 @@ import {
   stepsPresent,
   stoichiometricVolumes,
 } from '../../titration/points/stoichiometric-volumes.js';
+import { titrationLimits } from '../../titration/titration-limits.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
 
 /** An equivalence point of a fit, as a running total. @internal */
@@ -19,7 +20,7 @@ export interface FittedPoint {
 }
 
 /**
- * The equivalence points at some values of the parameters, and how each moves with them. By (1) of
+ * The equivalence points at some values of the parameters, as far as a titration goes, and how each moves with them. By (1) of
  * stoichiometric-volumes.ts V = −S/T, so contents that a parameter adds, of charge D in that state, move it by
  *
  *   dV/dθ = −D/T of the flask,   −V·D/T of the titrant                                                (1)
@@ -48,7 +49,7 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
     });
   };
   return stoichiometricVolumes(mixture, order)
-    .filter(({ mL }) => mL > 0)
+    .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
     .map((point) => ({
       reaction: reactionOf(mixture, order, point.states, point.acid),
       mL: readMore(point.mL).reduce((total, more, j) => total + more * numberAt(values, j), point.mL),

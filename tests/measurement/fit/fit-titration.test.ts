@@ -237,6 +237,17 @@ describe('what a fit says of itself', () => {
     }
   });
 
+  test('has no equivalence point beyond what a titration holds', () => {
+    const { reagent, mmol } = acid.contents[0] as (typeof acid.contents)[number];
+    const faint = { ...reagent, ions: reagent.ions.map((each) => ({ ...each, count: 1e-231 })) };
+    const setup = {
+      analyte: titration.setup.analyte,
+      titrant: { ...acid, contents: [{ reagent: faint, mmol }] },
+    };
+    const free = ['analyteAmount', 'probeOffset'] as const;
+    expect(fitTitration(readings, { titration: { setup }, free }).equivalencePoints).toEqual([]);
+  });
+
   test('sees by the runs that the model misses something', () => {
     const drifted = { ...readings, pH: readings.pH.map((pH, k) => pH + 0.002 * k) };
     const { runs, notes } = fitTitration(drifted, { titration, free: ['analyteAmount', 'probeOffset'] });
