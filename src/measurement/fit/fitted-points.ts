@@ -9,6 +9,8 @@ import {
 } from '../../titration/points/stoichiometric-volumes.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
+import { isPast } from './distortion.js';
+import type { FitParameter } from './fit-parameters.js';
 
 /** An equivalence point of a fit, as a running total. @internal */
 export interface FittedPoint {
@@ -33,15 +35,9 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
   const { balance, flask, titrant } = chemistryAt(chemistry, values);
   const mixture = { system: { ...chemistry.system, balance }, analyte: flask, titrant };
   const order = stepsPresent(mixture);
-  const readMore = (mL: number) =>
-    chemistry.parameters.map(({ moves }) => {
-      if (moves.what === 'initialVolume') return -1;
-      return moves.what === 'bubble' && mL > moves.after ? 1 : 0;
-    });
-  const gradientOf = ({ mL, states }: StoichiometricVolume) => {
+  const gradientOf = ({ mL, states }: StoichiometricVolume, ofBurette: readonly number[]) => {
     const done = order.slice(0, states[0]);
     const perMl = chargeOfState(doubles, titrant, balance.families, done);
-    const ofBurette = readMore(mL);
     return chemistry.moves.map((move, j) => {
       if (!move || move.what === 'pKa') return numberAt(ofBurette, j);
       const added = chargeOfState(doubles, move.column, balance.families, done);
@@ -50,9 +46,28 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
   };
   return stoichiometricVolumes(mixture, order)
     .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
-    .map((point) => ({
-      reaction: reactionOf(mixture, order, point.states, point.acid),
-      mL: readMore(point.mL).reduce((total, more, j) => total + more * numberAt(values, j), point.mL),
-      gradient: gradientOf(point),
-    }));
+    .map((point) => {
+      const { total, gradient } = asTotal(chemistry.parameters, values, point.mL);
+      const reaction = reactionOf(mixture, order, point.states, point.acid);
+      return { reaction, mL: total, gradient: gradientOf(point, gradient) };
+    });
 }
+
+/** A volume poured, as the total read for it: one fault of the burette after another, since a bubble leaves at a total. */
+function asTotal(parameters: readonly FitParameter[], values: ArrayLike<number>, poured: number) {
+  const gradient = parameters.map(() => 0);
+  let total = poured;
+  for (const { moves, j } of inOrder(parameters)) {
+    const more = moves.what === 'initialVolume' ? -1 : isPast(moves, total) ? 1 : 0;
+    total += more * numberAt(values, j);
+    gradient[j] = more;
+  }
+  return { total, gradient };
+}
+
+/** The faults of the burette in the order in which they act. */
+const inOrder = (parameters: readonly FitParameter[]) =>
+  parameters
+    .map(({ moves }, j) => ({ moves, j, after: moves.what === 'bubble' ? moves.after : -1 }))
+    .filter(({ moves }) => moves.what === 'bubble' || moves.what === 'initialVolume')
+    .sort((a, b) => a.after - b.after);

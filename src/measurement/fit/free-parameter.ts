@@ -14,7 +14,8 @@ import type { Faults } from '../../input/faults.js';
  * - `probeDrift`: by how much what the probe shows moves from the first reading to the last, evenly by number of reading
  * - `unsettledShare`: of each change in pH, what is left to come when the reading is taken, 0 to 1
  * - `initialVolume`: mL of titrant delivered before the totals begin, below zero where fewer were delivered:
- *   −0.35 where a first reading of 0.35 was not subtracted
+ *   −0.35 where a first reading of 0.35 was not subtracted. A total of zero is taken as read before the first drop: leave
+ *   that reading out where something had run in by then
  * - `{ bubbleAfter }`: mL of air that left the burette tip after so many mL, read from there on and never poured
  */
 export type FreeParameter =

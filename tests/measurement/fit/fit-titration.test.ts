@@ -77,6 +77,32 @@ describe.each([
     expect(fit.equivalencePoints[0]?.value).toBeCloseTo(25.4, 6);
   });
 
+  test.each([
+    { initial: 0.5, bubbles: [{ after: 24.8, mL: 0.3 }], point: 24.5 },
+    {
+      initial: 0,
+      bubbles: [
+        { after: 25.2, mL: 0.4 },
+        { after: 10, mL: 0.5 },
+      ],
+      point: 25.9,
+    },
+    { initial: -0.5, bubbles: [{ after: 25.2, mL: 0.4 }], point: 25.9 },
+  ])(
+    'an equivalence point at $point mL as a total, by what was read until then',
+    ({ initial, bubbles, point }) => {
+      const titration = titrate({ analyte: acetic, titrant: base, conditions });
+      const mL = steps(35).slice(1);
+      const lost = (total: number) =>
+        bubbles.reduce((sum, each) => (total > each.after ? sum + each.mL : sum), 0);
+      const pH = mL.map((total) => titration.pHAt(total + initial - lost(total)));
+      const free = [...bubbles.map(({ after }) => ({ bubbleAfter: after })), 'initialVolume' as const];
+      const fit = fitTitration({ mL, pH, notes: [] }, { titration, free });
+      expect(found(fit, 'initialVolume')).toBeCloseTo(initial, 6);
+      expect(fit.equivalencePoints[0]?.value).toBeCloseTo(point, 6);
+    },
+  );
+
   test('one of two reagents in the flask, and the titrant', () => {
     const setup = (hydroxide: number, molar: number): TitrationSetup => ({
       analyte: makeSolution({
