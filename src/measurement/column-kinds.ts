@@ -21,3 +21,12 @@ export function kindsOf(headings: readonly string[]): readonly ColumnKind[] {
   }
   return kinds;
 }
+
+/**
+ * Whether a heading names a volume in another unit than mL: µL, cL, dL, L, dm³ or m³, or drops. @internal
+ */
+export const isOtherVolume = (heading: string): boolean =>
+  !/(?:ml|cm[3³])(?![\p{L}\p{N}])/iu.test(heading) &&
+  /(?<![\p{L}\p{N}])(?:[µμucd]?l|[µμu]?litres?|liters?|d?m[3³]|mm[3³]|drops?)(?![\p{L}\p{N}])/iu.test(
+    heading,
+  );

@@ -1,4 +1,5 @@
-import type { ColumnKind } from './column-kinds.js';
+import { shorten } from '../input/describe-value.js';
+import { type ColumnKind, isOtherVolume } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { LineRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
@@ -32,6 +33,15 @@ export function findingsOnColumns(
         'unknown-headings',
         headingLine,
         'The headings name no volume or no pH: the columns were taken as volume, pH, seconds.',
+      ),
+    );
+  const volume = heading?.cells[kinds.indexOf('mL')] ?? '';
+  if (isOtherVolume(volume))
+    findings.push(
+      finding(
+        'other-unit',
+        headingLine,
+        `The volumes were taken as mL, but their heading is '${shorten(volume)}': turn them into mL first.`,
       ),
     );
   if (kinds.slice(0, width).includes('skip') && byHeading)

@@ -10,19 +10,18 @@ export interface ReadingColumns {
   readonly seconds?: readonly (number | string)[];
 }
 
-/** The longest text, in characters, and most rows of columns. */
+/** The longest text, in characters, and most lines of a text or rows of columns. */
 export const readingLimits = /*#__PURE__*/ frozen({ characters: 2e6, rows: 1e5 });
 
 /** The lines of a text. @internal */
 export function linesIn(text: string, faults: Faults): readonly Line[] {
-  if (text.length <= readingLimits.characters) return linesOf(text);
-  faults.add(
-    'out-of-range',
-    'input',
-    `a text of at most ${readingLimits.characters} characters`,
-    text.length,
-  );
-  return [];
+  const { characters, rows } = readingLimits;
+  const tooLong = (most: number, is: number, what: string) =>
+    faults.add('out-of-range', 'input', `a text of at most ${most} ${what}`, text, `a text of ${is} ${what}`);
+  if (text.length > characters) tooLong(characters, text.length, 'characters');
+  const ends = text.match(/\r\n|\r|\n/g)?.length ?? 0;
+  if (ends > rows) tooLong(rows, ends, 'lines');
+  return faults.any ? [] : linesOf(text);
 }
 
 /** Columns as lines. @internal */

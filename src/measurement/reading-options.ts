@@ -12,7 +12,7 @@ export interface ReadingOptions {
   readonly volumes?: 'totals' | 'burette' | 'increments';
   /** mL, the burette's reading before the first drop; needed with `volumes: 'burette'`, and only there. */
   readonly initial?: number | string;
-  /** What each column of a text holds, where its headings do not say so; otherwise volume, pH, seconds. */
+  /** What each column of a text holds, whatever its headings say; by default as they say, or volume, pH, seconds. */
   readonly columns?: readonly ColumnKind[];
   /** Whether to mend what can be mended, and say what was changed; false by default. */
   readonly repair?: boolean;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { type ReadingOptions, readReadings } from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
+import { listed } from '../faults-of.js';
 
 const codes = (text: string, options?: ReadingOptions) =>
   readReadings(text, options).findings.map(({ code }) => code);
@@ -83,6 +84,10 @@ describe('what looks wrong is said', () => {
     ['unclear-commas', '0,00,3,10\n1,00,3,20\n2,00,3,30'],
     ['unknown-headings', 'a\tb\n0\t3\n1\t3.1\n2\t3.2'],
     ['unused-columns', 'mL\tpH\tcolour\n0\t3\t1\n1\t3.1\t1\n2\t3.2\t2'],
+    ['other-unit', 'V / L\tpH\n0\t3\n0.001\t3.1\n0.002\t3.2'],
+    ['other-unit', 'volume (µL)\tpH\n0\t3\n100\t3.1\n200\t3.2'],
+    ['other-unit', 'titrant, dm³\tpH\n0\t3\n0.001\t3.1\n0.002\t3.2'],
+    ['other-unit', 'drops\tpH\n0\t3\n10\t3.1\n20\t3.2'],
     ['too-few', '0\t3'],
   ])('%s', (code, text) => expect(codes(text)).toContain(code));
 
@@ -114,6 +119,11 @@ describe('what looks wrong is said', () => {
     expect(codes(text, { volumes: 'burette', initial: 0.35 })).toEqual([]);
     expect(codes('burette;pH\n0;3\n1;3,1\n2;3,2')).toEqual([]);
   });
+
+  test.each(['V', 'V / mL', 'added (ml)', 'V_total/cm³', 'volume of 0.1 mol/L NaOH, mL', 'Burette'])(
+    'nothing about the unit of a column headed %s',
+    (heading) => expect(codes(`${heading}\tpH\n0\t3\n1\t3.1\n2\t3.2`)).toEqual([]),
+  );
 
   test('and left as it is', () =>
     expect(readReadings(table([1, 1, 1, 1], [3, 3.1, 3.2, 3.3])).readings.mL).toEqual([1, 1, 1, 1]));
@@ -163,6 +173,12 @@ test('a text of 100 000 lines, most of them copies, is read like a short one', (
     repair: true,
   });
   expect([lines.length, readings.mL.length, changes.length]).toEqual([100_001, 1, 1]);
+});
+
+test('a text of more lines than that is refused by its lines, blank ones too', () => {
+  expect(listed(() => readReadings('\n'.repeat(100_001)))).toEqual(['out-of-range input']);
+  expect(() => readReadings('\n'.repeat(1_000_000))).toThrow('input is a text of 1000000 lines');
+  expect(() => readReadings('1'.repeat(2_000_001))).toThrow('input is a text of 2000001 characters');
 });
 
 test('a report survives JSON', () => {
