@@ -4,6 +4,7 @@ import { numberAt } from '../solver/number-at.js';
 import type { ProbeCalibration } from './probe-calibration.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
+import { plausiblePH } from './suspicions.js';
 
 /** The calibrations about a run. */
 export interface CorrectionOptions {
@@ -58,7 +59,11 @@ export function correctReadings(readings: Readings, options: CorrectionOptions):
     unread.after === undefined
       ? 'The pH is corrected by the calibration before the run.'
       : `The pH is corrected by the calibration before and the check after, drift spread by ${seconds ? 'time' : 'number of reading'}.`;
-  return frozen({ mL: given.mL, pH, ...(seconds ? { seconds } : {}), notes: [...given.notes, how] });
+  const { from, to } = plausiblePH;
+  const beyond = pH.filter((each) => each < from || each > to).length;
+  const off =
+    beyond > 0 ? [`${beyond} of ${pH.length} lie outside ${from} to ${to} then: doubt the calibration.`] : [];
+  return frozen({ mL: given.mL, pH, ...(seconds ? { seconds } : {}), notes: [...given.notes, how, ...off] });
 }
 
 /** Reads the line of a calibration. @internal */

@@ -45,6 +45,13 @@ test('without times the drift goes by the number of the reading, and the note sa
   expect(notes.join()).toContain('number of reading');
 });
 
+test('a calibration that makes a pH off the scale is doubted', () => {
+  const readings = { mL: [0, 1, 2], pH: [3, 7, 12], notes: [] };
+  const { notes } = correctReadings(readings, { before: calibration(0.2, 0) });
+  expect(notes[1]).toBe('2 of 3 lie outside -2 to 16 then: doubt the calibration.');
+  expect(correctReadings(readings, { before: calibration(0.95, 0) }).notes).toHaveLength(1);
+});
+
 test('a drift at both ends of the scale: the worse end is named, and a small one needs nothing', () => {
   const drift = probeDrift(calibration(1, 0), calibration(0.96, 0.01));
   expect(drift.worst).toBeCloseTo(0.13, 9); // at pH 4; −0.11 at pH 10
