@@ -1,7 +1,7 @@
 import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { at, Faults } from '../input/faults.js';
-import { fixed } from '../print-number.js';
+import { fixed, fourDigits } from '../print-number.js';
 import { makeTitration } from '../titration/make-titration.js';
 import { readSetupOf } from '../titration/read-setup.js';
 import { usualLastVolume } from '../titration/sampling/usual-last-volume.js';
@@ -68,7 +68,8 @@ const mostAdditions = 10_000;
  * changed by at most `maxStep`. It is one fine addition where even that changes it by more.
  *
  * @param titration - the titration that is expected
- * @throws InputError that lists every fault: also where a coarse addition is no whole number of fine ones
+ * @throws InputError that lists every fault: also where a coarse addition is no whole number of fine ones, or the whole
+ *   titration takes less than a fine one
  * @example
  * ```ts
  * import { makeSolution, planAdditions, reagents, titrate } from 'protolysis';
@@ -96,6 +97,13 @@ export function planAdditions(
   const expected = makeTitration(read);
   const end = how.upTo ?? usualLastVolume(expected.equivalencePoints, read.analyte);
   const steps = Math.round(end / how.fine);
+  if (steps < 1)
+    faults.add(
+      'conflict',
+      'options.fine',
+      `no more than the titration takes, ${fourDigits(end)} mL`,
+      how.fine,
+    );
   if (steps > mostAdditions * how.perCoarse)
     faults.add(
       'out-of-range',

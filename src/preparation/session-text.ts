@@ -18,7 +18,7 @@ export function sessionText({
   return [
     'Make:',
     ...solutions.map(({ what, mL }) => `  ${fourDigits(mL)} mL of ${what}`),
-    'For that, in all, pure:',
+    ...(reagents.length > 0 ? ['For that, in all, pure:'] : []),
     ...reagents.map((reagent) => `  ${reagent.name}: ${amountOf(reagent)}`),
     ...(indicators.length > 0 ? ['Indicators:'] : []),
     ...indicators.map(

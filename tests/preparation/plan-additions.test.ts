@@ -51,6 +51,15 @@ describe('a plan of additions', () => {
     expect(planAdditions(acetic, { burette: 20 }).notes.at(-1)).toMatch(/so that the totals go on\.$/);
   });
 
+  test('is refused where the whole titration takes less than one fine addition', () => {
+    const tiny = titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, mmol: 1e-3 }] }),
+      titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 10 }] }),
+    });
+    expect(() => planAdditions(tiny)).toThrow('give no more than the titration takes, 0.00015 mL');
+    expect(planAdditions(tiny, { fine: 1e-4, coarse: 1e-3 }).readings).toBeGreaterThan(1);
+  });
+
   test('predicts the pH of the titration at each total', () => {
     const { mL, pH } = planAdditions(carbonate, { upTo: 30 });
     for (const [k, volume] of mL.entries()) expect(pH[k]).toBe(carbonate.pHAt(volume));
