@@ -102,7 +102,7 @@ function amountOf(
   faults: Faults,
 ): FitParameter {
   const content = analyte.contents.find(({ reagent }) => reagent.id === free.amountOf);
-  const ids = analyte.contents.map(({ reagent }) => `'${reagent.id}'`).join(', ');
+  const ids = analyte.contents.map(({ reagent }) => `'${reagent.id}'`).join(', ') || 'there is none';
   if (!content || !(content.mmol > 0))
     faults.add('out-of-range', `${path}.amountOf`, `the id of a reagent in the flask: ${ids}`, free.amountOf);
   const start = content?.mmol ?? 1;
@@ -127,7 +127,7 @@ function pKaOf(
   const { protolytes, balance } = systemOf([analyte, titrant], inUse);
   const index = protolytes.findIndex(({ id }) => id === free.pKa);
   const constants = balance.families[index]?.constants ?? new Float64Array(0);
-  const ids = protolytes.map(({ id }) => `'${id}'`).join(', ');
+  const ids = protolytes.map(({ id }) => `'${id}'`).join(', ') || 'there is none';
   if (index < 0)
     faults.add(
       'out-of-range',

@@ -1,5 +1,8 @@
+import { notesOnStrength } from '../../equilibrium/activity/notes-on-strength.js';
 import { fixed } from '../../print-number.js';
 import { numberAt } from '../../solver/number-at.js';
+import { makeTitration } from '../../titration/make-titration.js';
+import type { ReadSetup } from '../../titration/read-setup.js';
 import type { Estimate } from '../estimate.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
@@ -36,6 +39,7 @@ export function fitResult(
   const covariance = fitCovariance(found.jacobian);
   const fitted = parameters.map((parameter, j) => fittedParameter(parameter, j, found, covariance, seen));
   const runs = runsTest(found.residuals);
+  const contents = fittedSetup(setup, parameters, found.parameters);
   const inseparable = covariance.inseparable.map((group) => group.map((j) => parameters[j]?.name ?? ''));
   return {
     status: found.status,
@@ -57,9 +61,20 @@ export function fitResult(
       value: mL,
       mL: estimateOf(mL, covariance.deviationOf(gradient), seen),
     })),
-    setup: { ...fittedSetup(setup, parameters, found.parameters), conditions: setup.inUse.given },
-    notes: [...notesOn(found, fitted, inseparable), ...noteOnRuns(runs)],
+    setup: { ...contents, conditions: setup.inUse.given },
+    notes: [
+      ...notesOn(found, fitted, inseparable),
+      ...noteOnRuns(runs),
+      ...notesOnLaw({ ...setup, ...contents }, Math.max(...readings.mL)),
+    ],
   };
+}
+
+/** What is uncertain about the law of activity at the stronger of the beginning and the end. */
+function notesOnLaw(setup: ReadSetup, last: number): readonly string[] {
+  const { equilibriumAt } = makeTitration(setup);
+  const strengths = [0, last].map((mL) => equilibriumAt(mL).ionicStrength);
+  return notesOnStrength(setup.inUse, Math.max(...strengths));
 }
 
 function fittedParameter(

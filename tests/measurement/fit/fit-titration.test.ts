@@ -276,6 +276,21 @@ describe('what a fit says of itself', () => {
     expect(fitTitration(readings, { titration: { setup }, free }).equivalencePoints).toEqual([]);
   });
 
+  test('says where the law of activity is beyond its range, as the titration does', () => {
+    const strong = (mmol: number) =>
+      titrate({
+        analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, mmol }] }),
+        titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 5 }] }),
+        conditions: { activity: davies },
+      });
+    const { notes } = fitTitration(readingsOf(strong(120), steps(30)), {
+      titration: strong(125),
+      free: ['analyteAmount'],
+    });
+    expect(notes.join(' ')).toMatch(/Davies \(0\.3 I\): ionic strength .* beyond its range, up to 0\.5 mol\/L/);
+    expect(fit.notes).toEqual([]);
+  });
+
   test('sees by the runs that the model misses something', () => {
     const drifted = { ...readings, pH: readings.pH.map((pH, k) => pH + 0.002 * k) };
     const { runs, notes } = fitTitration(drifted, { titration, free: ['analyteAmount', 'probeOffset'] });
@@ -376,5 +391,8 @@ describe('fitTitration says what is wrong', () => {
   test('no free carbon dioxide in a titration open to the air', () => {
     const open = titrate({ analyte: carbonate, titrant: acid, conditions: { carbonDioxide: air } });
     expect(faults({ titration: open, free: ['carbonDioxide'] })).toContain('options.free[0]');
+    expect(() => fitTitration(readings, { titration: open, free: [{ pKa: 'carbonic', step: 1 }] })).toThrow(
+      'a protolyte of fixed amount there: there is none.',
+    );
   });
 });
