@@ -6,6 +6,7 @@ import type { ReadSetup } from '../../titration/read-setup.js';
 import type { Estimate } from '../estimate.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
+import { isFar } from './find-fit.js';
 import { type FitCovariance, fitCovariance } from './fit-covariance.js';
 import type { FitInUse } from './fit-options.js';
 import type { FitParameter } from './fit-parameters.js';
@@ -114,7 +115,7 @@ const noteOnRuns = ({ runs, expected, probability }: RunsTest): readonly string[
     : [];
 
 function notesOn(
-  { status }: FoundFit,
+  { status, sum, residuals }: FoundFit,
   parameters: readonly FittedParameter[],
   inseparable: TitrationFit['inseparable'],
 ): readonly string[] {
@@ -122,6 +123,10 @@ function notesOn(
   if (status === 'no-descent')
     notes.push('The search ended where no step came nearer to the readings: the result may be no minimum.');
   if (status === 'passes') notes.push('The search did not end: the result is not the nearest curve.');
+  if (isFar(sum, residuals.length))
+    notes.push(
+      'The readings lie further from this curve than their uncertainties allow: something else is wrong, or the search began too far away.',
+    );
   for (const { name, estimate, atLimit } of parameters) {
     if (!estimate) notes.push(`These readings do not determine this: ${name}.`);
     else if (atLimit)

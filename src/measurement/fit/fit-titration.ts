@@ -3,10 +3,10 @@ import { Faults } from '../../input/faults.js';
 import { readReadingColumns } from '../read-reading-columns.js';
 import type { Readings } from '../readings.js';
 import { chemistryOf } from './chemistry.js';
+import { findFit } from './find-fit.js';
 import { type FitInUse, type FitOptions, readFitOptions } from './fit-options.js';
 import { residualsAt } from './fit-residuals.js';
 import { fitResult } from './fit-result.js';
-import { leastSquares } from './least-squares.js';
 import type { TitrationFit } from './titration-fit.js';
 import { viewFit } from './view-fit.js';
 
@@ -62,11 +62,6 @@ function fitOf(readings: Readings, how: FitInUse): TitrationFit {
   const { parameters, uncertainty } = how;
   const chemistry = chemistryOf(how.setup, parameters);
   const at = (values: Float64Array) => residualsAt(chemistry, readings, uncertainty, values);
-  const start = parameters.map((parameter) => parameter.start);
-  const negligible = negligibleDistance ** 2 * readings.mL.length;
-  const found = leastSquares({ at, start, limits: parameters, negligible });
+  const found = findFit({ at, parameters, readings: readings.mL.length });
   return fitResult(readings, how, chemistry, found);
 }
-
-/** Of its standard uncertainty: a reading as near as this is on the curve. */
-const negligibleDistance = 1e-9;

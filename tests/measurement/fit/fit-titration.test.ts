@@ -162,6 +162,49 @@ describe.each([
   });
 });
 
+describe('far from what was meant', () => {
+  const meant = {
+    acetic: { reagent: reagents.aceticAcid, by: base },
+    carbonate: { reagent: reagents.sodiumCarbonate, by: acid },
+  };
+  const of = (what: keyof typeof meant, mmol: number) =>
+    titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: meant[what].reagent, mmol }] }),
+      titrant: meant[what].by,
+    });
+  const shown = (titration: Titration) => {
+    const readings = readingsOf(
+      titration,
+      steps(1.3 * (titration.equivalencePoints.at(-1)?.mL ?? 0), 40).slice(1),
+    );
+    return { ...readings, pH: readings.pH.map((pH) => 7 + 0.98 * (pH - 7) + 0.05) };
+  };
+
+  test.each([
+    ['acetic', 0.3],
+    ['acetic', 3],
+    ['acetic', 10],
+    ['carbonate', 0.01],
+    ['carbonate', 0.5],
+    ['carbonate', 10],
+  ] as const)('%s of %f times the amount is found beside slope and offset', (what, times) => {
+    const free = ['analyteAmount', 'probeSlope', 'probeOffset'] as const;
+    const fit = fitTitration(shown(of(what, 2.5 * times)), { titration: of(what, 2.5), free });
+    expect(fit.status).toBe('converged');
+    expect((found(fit, 'analyteAmount') ?? 0) / 2.5).toBeCloseTo(times, 7);
+    expect(found(fit, 'probeOffset')).toBeCloseTo(0.05, 6);
+    expect(fit.scatter).toBeLessThan(1e-6);
+  });
+
+  test('a fit that stays far from its readings says so', () => {
+    const { notes } = fitTitration(shown(of('acetic', 2.5)), {
+      titration: of('carbonate', 2.5),
+      free: ['analyteAmount'],
+    });
+    expect(notes.join()).toContain('further from this curve than their uncertainties allow');
+  });
+});
+
 const noisy = (titration: Titration, upTo: number, seed: number, u = { pH: 0.01, mL: 0.02 }) => {
   const random = randomFrom(seed);
   const mL = steps(upTo);
