@@ -65,7 +65,10 @@ function readOne(value: unknown, path: string, faults: Faults): FreeParameter {
     if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, what, value);
     return known ?? 'analyteAmount';
   }
-  const unread = faults.object(value, path, what, ['amountOf', 'pKa', 'step', 'bubbleAfter']);
+  const kinds = [['amountOf'], ['bubbleAfter'], ['pKa', 'step']];
+  const given = faults.object(value, path, what);
+  const kind = kinds.find(([key = '']) => given[key] !== undefined) ?? kinds.flat();
+  const unread = faults.object(value, path, what, kind);
   if (unread.amountOf !== undefined)
     return { amountOf: faults.text(unread.amountOf, `${path}.amountOf`, 'the id of a reagent') };
   if (unread.bubbleAfter !== undefined) {

@@ -330,7 +330,9 @@ describe('what a fit says of itself', () => {
       titration: strong(125),
       free: ['analyteAmount'],
     });
-    expect(notes.join(' ')).toMatch(/Davies \(0\.3 I\): ionic strength .* beyond its range, up to 0\.5 mol\/L/);
+    expect(notes.join(' ')).toMatch(
+      /Davies \(0\.3 I\): ionic strength .* beyond its range, up to 0\.5 mol\/L/,
+    );
     expect(fit.notes).toEqual([]);
   });
 
@@ -392,6 +394,11 @@ describe('fitTitration says what is wrong', () => {
     {
       what: 'an acid that is not there',
       options: { free: [{ pKa: 'acetic', step: 1 }] },
+      path: 'options.free[0].pKa',
+    },
+    {
+      what: 'two parameters in one',
+      options: { free: [{ amountOf: 'sodiumCarbonate', pKa: 'carbonic', step: 1 }] },
       path: 'options.free[0].pKa',
     },
     {
