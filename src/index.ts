@@ -160,13 +160,19 @@ export {
 
 // How is it shown?
 export { type Cell, type RowOf, rows } from './output/rows.js';
-export {
-  type ColumnFormat,
-  type ColumnFormats,
-  type ColumnPath,
-  type RowIn,
-  tabulate,
-} from './output/tabulate.js';
+export type {
+  ColumnFormat,
+  ColumnFormats,
+  ColumnPath,
+  ColumnWithHeading,
+  RowIn,
+} from './output/column-formats.js';
+export { tabulate } from './output/tabulate.js';
+export { type CsvOptions, csvOf } from './output/csv-of.js';
+export { markdownOf } from './output/markdown-of.js';
+export { type HtmlOptions, htmlOf } from './output/html-of.js';
+export { jsonOf } from './output/json-of.js';
+export { parseSetup, printSetup } from './output/setup-as-json.js';
 
 // How much is weighed, and how is it gone through at the bench?
 export {

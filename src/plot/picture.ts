@@ -1,6 +1,7 @@
 import { withView } from '../frozen-with-view.js';
+import { asMarkup } from '../output/as-markup.js';
 import type { Shape } from './shape.js';
-import { asMarkup, type Sheet, svgText } from './svg-text.js';
+import { type Sheet, svgText } from './svg-text.js';
 
 /** A picture as text: plain data that survives JSON. */
 export interface Picture {

@@ -1,7 +1,7 @@
 import { acids, defineProtolyte, makeSolution, reagents, titrate } from 'protolysis';
 import { drawSpecies, drawTitration, plotWords } from 'protolysis/plot';
 import { describe, expect, test } from 'vitest';
-import { asMarkup } from '../../src/plot/svg-text.js';
+import { asMarkup } from '../../src/output/as-markup.js';
 import { textsOf, unescaped } from './texts-of.js';
 
 const picture = drawSpecies(acids.carbonic);
