@@ -1,5 +1,5 @@
 import { expect, inject, test } from 'vitest';
-import { root } from '../tree.js';
+import { filesIn, root } from '../tree.js';
 import { run } from './run.js';
 
 const packed = () =>
@@ -7,11 +7,15 @@ const packed = () =>
     .trim()
     .split('\n');
 
-test('the package holds the build, the licence, the changes and nothing else', () => {
-  const others = packed().filter((path) => !/^package\/dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(path));
-  expect(others.sort()).toEqual(
-    ['CHANGELOG.md', 'LICENSE', 'README.md', 'package.json'].map((file) => `package/${file}`),
-  );
+test('the package holds the build, the licence, the pages to read and nothing else', () => {
+  const isBuilt = (path: string) => /^package\/dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(path);
+  const pages = filesIn('docs/').filter((path) => /^docs\/(guides|derivations)\//.test(path));
+  const others = ['CHANGELOG.md', 'DEVELOPERS.md', 'LICENSE', 'README.md', 'package.json', ...pages];
+  expect(
+    packed()
+      .filter((path) => !isBuilt(path))
+      .sort(),
+  ).toEqual(others.map((file) => `package/${file}`).sort());
 });
 
 test('each file of the build is an entry, or belongs to one', () => {

@@ -9,6 +9,14 @@ test("the README's first two lines that begin with npm run the main job and the 
   expect(commands.slice(0, 2)).toEqual(['npm ci && npm run demo', 'npm ci && npm test']);
 });
 
+test('the README says how to install, and prints a result in five lines, before anything that needs a clone', () => {
+  const before = readme.slice(0, readme.indexOf('npm ci'));
+  expect(before).toContain('`npm install protolysis`');
+  const [first] = blocksOf('README.md', before);
+  expect(first?.printed).toBeDefined();
+  expect(first?.code.split('\n')).toHaveLength(5);
+});
+
 test('the README shows an example with its real output', () => {
   const shown = blocksOf('README.md', readme).filter(({ run, printed }) => run && printed !== undefined);
   expect(shown.length).toBeGreaterThan(0);
