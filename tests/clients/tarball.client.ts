@@ -9,7 +9,7 @@ const packed = () =>
 
 test('the package holds the build, the licence, the pages to read and nothing else', () => {
   const isBuilt = (path: string) => /^package\/dist\/[\w-]+\.(js|cjs|d\.ts|d\.cts)$/.test(path);
-  const pages = filesIn('docs/').filter((path) => /^docs\/(guides|derivations)\//.test(path));
+  const pages = filesIn('docs/').filter((path) => /^docs\/(guides|derivations|pictures)\//.test(path));
   const others = ['CHANGELOG.md', 'DEVELOPERS.md', 'LICENSE', 'README.md', 'package.json', ...pages];
   expect(
     packed()

@@ -31,7 +31,7 @@ const anchorsOf = (text: string): string[] =>
 describe('the pages that ship in the package', () => {
   test('are the README, the changes, the page for contributors, guides and derivations', () => {
     expect(pages).toEqual(expect.arrayContaining(['README.md', 'CHANGELOG.md', 'DEVELOPERS.md']));
-    const written = all.filter((path) => /^docs\/(guides|derivations)\//.test(path));
+    const written = all.filter((path) => /^docs\/(guides|derivations|pictures)\//.test(path));
     expect(packed).toEqual(expect.arrayContaining(written));
   });
 
