@@ -64,6 +64,11 @@ export { type PracticeOptions, practiceDefaults } from './measurement/practice/p
 export type { ReadingNoise } from './measurement/practice/reading-errors.js';
 export { type PracticeData, simulateReadings } from './measurement/practice/simulate-readings.js';
 
+// What went wrong at the bench?
+export { type DiagnosisOptions, diagnose, diagnosisDefaults } from './measurement/diagnosis/diagnose.js';
+export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
+export type { JudgedStory } from './measurement/diagnosis/judged-stories.js';
+
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
 export type { Distribution, InputQuantity, Measured } from './measurement/uncertainty/input-quantity.js';

@@ -30,6 +30,7 @@ function fitted(
     start,
     limits: start.map(() => unlimited),
     negligible: 0,
+    mostPasses: 200,
   });
   const s = Math.sqrt(found.sum / (y.length - start.length));
   return {

@@ -1,13 +1,10 @@
+import type { Readings } from '../readings.js';
+import type { ReadingUncertainty } from '../reading-uncertainty.js';
+import type { Chemistry } from './chemistry.js';
 import type { FitParameter } from './fit-parameters.js';
-import type { Residuals } from './fit-residuals.js';
-import { type LeastSquaresProblem, type LeastSquaresResult, leastSquares } from './least-squares.js';
+import { type FoundFit, searchFit } from './search-fit.js';
 
-/** What a fit minimises. @internal */
-export interface FitProblem {
-  readonly at: LeastSquaresProblem<Residuals>['at'];
-  readonly parameters: readonly FitParameter[];
-  readonly readings: number;
-}
+type Limits = Pick<FitParameter, 'from' | 'to'>;
 
 /**
  * The search from where the titration was meant, and, where that leaves the readings off the curve, another one
@@ -19,13 +16,13 @@ export interface FitProblem {
  *
  * @internal
  */
-export function findFit({ at, parameters, readings }: FitProblem): LeastSquaresResult<Residuals> {
-  const negligible = negligibleDistance ** 2 * readings;
-  const from = (start: readonly number[], limits: LeastSquaresProblem<Residuals>['limits']) =>
-    leastSquares({ at, start, limits, negligible });
+export function findFit(readings: Readings, chemistry: Chemistry, uncertainty: ReadingUncertainty): FoundFit {
+  const { parameters } = chemistry;
+  const from = (start: readonly number[], limits: readonly Limits[]) =>
+    searchFit(readings, chemistry, uncertainty, { start, limits, mostPasses });
   const meant = parameters.map(({ start }) => start);
   const direct = from(meant, parameters);
-  if (direct.sum <= doubtfulDistance ** 2 * readings || parameters.every(isAmount)) return direct;
+  if (direct.sum <= doubtfulDistance ** 2 * readings.mL.length || parameters.every(isAmount)) return direct;
   const amountsAlone = parameters.map((each) =>
     isAmount(each) ? each : { from: each.start, to: each.start },
   );
@@ -44,5 +41,5 @@ const farDistance = 10;
 /** In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little. */
 const doubtfulDistance = 2;
 
-/** In standard uncertainties: a reading as near as this is on the curve. */
-const negligibleDistance = 1e-9;
+/** A search that goes on for longer creeps along a valley; its end is told by its status. */
+const mostPasses = 200;

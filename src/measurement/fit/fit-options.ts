@@ -51,8 +51,8 @@ export function readFitOptions(value: unknown, path: string, faults: Faults): Fi
   };
 }
 
-/** What leaves the flask on the way depends on the whole history, and no derivative of it is known here. */
-function readFixedCarbonDioxide({ inUse, boilOut }: ReadSetup, path: string, faults: Faults): void {
+/** What leaves the flask on the way depends on the whole history, and no derivative of it is known here. @internal */
+export function readFixedCarbonDioxide({ inUse, boilOut }: ReadSetup, path: string, faults: Faults): void {
   const what = 'none in a fit: fit the part before, or treat the carbon dioxide as closed or open to the air';
   if (boilOut) faults.add('conflict', `${path}.boilOut`, what, boilOut, 'there');
   if (inUse.carbonDioxide?.escape !== undefined)

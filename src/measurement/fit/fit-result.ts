@@ -10,15 +10,11 @@ import { isFar } from './find-fit.js';
 import { type FitCovariance, fitCovariance } from './fit-covariance.js';
 import type { FitInUse } from './fit-options.js';
 import type { FitParameter } from './fit-parameters.js';
-import type { Residuals } from './fit-residuals.js';
 import { fittedPoints } from './fitted-points.js';
 import { fittedSetup } from './fitted-setup.js';
-import type { LeastSquaresResult } from './least-squares.js';
 import { type RunsTest, runsTest } from './runs-test.js';
+import type { FoundFit } from './search-fit.js';
 import type { FittedParameter, TitrationFit } from './titration-fit.js';
-
-/** A search that ended, with the pH of the curve beside each reading. @internal */
-export type FoundFit = LeastSquaresResult<Residuals>;
 
 /** By what a deviation of the linear model is multiplied, and how well that is known. */
 interface Scatter {

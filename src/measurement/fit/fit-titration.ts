@@ -4,8 +4,7 @@ import { readReadingColumns } from '../read-reading-columns.js';
 import type { Readings } from '../readings.js';
 import { chemistryOf } from './chemistry.js';
 import { findFit } from './find-fit.js';
-import { type FitInUse, type FitOptions, readFitOptions } from './fit-options.js';
-import { residualsAt } from './fit-residuals.js';
+import { type FitOptions, readFitOptions } from './fit-options.js';
 import { fitResult } from './fit-result.js';
 import type { TitrationFit } from './titration-fit.js';
 import { viewFit } from './view-fit.js';
@@ -54,14 +53,7 @@ export function fitTitration(readings: Readings, options: FitOptions): Titration
       given.mL,
     );
   faults.done();
-  return frozenWithView(fitOf(given, how), viewFit);
-}
-
-/** The fit itself. */
-function fitOf(readings: Readings, how: FitInUse): TitrationFit {
-  const { parameters, uncertainty } = how;
-  const chemistry = chemistryOf(how.setup, parameters);
-  const at = (values: Float64Array) => residualsAt(chemistry, readings, uncertainty, values);
-  const found = findFit({ at, parameters, readings: readings.mL.length });
-  return fitResult(readings, how, chemistry, found);
+  const chemistry = chemistryOf(how.setup, how.parameters);
+  const found = findFit(given, chemistry, how.uncertainty);
+  return frozenWithView(fitResult(given, how, chemistry, found), viewFit);
 }

@@ -17,6 +17,7 @@ export interface LeastSquaresProblem<At extends Linearised> {
   readonly limits: readonly { readonly from: number; readonly to: number }[];
   /** A sum of squares that counts as none. */
   readonly negligible: number;
+  readonly mostPasses: number;
 }
 
 /** Where a search for the least sum of squares ended. @internal */
@@ -59,7 +60,7 @@ export function leastSquares<At extends Linearised>(
   let point = pointAt(problem, Float64Array.from(problem.start));
   const lengths = new Float64Array(problem.start.length);
   let damping = firstDamping;
-  for (let pass = 1; pass <= mostPasses; pass += 1) {
+  for (let pass = 1; pass <= problem.mostPasses; pass += 1) {
     if (point.sum <= problem.negligible) return resultOf(problem, point, 'converged', pass);
     takeLengths(lengths, point.jacobian);
     const free = freeAt(problem, point);
@@ -79,7 +80,7 @@ export function leastSquares<At extends Linearised>(
     if (ratio > 0.25) damping = Math.max(damping / (ratio > 0.75 ? 10 : 2), leastDamping);
     point = next;
   }
-  return resultOf(problem, point, 'passes', mostPasses);
+  return resultOf(problem, point, 'passes', problem.mostPasses);
 }
 
 const firstDamping = 1e-3;
@@ -93,8 +94,6 @@ const lastGain = 1e-14;
 
 /** Of S: where no step lowers S by as little, its own rounding hides what is left. */
 const roundingGain = 1e-10;
-
-const mostPasses = 200;
 
 function pointAt<At extends Linearised>(
   problem: LeastSquaresProblem<At>,

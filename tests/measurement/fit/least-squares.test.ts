@@ -17,6 +17,7 @@ const straight = {
   start: [0, 0],
   limits: [unlimited, unlimited],
   negligible: 1e-24,
+  mostPasses: 200,
 };
 
 describe('leastSquares', () => {
@@ -58,6 +59,7 @@ describe('leastSquares', () => {
       start: [10],
       limits: [unlimited],
       negligible: 1e-24,
+      mostPasses: 200,
     };
     expect(leastSquares(root).parameters[0]).toBeCloseTo(1, 10);
   });
@@ -74,6 +76,7 @@ describe('leastSquares', () => {
       start: [-1.2, 1],
       limits: [unlimited, unlimited],
       negligible: 1e-24,
+      mostPasses: 200,
     });
     expect(status).toBe('converged');
     expect(parameters[0]).toBeCloseTo(1, 10);

@@ -1,0 +1,101 @@
+import { frozen } from '../../frozen.js';
+import { withView } from '../../frozen-with-view.js';
+import { Faults } from '../../input/faults.js';
+import { makeTitration } from '../../titration/make-titration.js';
+import { readSetup } from '../../titration/read-setup.js';
+import type { Titration } from '../../titration/titration.js';
+import { readFixedCarbonDioxide } from '../fit/fit-options.js';
+import { practiceDefaults } from '../practice/practice-options.js';
+import { readReadingColumns } from '../read-reading-columns.js';
+import { readReadingUncertainty } from '../read-reading-uncertainty.js';
+import type { Readings } from '../readings.js';
+import type { ReadingUncertainty } from '../slope-endpoints.js';
+import { coverageNotes } from './coverage.js';
+import type { Diagnosis } from './diagnosis.js';
+import { strongEvidence } from './evidence.js';
+import type { Case } from './fitted-story.js';
+import { type JudgedStory, judgedStories } from './judged-stories.js';
+import { viewDiagnosis } from './view-diagnosis.js';
+
+/** What a diagnosis takes for granted. */
+export interface DiagnosisOptions {
+  /** Standard uncertainties of one pH and of one volume, mL; `practiceDefaults.noise` if left out. */
+  readonly uncertainty?: ReadingUncertainty;
+  /** By which share the sample may differ from what is stated without being wrong; 0.02 if left out. */
+  readonly sampleTolerance?: number;
+}
+
+/** An amount of sample that is off by less is no fault: common practice for a weighed sample of a commercial product. */
+export const diagnosisDefaults = /*#__PURE__*/ frozen({ sampleTolerance: 0.02 } as const);
+
+/**
+ * What went wrong at the bench, from the readings and the titration as it was meant.
+ *
+ * Each story is a small model: the predicted curve with one number free, or two for a bubble, fitted by `fitTitration`'s
+ * method. Stories are ranked by the Bayesian information criterion beside that of a sound bench; the evidence is the
+ * difference. Below 6 the readings look sound; stories within 6 of the best cannot be told apart by these readings, and
+ * `check` says what would.
+ *
+ * One fault at a time: two at once come as the one that explains most. How often it is right on simulated readings stands
+ * in docs/guides/diagnosis.md.
+ *
+ * @param readings - at least eight, as they were written down
+ * @param titration - as it was meant; neither boiled out nor giving off its carbon dioxide
+ * @throws InputError that lists every fault
+ * @example
+ * ```ts
+ * import { makeSolution, reagents, titrate } from 'protolysis';
+ * import { diagnose, simulateReadings } from 'protolysis/measurement';
+ *
+ * const titration = titrate({
+ *   analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] }),
+ *   titrant: makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+ * });
+ * const faults = [{ kind: 'probeOffset', pH: 0.25 }] as const;
+ * const { readings } = simulateReadings(titration, { seed: 4, faults });
+ * diagnose(readings, titration).likely[0]?.kind; // => 'probeOffset'
+ * ```
+ */
+export function diagnose(
+  readings: Readings,
+  titration: Pick<Titration, 'setup'>,
+  options: DiagnosisOptions = {},
+): Diagnosis {
+  const faults = new Faults('diagnose');
+  const given = readReadingColumns(readings, 'readings', faults, { least: 8, rising: false });
+  const asked = faults.object(titration, 'titration', 'a titration as titrate returns it');
+  const setup = readSetup(asked.setup, 'titration.setup', faults);
+  readFixedCarbonDioxide(setup, 'titration.setup', faults);
+  const unread = faults.object(options, 'options', 'options', ['uncertainty', 'sampleTolerance']);
+  const { uncertainty = practiceDefaults.noise, sampleTolerance = diagnosisDefaults.sampleTolerance } =
+    unread;
+  const about: Case = {
+    readings: given,
+    setup,
+    uncertainty: readReadingUncertainty(uncertainty, 'options.uncertainty', faults),
+    sampleTolerance: faults.number(sampleTolerance, 'options.sampleTolerance', 'a share of the sample', {
+      from: 0,
+      to: 0.5,
+    }),
+  };
+  faults.done();
+  const stories = judgedStories(about);
+  const best = stories[0];
+  const sound = !best || best.evidence < strongEvidence;
+  const likely = sound ? [] : stories.filter(({ evidence }) => best.evidence - evidence < strongEvidence);
+  const diagnosis: Diagnosis = {
+    verdict: sound ? 'sound' : 'fault',
+    sentence: sentenceOn(likely),
+    likely,
+    stories,
+    notes: coverageNotes(given, makeTitration(setup).equivalencePoints),
+  };
+  return frozen(withView(diagnosis, viewDiagnosis));
+}
+
+function sentenceOn(likely: readonly JudgedStory[]): string {
+  const [best, ...others] = likely;
+  if (!best) return 'The readings look sound.';
+  if (others.length === 0) return `This explains the readings best: ${best.words}.`;
+  return `These readings cannot tell which of these it is: ${likely.map(({ words }) => words).join('; ')}.`;
+}

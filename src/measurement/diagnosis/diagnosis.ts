@@ -1,0 +1,14 @@
+import type { JudgedStory } from './judged-stories.js';
+
+/** What readings tell of the bench. Plain data: it survives JSON. */
+export interface Diagnosis {
+  readonly verdict: 'sound' | 'fault';
+  /** One sentence. */
+  readonly sentence: string;
+  /** What explains the readings best and, where there are several, what they cannot tell apart; empty where all is sound. */
+  readonly likely: readonly JudgedStory[];
+  /** Every story that was tried, the best first. */
+  readonly stories: readonly JudgedStory[];
+  /** How the readings lie about the equivalence points, and what was not tried. */
+  readonly notes: readonly string[];
+}

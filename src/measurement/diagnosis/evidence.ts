@@ -1,0 +1,22 @@
+/**
+ * By how much a model is better than another, from sums of squares of n readings with k free numbers each:
+ *
+ *   BIC = n·ln(S/n) + k·ln n,   evidence = BIC of the other − BIC                                      (1)
+ *
+ * The scatter is not known beforehand, so S/n stands for it. Readings nearer than a tenth of their uncertainty say no more:
+ * S/n is taken as at least 0.01.
+ *
+ * G. Schwarz, Ann. Statist. 6, 461–464 (1978), doi:10.1214/aos/1176344136.
+ *
+ * @internal
+ */
+export const bicOf = (sum: number, readings: number, free: number): number =>
+  readings * Math.log(Math.max(sum / readings, 0.01)) + free * Math.log(readings);
+
+/**
+ * Evidence above which one model is preferred. R. E. Kass, A. E. Raftery, J. Am. Statist. Assoc. 90, 773–795 (1995),
+ * doi:10.1080/01621459.1995.10476572, from memory: 2 to 6 positive, 6 to 10 strong, more very strong.
+ *
+ * @internal
+ */
+export const strongEvidence = 6;

@@ -1,0 +1,79 @@
+import { Faults } from '../../input/faults.js';
+import { numberAt } from '../../solver/number-at.js';
+import type { ReadSetup } from '../../titration/read-setup.js';
+import { chemistryOf } from '../fit/chemistry.js';
+import { fitCovariance } from '../fit/fit-covariance.js';
+import { type FitParameter, fitParameters } from '../fit/fit-parameters.js';
+import type { FreeParameter } from '../fit/free-parameter.js';
+import { searchFit } from '../fit/search-fit.js';
+import type { Readings } from '../readings.js';
+import type { ReadingUncertainty } from '../slope-endpoints.js';
+
+/** What a diagnosis rests on. @internal */
+export interface Case {
+  readonly readings: Readings;
+  readonly setup: ReadSetup;
+  readonly uncertainty: ReadingUncertainty;
+  /** By which share the sample may differ from what is stated without being wrong. */
+  readonly sampleTolerance: number;
+}
+
+/** A model fitted to the readings of a case. @internal */
+export interface FittedStory {
+  /** Least sum of squared distances. */
+  readonly sum: number;
+  /** Of the story's own parameter: as the set-up has it, as found, and by how much it may be off. */
+  readonly expected: number;
+  readonly value: number;
+  readonly deviation: number | null;
+}
+
+/**
+ * Fits the set-up with one parameter free, or none, from several starts, and keeps the nearest. The amount of sample is
+ * free within its tolerance, in every story alike, and beyond it where it is the story.
+ *
+ * @internal
+ */
+export function fittedStory(
+  { readings, setup, uncertainty, sampleTolerance }: Case,
+  free: FreeParameter | null,
+  starts: readonly number[],
+): FittedStory {
+  const own = free === null ? [] : parametersOf([free], setup);
+  const sample = free === 'analyteAmount' ? [] : sampleWithin(setup, sampleTolerance);
+  const parameters = [...own, ...sample];
+  const chemistry = chemistryOf(setup, parameters);
+  const usual = parameters.map(({ start }) => start);
+  const expected = usual[0] ?? 0;
+  const searches = (own.length === 0 ? [usual] : starts.map((at) => [at, ...usual.slice(1)])).map((start) =>
+    searchFit(readings, chemistry, uncertainty, { start, mostPasses }),
+  );
+  const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
+  const scatter = Math.sqrt(best.sum / Math.max(1, readings.mL.length - parameters.length));
+  const [deviation = null] = parameters.length === 0 ? [] : fitCovariance(best.jacobian).deviations;
+  return {
+    sum: best.sum,
+    expected,
+    value: own.length === 0 ? expected : numberAt(best.parameters, 0),
+    deviation: deviation === null ? null : deviation * scatter,
+  };
+}
+
+/** A story that takes longer to fit is none. */
+const mostPasses = 40;
+
+function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonly FitParameter[] {
+  const faults = new Faults('diagnose');
+  const parameters = fitParameters(free, setup, 'titration', faults);
+  faults.done();
+  return parameters;
+}
+
+function sampleWithin(setup: ReadSetup, tolerance: number): readonly FitParameter[] {
+  if (tolerance === 0 || !setup.analyte.contents.some(({ mmol }) => mmol > 0)) return [];
+  return parametersOf(['analyteAmount'], setup).map((parameter) => ({
+    ...parameter,
+    from: parameter.start * (1 - tolerance),
+    to: parameter.start * (1 + tolerance),
+  }));
+}

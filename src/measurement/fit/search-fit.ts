@@ -1,0 +1,32 @@
+import type { Readings } from '../readings.js';
+import type { ReadingUncertainty } from '../slope-endpoints.js';
+import type { Chemistry } from './chemistry.js';
+import { type Residuals, residualsAt } from './fit-residuals.js';
+import { type LeastSquaresProblem, type LeastSquaresResult, leastSquares } from './least-squares.js';
+
+/** A search that ended, with the pH of the curve beside each reading. @internal */
+export type FoundFit = LeastSquaresResult<Residuals>;
+
+/** Where a search starts, how far it may go, and how long. @internal */
+interface FitSearch extends Pick<LeastSquaresProblem<Residuals>, 'limits' | 'mostPasses'> {
+  readonly start: readonly number[];
+}
+
+/** The parameters of the curve that is nearest to readings, from a start. @internal */
+export function searchFit(
+  readings: Readings,
+  chemistry: Chemistry,
+  uncertainty: ReadingUncertainty,
+  { start, limits, mostPasses }: FitSearch,
+): FoundFit {
+  return leastSquares({
+    at: (values) => residualsAt(chemistry, readings, uncertainty, values),
+    start,
+    limits,
+    negligible: negligibleDistance ** 2 * readings.mL.length,
+    mostPasses,
+  });
+}
+
+/** Of its standard uncertainty: a reading as near as this is on the curve. */
+const negligibleDistance = 1e-9;
