@@ -44,6 +44,12 @@ export {
 export type { FitOptions } from './measurement/fit/fit-options.js';
 export { fitTitration } from './measurement/fit/fit-titration.js';
 export type { FreeParameter } from './measurement/fit/free-parameter.js';
+export {
+  type SimulateFitsOptions,
+  type SimulatedFits,
+  type SimulatedParameter,
+  simulateFits,
+} from './measurement/fit/simulate-fits.js';
 export type { RunsTest } from './measurement/fit/runs-test.js';
 export type {
   FittedEquivalencePoint,
@@ -68,6 +74,8 @@ export { type PracticeData, simulateReadings } from './measurement/practice/simu
 export { type DiagnosisOptions, diagnose, diagnosisDefaults } from './measurement/diagnosis/diagnose.js';
 export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
 export type { JudgedStory } from './measurement/diagnosis/judged-stories.js';
+
+export type { LongWork } from './measurement/long-work.js';
 
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';

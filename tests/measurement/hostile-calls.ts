@@ -128,6 +128,9 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
     [inputs, product, { level: 0.9, sensitivities: { molar: 0.1, mL: 0.1 } }],
     [{ molar: budget, mL: 25 }, product],
   ],
+  simulateFits: [
+    [readings, { titration, free: ['analyteAmount'] }, { runs: 100, seed: 3, signal: { aborted: false } }],
+  ],
   // onProgress is the caller's own: what it throws is passed on, and tests/measurement/uncertainty meets it
   propagateDistributions: [
     [inputs, product, { draws: 1000, seed: 3, level: 0.9, signal: { aborted: false } }],
@@ -187,7 +190,10 @@ export const exported = Object.entries(measurement)
   .filter((entry): entry is [string, Call & never] => typeof entry[1] === 'function')
   .filter(([name]) => !classes.includes(name)) as [string, Call][];
 
-/** The same as a list, of those that answer at once: propagateDistributions promises, and a simulation takes its time. */
+/** Those that promise: a simulation takes its time. */
+const promising = ['propagateDistributions', 'simulateFits'];
+
+/** The same as a list, of those that answer at once. */
 export const measurementCalls: readonly PublicCall[] = exported
-  .filter(([name]) => name !== 'propagateDistributions')
+  .filter(([name]) => !promising.includes(name))
   .map(([name, call]) => ({ name: `measurement ${name}`, call, examples: good[name] ?? [] }));

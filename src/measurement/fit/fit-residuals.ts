@@ -16,6 +16,8 @@ import { emptyResponse } from './response.js';
 export interface Residuals extends Linearised {
   /** The pH shown there. */
   readonly onCurve: readonly number[];
+  /** The total that would have been read there, mL. */
+  readonly totals: readonly number[];
 }
 
 /**
@@ -39,6 +41,7 @@ export function residualsAt(
   const residuals = new Float64Array(mL.length);
   const jacobian = new Matrix(mL.length, parameters.length);
   const onCurve: number[] = [];
+  const totals: number[] = [];
   for (const [i, distortion] of distortionsAt(parameters, readings, values).entries()) {
     const { slope, offset, lag, before } = distortion;
     const shownAt = (delivered: number): Shown => {
@@ -51,6 +54,7 @@ export function residualsAt(
     respond(near.mL, response, true);
     residuals[i] = near.distance;
     onCurve.push(near.pH);
+    totals.push(distortion.isFirst ? 0 : near.mL - distortion.poured);
     const settled = 1 - lag;
     for (let j = 0; j < parameters.length; j += 1) {
       const { moves } = parameters[j] as FitParameter;
@@ -65,5 +69,5 @@ export function residualsAt(
       jacobian.set(i, j, -moved);
     }
   }
-  return { residuals, jacobian, onCurve };
+  return { residuals, jacobian, onCurve, totals };
 }

@@ -3,25 +3,21 @@ import { Faults } from '../../input/faults.js';
 import { numberAt } from '../../solver/number-at.js';
 import { sum } from '../../solver/sum.js';
 import type { Estimate } from '../estimate.js';
+import { inSlices, type LongWork, readLongWork } from '../long-work.js';
 import { randomFrom, seedLimits } from '../statistics/random.js';
 import { levelLimits, type Model } from './budget.js';
 import { drawOf } from './draw.js';
 import type { InputQuantity, Measured } from './input-quantity.js';
-import { pause } from './pause.js';
 import { readInputs, readModel } from './uncertainty-budget.js';
 
 /** How often to draw, from which seed, and who is told. */
-export interface SimulationOptions {
+export interface SimulationOptions extends LongWork {
   /** 1000 to 1e7; 200 000 if left out. */
   readonly draws?: number;
   /** A whole number; 1 if left out. The same seed gives the same result to the last bit, on every machine. */
   readonly seed?: number;
   /** Of the coverage interval; 0.95 if left out. */
   readonly level?: number;
-  /** Told now and then which share is done, 0 to 1. */
-  readonly onProgress?: (done: number) => void;
-  /** An `AbortSignal`. Once it is aborted the promise is rejected with its reason. */
-  readonly signal?: { readonly aborted: boolean; readonly reason?: unknown };
 }
 
 /** The distribution of a result, from draws of its inputs. Plain data: it survives JSON. */
@@ -84,54 +80,28 @@ function readOptions(value: unknown, faults: Faults) {
     ...simulationDefaults,
     ...faults.object(value, 'options', 'options', keys),
   } as Readonly<Record<string, unknown>>;
-  if (onProgress !== undefined && typeof onProgress !== 'function')
-    faults.add('wrong-type', 'options.onProgress', 'a function of the share that is done', onProgress);
-  if (signal !== undefined && abortedOf(signal) === undefined)
-    faults.add('wrong-type', 'options.signal', 'an AbortSignal', signal);
   return {
     draws: faults.number(draws, 'options.draws', 'a number of draws', { from: 1000, to: 1e7, integer: true }),
     seed: faults.number(seed, 'options.seed', 'a seed', seedLimits),
     level: faults.number(level, 'options.level', 'a share', levelLimits),
-    onProgress: onProgress as SimulationOptions['onProgress'],
-    signal: signal as SimulationOptions['signal'],
+    work: readLongWork({ onProgress, signal }, 'options', faults),
   };
 }
-
-/** Whether a signal is aborted; undefined where it is no signal. */
-function abortedOf(signal: unknown): boolean | undefined {
-  try {
-    const { aborted } = signal as { readonly aborted: unknown };
-    return typeof aborted === 'boolean' ? aborted : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-/** ms of work at a stretch. */
-const slice = 20;
 
 async function simulated(
   inputs: Readonly<Record<string, InputQuantity>>,
   model: Model,
-  { draws, seed, level, onProgress, signal }: Settings,
+  { draws, seed, level, work }: Settings,
 ): Promise<PropagatedDistribution> {
   const random = randomFrom(seed);
   const drawn = Object.entries(inputs).map(([name, input]) => ({ name, draw: drawOf(input, random) }));
   const results = new Float64Array(draws);
-  let since = Date.now();
-  for (let k = 0; k < draws; k += 1) {
-    if (Date.now() - since > slice || k === 0) {
-      onProgress?.(k / draws);
-      await pause();
-      if (signal?.aborted) throw signal.reason;
-      since = Date.now();
-    }
+  await inSlices(draws, work, (k) => {
     const values = Object.fromEntries(drawn.map(({ name, draw }) => [name, draw()]));
     const result = model(values);
     if (!Number.isFinite(result)) refuse(values, model);
     results[k] = result;
-  }
-  onProgress?.(1);
+  });
   return frozen({ ...summaryOf(results.sort(), level), draws, seed, notes: notesOn(inputs) });
 }
 

@@ -28,6 +28,17 @@ const rows = [...new Set(tried.map(({ fault }) => fault))].map((fault) => {
     'else mostly': most[0] ?? '',
   };
 });
-const columns = { fault: 'text', told: 0, first: 0, names: 2, small: 0, middle: 0, large: 0, 'else mostly': 'text' } as const;
+const columns = {
+  fault: 'text',
+  told: 0,
+  first: 0,
+  names: 2,
+  small: 0,
+  middle: 0,
+  large: 0,
+  'else mostly': 'text',
+} as const;
 console.log(tabulate(rows, columns));
-console.log(`${runs} runs of each; a diagnosis took ${(tried.reduce((sum, { ms }) => sum + ms, 0) / tried.length).toFixed(0)} ms on average`);
+console.log(
+  `${runs} runs of each; a diagnosis took ${(tried.reduce((sum, { ms }) => sum + ms, 0) / tried.length).toFixed(0)} ms on average`,
+);
