@@ -98,7 +98,7 @@ export function confusion(
   });
 }
 
-export const kinds = Object.keys(draws) as readonly BenchFaultKind[];
+const kinds = Object.keys(draws) as readonly BenchFaultKind[];
 const systems = Object.keys(titrations) as readonly System[];
 const plans = Object.fromEntries(
   systems.map((system) => [system, planAdditions(titrations[system]).mL]),
