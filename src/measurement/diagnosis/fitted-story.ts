@@ -6,8 +6,8 @@ import { fitCovariance } from '../fit/fit-covariance.js';
 import { type FitParameter, fitParameters } from '../fit/fit-parameters.js';
 import type { FreeParameter } from '../fit/free-parameter.js';
 import { searchFit } from '../fit/search-fit.js';
+import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
-import type { ReadingUncertainty } from '../slope-endpoints.js';
 
 /** What a diagnosis rests on. @internal */
 export interface Case {

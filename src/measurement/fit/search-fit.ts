@@ -1,5 +1,5 @@
+import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
-import type { ReadingUncertainty } from '../slope-endpoints.js';
 import type { Chemistry } from './chemistry.js';
 import { type Residuals, residualsAt } from './fit-residuals.js';
 import { type LeastSquaresProblem, type LeastSquaresResult, leastSquares } from './least-squares.js';
