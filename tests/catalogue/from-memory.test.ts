@@ -46,5 +46,7 @@ test('the comments that quote from memory are these', () => {
     'src/indicator/bands-of-name.ts',
     'src/indicator/colour-channels.ts',
     'src/indicator/rank-by-sight.ts',
+    'src/measurement/diagnosis/evidence.ts', // how much evidence is called strong
+    'src/measurement/fit/simulate-fits.ts', // the chapter on the parametric bootstrap
   ]);
 });

@@ -46,8 +46,8 @@ export interface SimulatedFits {
  * Runs in slices of about 20 ms, so that a page stays alive; ten thousand fits of sixty readings are half a minute to a
  * few minutes of one core.
  *
- * Source: B. Efron, R. J. Tibshirani, An Introduction to the Bootstrap (1993), section 6.5 (parametric bootstrap), from
- * memory.
+ * Source: B. Efron, R. J. Tibshirani, An Introduction to the Bootstrap (1993), on the parametric bootstrap: the chapter
+ * is quoted from memory.
  *
  * @throws InputError that lists every fault, at once
  * @example
