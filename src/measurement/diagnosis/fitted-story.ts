@@ -46,7 +46,7 @@ export function fittedStory(
   const usual = parameters.map(({ start }) => start);
   const expected = usual[0] ?? 0;
   const searches = (own.length === 0 ? [usual] : starts.map((at) => [at, ...usual.slice(1)])).map((start) =>
-    searchFit(readings, chemistry, uncertainty, { start, mostPasses }),
+    searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses }),
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
   const scatter = Math.sqrt(best.sum / Math.max(1, readings.mL.length - parameters.length));

@@ -1,5 +1,5 @@
-import type { Readings } from '../readings.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
+import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
 import type { FitParameter } from './fit-parameters.js';
 import { type FoundFit, searchFit } from './search-fit.js';

@@ -6,6 +6,7 @@ import { readReadingColumns } from '../read-reading-columns.js';
 import type { Readings } from '../readings.js';
 import { type Random, randomFrom, seedLimits } from '../statistics/random.js';
 import { chemistryOf } from './chemistry.js';
+import { findFit } from './find-fit.js';
 import { type FitOptions, readFitOptions } from './fit-options.js';
 import { type FoundFit, searchFit } from './search-fit.js';
 
@@ -89,12 +90,8 @@ export function simulateFits(
   faults.done();
 
   const chemistry = chemistryOf(how.setup, how.parameters);
-  const search = (drawn: Readings, start: readonly number[]) =>
-    searchFit(drawn, chemistry, how.uncertainty, { start, mostPasses: 200 });
-  const best = search(
-    given,
-    how.parameters.map((parameter) => parameter.start),
-  );
+  const best = findFit(given, chemistry, how.uncertainty);
+  const search = { start: [...best.parameters], limits: how.parameters, mostPasses: 200 };
   const freedom = given.mL.length - how.free.length;
   const scatter = how.scatter === 'known' ? 1 : Math.sqrt(best.sum / freedom);
   const errors = { pH: how.uncertainty.pH * scatter, mL: how.uncertainty.mL * scatter };
@@ -102,7 +99,7 @@ export function simulateFits(
   const columns = how.parameters.map(() => new Float64Array(count));
   let unconverged = 0;
   return inSlices(count, work, (k) => {
-    const found = search(drawnAbout(best, errors, random), [...best.parameters]);
+    const found = searchFit(drawnAbout(best, errors, random), chemistry, how.uncertainty, search);
     if (found.status !== 'converged') unconverged += 1;
     for (const [j, column] of columns.entries()) column[k] = numberAt(found.parameters, j);
   }).then(() =>
