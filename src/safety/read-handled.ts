@@ -50,6 +50,8 @@ export interface HandledParts {
 export function readHandled(value: unknown, path: string, faults: Faults): HandledParts {
   const unread = faults.object(value, path, 'a reagent, a protolyte, an indicator or a solution');
   const here = (key: string) => at(path, key);
+  // before anything else: a mixed indicator has parts, as a recipe has
+  if (unread.transition !== undefined) return { ...nothing, bottles: [readIndicator(unread, path, faults)] };
   if (unread.contents !== undefined) return readContents(unread, path, faults);
   if (unread.setup !== undefined) {
     const setup = faults.object(unread.setup, here('setup'), 'a setup { analyte, titrant }');
@@ -61,9 +63,7 @@ export function readHandled(value: unknown, path: string, faults: Faults): Handl
     const solution = faults.object(unread.solution, here('solution'), 'a solution');
     return readContents(solution, here('solution'), faults);
   }
-  const isProtolyte = unread.steps !== undefined;
-  const isIndicator = unread.transition !== undefined;
-  const readOne = isIndicator ? readIndicator : isProtolyte ? readProtolyte : readReagent;
+  const readOne = unread.steps === undefined ? readReagent : readProtolyte;
   return { ...nothing, bottles: [readOne(unread, path, faults)] };
 }
 

@@ -18,6 +18,13 @@ const { hydrochloricAcid, sodiumCarbonate, sodiumChloride, sodiumHydroxide } = r
 const sample = { mL: 50, contents: [{ reagent: sodiumCarbonate, mmol: 2 }] };
 const titrant = { mL: 1000, contents: [{ reagent: hydrochloricAcid, mmol: 100 }] };
 
+test('of any indicator of the catalogue are its own, of a mixed one too', () => {
+  for (const indicator of Object.values(indicators))
+    expect(cautionsOf(indicator).slice(0, 1)).toEqual([
+      indicator.hazard === undefined ? lastCaution : `${indicator.name}: ${indicator.hazard}`,
+    ]);
+});
+
 test('each caution once, with the name of what it is about, and the deferring line last', () => {
   const cautions = cautionsOf([sample, titrant, sodiumCarbonate]);
   expect(cautions).toEqual([
