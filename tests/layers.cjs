@@ -16,6 +16,7 @@ const order = [
   'measurement',
   'output',
   'plot',
+  'handout',
 ];
 const ground = '^src/(bibliography|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';

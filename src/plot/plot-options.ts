@@ -43,7 +43,7 @@ export function readPlotOptions(value: unknown, more: readonly string[], faults:
         ? plotDefaults.width
         : faults.number(unread.width, 'options.width', 'a width in px', plotLimits.width),
     title: unread.title === undefined ? null : faults.text(unread.title, 'options.title', 'a title'),
-    words: readWords(unread.words, faults),
+    words: readWords(unread.words, 'options.words', faults),
     unread,
   };
 }

@@ -70,13 +70,11 @@ export const say = (text: string, values: Readonly<Record<string, string | numbe
   );
 
 /** Reads words from a caller's value, noting every fault; those that are left out are the library's own. @internal */
-export function readWords(value: unknown, faults: Faults): PlotWords {
+export function readWords(value: unknown, path: string, faults: Faults): PlotWords {
   const keys = Object.keys(plotWords);
-  const unread = value === undefined ? {} : faults.object(value, 'options.words', 'words to replace', keys);
+  const unread = value === undefined ? {} : faults.object(value, path, 'words to replace', keys);
   const given = Object.entries(unread).flatMap(([key, text]) =>
-    text === undefined || !keys.includes(key)
-      ? []
-      : [[key, faults.text(text, `options.words.${key}`, 'a text')]],
+    text === undefined || !keys.includes(key) ? [] : [[key, faults.text(text, `${path}.${key}`, 'a text')]],
   );
   return { ...plotWords, ...Object.fromEntries(given) };
 }

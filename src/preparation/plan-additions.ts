@@ -91,11 +91,14 @@ export function planAdditions(
 ): AdditionPlan {
   const faults = new Faults('planAdditions');
   const read = readSetupOf(titration, faults);
-  const how = readOptions(options, faults);
+  const how = readAdditionOptions(options, 'options', faults);
   faults.done();
+  return planOf(makeTitration(read), how, faults);
+}
 
-  const expected = makeTitration(read);
-  const end = how.upTo ?? usualLastVolume(expected.equivalencePoints, read.analyte);
+/** The schedule of a titration by options that have been read. @internal */
+export function planOf(expected: Titration, how: How, faults: Faults): AdditionPlan {
+  const end = how.upTo ?? usualLastVolume(expected.equivalencePoints, expected.setup.analyte);
   const steps = Math.round(end / how.fine);
   if (steps < 1)
     faults.add(
@@ -116,28 +119,29 @@ export function planAdditions(
   return frozen(scheduleOf((step) => expected.pHAt(volumeOf(step, how.fine)), steps, lastPoint, how));
 }
 
-type How = ReturnType<typeof readOptions>;
+type How = ReturnType<typeof readAdditionOptions>;
 
-function readOptions(value: unknown, faults: Faults) {
+/** Reads how a titration is gone through, noting every fault. @internal */
+export function readAdditionOptions(value: unknown, path: string, faults: Faults) {
   const keys = [...Object.keys(additionDefaults), 'upTo'];
-  const unread = faults.object(value, 'options', `options { ${keys.join(', ')} }`, keys);
+  const unread = faults.object(value, path, `options { ${keys.join(', ')} }`, keys);
   const read = (key: keyof typeof additionDefaults, what: string, limits: object): number =>
     unread[key] === undefined
       ? additionDefaults[key]
-      : faults.number(unread[key], at('options', key), what, limits);
+      : faults.number(unread[key], at(path, key), what, limits);
   const volume = { from: 1e-4, to: 1e4 };
   const seconds = { from: 0, to: 3600 };
   const fine = read('fine', 'a volume in mL', volume);
   const coarse = read('coarse', 'a volume in mL', volume);
   const perCoarse = Math.round(coarse / fine);
   if (!faults.any && !(perCoarse >= 1 && Math.abs(coarse / fine - perCoarse) < 1e-9))
-    faults.add('conflict', 'options.coarse', `a whole number of fine additions of ${fine} mL`, coarse);
+    faults.add('conflict', at(path, 'coarse'), `a whole number of fine additions of ${fine} mL`, coarse);
   const upTo =
     unread.upTo === undefined
       ? null
-      : faults.number(unread.upTo, 'options.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+      : faults.number(unread.upTo, at(path, 'upTo'), 'a volume in mL', { above: 0, to: titrationLimits.mL });
   if (!faults.any && upTo !== null && upTo < fine)
-    faults.add('conflict', 'options.upTo', `no less than one fine addition of ${fine} mL`, upTo);
+    faults.add('conflict', at(path, 'upTo'), `no less than one fine addition of ${fine} mL`, upTo);
   return {
     fine,
     coarse,

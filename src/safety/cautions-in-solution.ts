@@ -8,9 +8,10 @@ import { capitalised } from './print-hazard.js';
  * lowest that it is below. A mL of solution counts as a gram, so that the share by mass of a dense acid comes out too
  * high and that of ammonia a little too low (2 % at its limit). Reagents with cautions of one kind are not added up.
  *
+ * @param amounts - whether the concentration is told; where it is to be found by titration, it is not
  * @internal
  */
-export const cautionsInSolution = ({ mL, contents }: Solution): readonly string[] =>
+export const cautionsInSolution = ({ mL, contents }: Solution, amounts = true): readonly string[] =>
   contents.flatMap(({ reagent, mmol }) => {
     const { name, hazard, molarMass } = reagent;
     if (!(mmol > 0)) return [];
@@ -18,7 +19,9 @@ export const cautionsInSolution = ({ mL, contents }: Solution): readonly string[
       return cautionsOfBottle(reagent);
     const molar = mmol / mL;
     const percent = (molar * molarMass) / 10;
-    const label = `${name}, ${rounded(molar, 3)} mol/L (about ${rounded(percent, 2)} % by mass)`;
+    const label = amounts
+      ? `${name}, ${rounded(molar, 3)} mol/L (about ${rounded(percent, 2)} % by mass)`
+      : name;
     const concern = percent >= concernPercent ? concernOf(reagent) : [];
     const reachedLimit = hazard.limits.find((limit) => percent >= limit.percent);
     if (reachedLimit) return [`${label}: ${capitalised(reachedLimit.effect)}. ${hazard.words}`, ...concern];

@@ -3,7 +3,7 @@ import { Faults } from '../input/faults.js';
 import { isList } from '../input/safe-read.js';
 import { cautionsInSolution } from './cautions-in-solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
-import { gasesOf } from './gases-from.js';
+import { type GasSetFree, gasesOf } from './gases-from.js';
 import { type Handled, joined, readHandled } from './read-handled.js';
 import { worstOfEach } from './worst-of-each.js';
 
@@ -43,7 +43,32 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
   faults.done();
 
   const { bottles, liquids, mixtures } = joined(read);
-  const ofEach = [...bottles.flatMap(cautionsOfBottle), ...liquids.flatMap(cautionsInSolution)];
+  const ofEach = [
+    ...bottles.flatMap(cautionsOfBottle),
+    ...liquids.flatMap((liquid) => cautionsInSolution(liquid)),
+  ];
   const gases = worstOfEach(mixtures.flatMap(gasesOf));
   return frozen([...new Set([...ofEach, ...gases.map(({ caution }) => caution)]), lastCaution]);
+}
+
+/**
+ * The same for what is to be found by titration: no concentration is told, and of a gas its advice alone.
+ *
+ * @param sayGas - the caution for a gas
+ * @internal
+ */
+export function cautionsWithoutAmounts(
+  handled: readonly Handled[],
+  sayGas: (gas: GasSetFree) => string,
+): readonly string[] {
+  const faults = new Faults('cautionsOf');
+  const { bottles, liquids, mixtures } = joined(
+    handled.map((one, index) => readHandled(one, `handled[${index}]`, faults)),
+  );
+  faults.done();
+  const ofEach = [
+    ...bottles.flatMap(cautionsOfBottle),
+    ...liquids.flatMap((liquid) => cautionsInSolution(liquid, false)),
+  ];
+  return [...new Set([...ofEach, ...worstOfEach(mixtures.flatMap(gasesOf)).map(sayGas)])];
 }

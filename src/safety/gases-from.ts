@@ -27,6 +27,8 @@ export interface GasSetFree {
   readonly fromAtm: number | null;
   /** What to say of it. */
   readonly caution: string;
+  /** What it does and what to do, without numbers. */
+  readonly advice: string;
   readonly sources: readonly Source[];
 }
 
@@ -94,6 +96,7 @@ const chloraminesAt = (pH: PH): GasSetFree => ({
   atm: null,
   fromAtm: null,
   caution: 'Chloramines form from hypochlorite and ammonium at any pH. They are toxic: never mix the two.',
+  advice: 'They are toxic: never mix hypochlorite and ammonium.',
   sources: [{ kind: 'commonPractice', note: 'bleach is never mixed with ammonia' }],
 });
 
@@ -107,7 +110,18 @@ function setFree(gas: Gas, molar: number, { pH }: Equilibrium, more: readonly So
   if (!(atm > fromAtm)) return [];
   const subject = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
   const caution = `${subject} can escape at pH ${fixed(pH, 1)}: the air at rest over the solution would hold ${inWords(atm)}, and this caution begins at ${inWords(fromAtm)}. ${words}`;
-  return [{ name, pH, molar, atm, fromAtm, caution, sources: [limitSource, solubilitySource, ...more] }];
+  return [
+    {
+      name,
+      pH,
+      molar,
+      atm,
+      fromAtm,
+      caution,
+      advice: words,
+      sources: [limitSource, solubilitySource, ...more],
+    },
+  ];
 }
 
 /** To one digit: the constants and the air over a beaker are known no better. */

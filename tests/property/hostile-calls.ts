@@ -1,5 +1,6 @@
 import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
+import * as handout from 'protolysis/handout';
 import * as plot from 'protolysis/plot';
 
 const { acids, indicators, reagents } = protolysis;
@@ -323,6 +324,28 @@ export const plots: typeof good = {
   ],
 };
 
+/** Of the page for the bench. */
+export const handouts: typeof good = {
+  makeHandout: [
+    [
+      drawn,
+      {
+        audience: 'instructor',
+        paper: 'letter',
+        title: 'a title',
+        purpose: 'a purpose',
+        sample: { name: 'powder', grams: 0.2 },
+        steps: ['a step'],
+        indicators: [indicator],
+        additions: { coarse: 1, fine: 0.5, maxStep: 1, upTo: 30, settle: 10, handling: 10, burette: 25 },
+        buffer: { solution, add: base, drops: 3, dropSize: 0.04, steps: ['a step'] },
+        words: { title: 'other', checks: ['a check'], picture: { pH: 'acidity' } },
+      },
+    ],
+    [drawn, { indicators: [indicator, mixed], words: { pointColumns: ['a', 'b', 'c'] } }],
+  ],
+};
+
 /** The same for each method of a titration. */
 export const goodForTitration: Record<string, readonly (readonly unknown[])[]> = {
   pHAt: [[5]],
@@ -341,7 +364,7 @@ const classes = ['InputError'];
 const functionsOf = (holder: object): [string, Call][] =>
   Object.entries(holder).filter((entry): entry is [string, Call] => typeof entry[1] === 'function');
 /** The entries that are met here; `exact` and `measurement` have such a file of their own. */
-export const entries = { index: protolysis, acids, reagents, indicators, colour, plot };
+export const entries = { index: protolysis, acids, reagents, indicators, colour, plot, handout };
 export const exported = Object.values(entries)
   .flatMap(functionsOf)
   .filter(([name]) => !classes.includes(name));
@@ -357,7 +380,7 @@ export const calls: readonly PublicCall[] = [
   ...exported.map(([name, call]) => ({
     name,
     call: name === 'findById' ? answers(call) : call,
-    examples: { ...good, ...buffers, ...plots }[name] ?? [],
+    examples: { ...good, ...buffers, ...plots, ...handouts }[name] ?? [],
   })),
   ...methods.map(([name, call]) => ({
     name: `titration.${name}`,

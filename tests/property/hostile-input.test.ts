@@ -13,6 +13,7 @@ import {
   exported,
   good,
   goodForTitration,
+  handouts,
   methods,
   plots,
   titration,
@@ -24,7 +25,7 @@ test('every function that any entry exports, and every method of a titration, is
     Object.keys(JSON.parse(read('package.json')).tsup.entry).sort(),
   );
   expect(exported.map(([name]) => name).sort()).toEqual(
-    Object.keys({ ...good, ...buffers, ...plots }).sort(),
+    Object.keys({ ...good, ...buffers, ...plots, ...handouts }).sort(),
   );
   expect(methods.map(([name]) => name).sort()).toEqual(Object.keys(goodForTitration).sort());
 });

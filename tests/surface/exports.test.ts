@@ -439,6 +439,19 @@ const surface: Record<string, readonly string[]> = {
     'type SpeciesPicture',
     'type TitrationPicture',
   ],
+  handout: [
+    'InputError',
+    'handoutDefaults',
+    'handoutLimits',
+    'handoutWords',
+    'makeHandout',
+    'type HandoutBuffer',
+    'type HandoutOptions',
+    'type HandoutSample',
+    'type HandoutWords',
+    'type Issue',
+    'type IssueCode',
+  ],
 };
 
 /** What `export *` takes from a file of a catalogue. */

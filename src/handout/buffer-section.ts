@@ -1,0 +1,32 @@
+import { say } from '../plot/words.js';
+import { fixed, toDigits } from '../print-number.js';
+import type { Solution } from '../solution/solution.js';
+import type { Answers } from './answers.js';
+import type { ReadHandout } from './handout-options.js';
+import { grid, list, type Markup, own, paragraph, section } from './markup.js';
+
+/** What a buffer does beside water, drop by drop. @internal */
+export function bufferSection({ buffer, words }: ReadHandout, answers: Answers | null): Markup {
+  if (!buffer) return own('');
+  const drops = Array.from({ length: buffer.drops + 1 }, (_, drop) => drop);
+  const columns = [answers?.response?.pH, answers?.response?.water];
+  const [counted = '', ...names] = words.bufferLines;
+  const lines = columns.map((pHs, k) => [
+    names[k] ?? '',
+    ...drops.map((drop) => (pHs ? fixed(pHs[drop] ?? Number.NaN, 2) : '')),
+  ]);
+  return section(words.bufferHeading, [
+    list(buffer.steps, 'ol'),
+    paragraph(
+      say(words.buffer, {
+        mL: toDigits(buffer.solution.mL, 3),
+        add: namesIn(buffer.add),
+        dropSize: buffer.dropSize,
+      }),
+    ),
+    grid([counted, ...drops.map(String)], lines, answers ? 'grid answer' : 'grid'),
+  ]);
+}
+
+const namesIn = ({ name, contents }: Solution): string =>
+  contents.map(({ reagent }) => reagent.name).join(' + ') || (name ?? '–');
