@@ -62,9 +62,13 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
   pHFromPotential: [[line, 100, { celsius: 25 }]],
   settlingError: [[{ change: 2, timeConstant: 3 }, { seconds: 10 }]],
   settlingWait: [[{ change: 2, timeConstant: 3 }, { error: 0.01 }]],
+  // of increments: one story to fit, where totals have forty
   diagnose: [
-    [readings, titration, { uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.01 }],
-    [{ ...readings, mL: [0, 0.5, 0.5, 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.5] }, titration],
+    [
+      { ...readings, mL: [0, 0.5, 0.5, 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.5] },
+      titration,
+      { uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.01 },
+    ],
   ],
   fitTitration: [
     [readings, { titration, free: ['analyteAmount', 'probeOffset'], uncertainty: { pH: 0.01, mL: 0.02 } }],
