@@ -39,7 +39,7 @@ function typesetMath(/** @type {any} */ parser) {
 export function load(/** @type {import('typedoc').Application} */ app) {
   // Not before the options are read, since reading them sets all anew.
   app.on(Application.EVENT_BOOTSTRAP_END, () => {
-    const entries = ['index', 'measurement', 'plot', 'exact'].map((name) =>
+    const entries = ['index', 'measurement', 'plot', 'handout', 'exact'].map((name) =>
       readFileSync(`src/${name}.ts`, 'utf8'),
     );
     const questions = entries.flatMap((text) => [...questionsOf(text).values()]);
