@@ -18,7 +18,8 @@ const order = [
   'plot',
   'handout',
 ];
-const ground = '^src/(bibliography|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
+const ground =
+  '^src/(bibliography|capitalised|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';
 
 const leftToRight = order.slice(0, -1).map((folder, i) => ({

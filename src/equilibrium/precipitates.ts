@@ -1,3 +1,4 @@
+import { capitalised } from '../capitalised.js';
 import { carbonic } from '../catalogue/acids/inorganic.js';
 import { bariumHydroxide, calciumHydroxide, potassiumPerchlorate } from '../catalogue/sparingly-soluble.js';
 import { fixed } from '../print-number.js';
@@ -68,5 +69,5 @@ function excessOf({ forms, log10K, of }: SparinglySoluble, found: ReadonlyMap<st
 /** One sentence on a solid. @internal */
 export function noteOnSolid({ solid: { name }, excess }: Precipitate, where = ''): string {
   const times = excess < 3 ? Number((10 ** excess).toPrecision(2)) : `10^${fixed(excess, 0)}`;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} may precipitate${where}: its ions multiply to ${times} times what they do where it is saturated, at 25 °C. All of it counts as dissolved here.`;
+  return `${capitalised(name)} may precipitate${where}: its ions multiply to ${times} times what they do where it is saturated, at 25 °C. All of it counts as dissolved here.`;
 }

@@ -1,6 +1,7 @@
 import type { Decimal } from 'decimal.js';
 import { frozen } from '../frozen.js';
 import { numberAt } from '../solver/number-at.js';
+import { isOfIncrements } from './increments.js';
 import type { ReadingFinding } from './reading-report.js';
 
 /** A line that holds numbers, as typed. @internal */
@@ -37,12 +38,9 @@ export function areSwapped(rows: readonly Row[]): boolean {
   return volumeLike && first.every(isPH) && !(rises(first) && first[0]?.isZero());
 }
 
-/** Whether what was added each time stands where totals should: at least half of the steps do not rise. @internal */
-export function areIncrements(rows: readonly Row[]): boolean {
-  const column = rows.map(({ mL }) => mL);
-  if (column.length < 4 || !column.every((value) => value.gte(0))) return false;
-  return 2 * risingSteps(column) <= column.length - 1;
-}
+/** Whether what was added each time stands where totals should. @internal */
+export const areIncrements = (rows: readonly Row[]): boolean =>
+  isOfIncrements(rows.map(({ mL }) => mL.toNumber()));
 
 /** Rows equal to the one before in volume and pH. @internal */
 export const repeatedRows = (rows: readonly Row[]): readonly Row[] =>

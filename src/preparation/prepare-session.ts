@@ -2,8 +2,7 @@ import { strongAdditionTo } from '../buffer/strong-addition.js';
 import { asSold } from '../catalogue/as-sold.js';
 import { entryOf } from '../entry-of.js';
 import { pHOf } from '../equilibrium/ph-of.js';
-import { frozen } from '../frozen.js';
-import { withView } from '../frozen-with-view.js';
+import { frozenWithView } from '../frozen-with-view.js';
 import { plainly } from '../input/describe-value.js';
 import { Faults } from '../input/faults.js';
 import { cautionsOf } from '../safety/cautions-of.js';
@@ -86,7 +85,7 @@ export function prepareSession(request: SessionRequest): SessionPlan {
     waste: wasteOf(all),
     cautions: [...cautionsOf([...bottlesOf(titrations, all), ...titrations.map(setupOf), ...poured])],
   };
-  return frozen(withView({ ...plan, text: sessionText(plan) }, ({ text }) => text));
+  return frozenWithView({ ...plan, text: sessionText(plan) }, ({ text }) => text);
 }
 
 /** What the preparation room opens: the solutions are made from bottles, whose words are others. */

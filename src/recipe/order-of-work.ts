@@ -1,3 +1,4 @@
+import { capitalised } from '../capitalised.js';
 import { asSold } from '../catalogue/as-sold.js';
 import { heatsOfSolution } from '../catalogue/heats.js';
 import { entryOf } from '../entry-of.js';
@@ -84,7 +85,7 @@ function stepOf(part: RecipePart, first: boolean): string {
       ? `measure ${toDigits(part.mL, 4)} mL of ${part.name} and ${how}`
       : `${liquidAmount(part)}, and ${how}`;
   const sentence = fumes(part) ? `in the fume cupboard, ${amount}.` : `${amount}.`;
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
+  return capitalised(sentence);
 }
 
 function liquidAmount({ name, grams, mL, mmol }: LiquidPart): string {

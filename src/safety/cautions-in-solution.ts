@@ -1,7 +1,7 @@
+import { capitalised } from '../capitalised.js';
 import type { Solution } from '../solution/solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { concernOf, concernPercent } from './concern-of.js';
-import { capitalised } from './print-hazard.js';
 
 /**
  * The cautions of what a solution holds, each at its concentration: above a limit the words of that limit, below the

@@ -1,3 +1,4 @@
+import { capitalised } from '../capitalised.js';
 import { chlorideOfHypochlorite, chlorine, chlorineHydrolysis, type Gas, gases } from '../catalogue/gases.js';
 import type { IonColumn } from '../equilibrium/activity/real-system.js';
 import { readConditions } from '../equilibrium/conditions.js';
@@ -108,7 +109,7 @@ function setFree(gas: Gas, molar: number, { pH }: Equilibrium, more: readonly So
   const { name, molarPerAtm, fromAtm, words, solubilitySource, limitSource } = gas;
   const atm = molar / molarPerAtm;
   if (!(atm > fromAtm)) return [];
-  const subject = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+  const subject = capitalised(name);
   const caution = `${subject} can escape at pH ${fixed(pH, 1)}: the air at rest over the solution would hold ${inWords(atm)}, and this caution begins at ${inWords(fromAtm)}. ${words}`;
   return [
     {

@@ -1,3 +1,4 @@
+import { capitalised } from '../capitalised.js';
 import type { Hazard } from '../substance/hazard.js';
 
 /** The words for the bottle: every limit, then what else there is to say. @internal */
@@ -9,6 +10,3 @@ export function printHazard(hazard: string | Hazard): string {
   );
   return `${capitalised(ladder.join(', '))}. ${words}`;
 }
-
-/** @internal */
-export const capitalised = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1);

@@ -167,6 +167,7 @@ export const pNitrophenol = /*#__PURE__*/ cataloguedIndicator({
   source: harris,
   pKIn: 7.15,
   pKInSource: bishop,
+  // Width and depth are chosen so that yellow shows at 5.6, the start that is printed: no spectrum gave them.
   bands: {
     acid: [],
     base: [{ nm: 401, width: 85, absorbance: 3.3 }],

@@ -1,24 +1,19 @@
 import { numberAt } from '../../solver/number-at.js';
 import { type Case, type FittedStory, fittedStory } from './fitted-story.js';
 
-/** A bubble, and after which volume it left. @internal */
-export interface FittedBubble extends FittedStory {
-  readonly after: number;
-}
-
 /**
  * A bubble may leave after any reading but the last: some places evenly over the readings first, then about the best of
  * them in steps halved until they are one reading.
  *
  * @internal
  */
-export function bubbleStory(about: Case): FittedBubble {
+export function bubbleStory(about: Case): FittedStory {
   const { mL } = about.readings;
   const last = mL.length - 2;
-  const tried = new Map<number, FittedBubble>();
-  const at = (k: number): FittedBubble => {
-    const after = numberAt(mL, k);
-    const known = tried.get(k) ?? { ...fittedStory(about, { bubbleAfter: after }, [0.4]), after };
+  const tried = new Map<number, FittedStory>();
+  const at = (k: number): FittedStory => {
+    const free = { bubbleAfter: numberAt(mL, k) };
+    const known = tried.get(k) ?? fittedStory(about, { free, startsFrom: () => [usualBubble] });
     tried.set(k, known);
     return known;
   };
@@ -33,3 +28,6 @@ export function bubbleStory(about: Case): FittedBubble {
 }
 
 const places = 12;
+
+/** mL, where a search for the size starts. */
+const usualBubble = 0.4;

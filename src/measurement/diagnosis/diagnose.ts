@@ -1,5 +1,5 @@
 import { frozen } from '../../frozen.js';
-import { withView } from '../../frozen-with-view.js';
+import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
 import { makeTitration } from '../../titration/make-titration.js';
 import { readSetup } from '../../titration/read-setup.js';
@@ -89,7 +89,7 @@ export function diagnose(
     stories,
     notes: coverageNotes(given, makeTitration(setup).equivalencePoints),
   };
-  return frozen(withView(diagnosis, viewDiagnosis));
+  return frozenWithView(diagnosis, viewDiagnosis);
 }
 
 function sentenceOn(likely: readonly JudgedStory[]): string {

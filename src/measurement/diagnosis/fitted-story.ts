@@ -8,6 +8,7 @@ import type { FreeParameter } from '../fit/free-parameter.js';
 import { searchFit } from '../fit/search-fit.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
+import type { Story } from './stories.js';
 
 /** What a diagnosis rests on. @internal */
 export interface Case {
@@ -36,16 +37,16 @@ export interface FittedStory {
  */
 export function fittedStory(
   { readings, setup, uncertainty, sampleTolerance }: Case,
-  free: FreeParameter | null,
-  starts: readonly number[],
+  story: Pick<Story, 'free' | 'startsFrom'> | null,
 ): FittedStory {
-  const own = free === null ? [] : parametersOf([free], setup);
-  const sample = free === 'analyteAmount' ? [] : sampleWithin(setup, sampleTolerance);
+  const own = story ? parametersOf([story.free], setup) : [];
+  const sample = story?.free === 'analyteAmount' ? [] : sampleWithin(setup, sampleTolerance);
   const parameters = [...own, ...sample];
   const chemistry = chemistryOf(setup, parameters);
   const usual = parameters.map(({ start }) => start);
   const expected = usual[0] ?? 0;
-  const searches = (own.length === 0 ? [usual] : starts.map((at) => [at, ...usual.slice(1)])).map((start) =>
+  const starts = story ? story.startsFrom(expected).map((at) => [at, ...usual.slice(1)]) : [usual];
+  const searches = starts.map((start) =>
     searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses }),
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
@@ -54,7 +55,7 @@ export function fittedStory(
   return {
     sum: best.sum,
     expected,
-    value: own.length === 0 ? expected : numberAt(best.parameters, 0),
+    value: story ? numberAt(best.parameters, 0) : expected,
     deviation: deviation === null ? null : deviation * scatter,
   };
 }

@@ -1,8 +1,8 @@
+import { capitalised } from '../../capitalised.js';
 import { toDigits } from '../../print-number.js';
-import { sum } from '../../solver/sum.js';
+import { isOfIncrements, totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
-import type { Readings } from '../readings.js';
 import { advice } from './advice.js';
 import { bubbleStory } from './bubble-story.js';
 import { bicOf } from './evidence.js';
@@ -35,16 +35,16 @@ export function judgedStories(about: Case): readonly JudgedStory[] {
   const { readings, setup, sampleTolerance } = about;
   const count = readings.mL.length;
   const known = sampleTolerance > 0 ? 1 : 0; // what a sound bench leaves free
-  const sound = bicOf(fittedStory(about, null, []).sum, count, known);
+  const sound = bicOf(fittedStory(about, null).sum, count, known);
   const judged = (
     kind: BenchFaultKind,
     { sum: least }: FittedStory,
     free: number,
     size: JudgedStory['size'],
   ) => judgedStory(kind, sound - bicOf(least, count, known + free), size);
-  if (areIncrements(readings)) {
-    const mL = readings.mL.map((_, k) => sum(readings.mL.slice(0, k + 1)));
-    const total = fittedStory({ ...about, readings: { ...readings, mL } }, null, []);
+  if (isOfIncrements(readings.mL)) {
+    const mL = totalsOfIncrements(readings.mL);
+    const total = fittedStory({ ...about, readings: { ...readings, mL } }, null);
     return [judged('incrementsAsTotals', total, 0, null)];
   }
   const bubble = bubbleStory(about);
@@ -52,7 +52,7 @@ export function judgedStories(about: Case): readonly JudgedStory[] {
     ...stories
       .filter((story) => isPossible(story, about))
       .map((story) => {
-        const fitted = fittedStory(about, story.free, startsOf(story, about));
+        const fitted = fittedStory(about, story);
         return judged(story.kind, fitted, 1, sizeOf(story, fitted, setup.analyte.mL));
       }),
     judged('airBubble', bubble, 2, {
@@ -63,25 +63,12 @@ export function judgedStories(about: Case): readonly JudgedStory[] {
   ].sort((a, b) => b.evidence - a.evidence);
 }
 
-/** Totals rise with every addition; where half of the steps do not, they are no totals. */
-function areIncrements({ mL }: Readings): boolean {
-  const rising = mL.filter((volume, k) => k > 0 && volume > (mL[k - 1] as number)).length;
-  return 2 * rising <= mL.length - 1;
-}
-
 /** A burette that was read as zero has nothing to subtract; free carbon dioxide has no place where the air gives it. */
 function isPossible({ kind }: Story, { readings, setup }: Case): boolean {
   if (kind === 'initialReading') return !readings.mL.includes(0);
   if (kind === 'carbonDioxideInFlask' || kind === 'carbonDioxideInTitrant') return !setup.inUse.carbonDioxide;
   const { contents } = kind === 'titrantStrength' ? setup.titrant : setup.analyte;
   return kind !== 'sampleAmount' && kind !== 'titrantStrength' ? true : contents.some(({ mmol }) => mmol > 0);
-}
-
-function startsOf({ kind, starts }: Story, { setup }: Case): readonly number[] {
-  const all = (contents: readonly { readonly mmol: number }[]) => sum(contents.map(({ mmol }) => mmol));
-  if (kind === 'sampleAmount') return starts.map((share) => share * all(setup.analyte.contents));
-  if (kind !== 'titrantStrength') return starts;
-  return starts.map((share) => (share * all(setup.titrant.contents)) / setup.titrant.mL);
 }
 
 /** Null where the parameter stands for no size: nothing left to come is a wait without end. */
@@ -103,6 +90,6 @@ function judgedStory(kind: BenchFaultKind, evidence: number, size: JudgedStory['
 }
 
 function sentenceOf(words: string, size: JudgedStory['size']): string {
-  const name = words.charAt(0).toUpperCase() + words.slice(1);
+  const name = capitalised(words);
   return size ? `${name}: ${toDigits(size.value, 3)} ${size.unit}`.trimEnd().concat('.') : `${name}.`;
 }

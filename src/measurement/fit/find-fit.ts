@@ -2,7 +2,7 @@ import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
 import type { FitParameter } from './fit-parameters.js';
-import { type FoundFit, searchFit } from './search-fit.js';
+import { type FoundFit, mostPasses, searchFit } from './search-fit.js';
 
 type Limits = Pick<FitParameter, 'from' | 'to'>;
 
@@ -35,11 +35,9 @@ const isAmount = ({ moves }: FitParameter) => moves.what === 'flask' || moves.wh
 /** Whether so many readings lie further from the curve than their uncertainties allow. @internal */
 export const isFar = (sum: number, readings: number): boolean => sum > farDistance ** 2 * readings;
 
-/** In standard uncertainties, root mean square: what is ten times too far has another cause than scatter. */
+/** In standard uncertainties, root mean square: what is ten times too far has another cause than scatter. A choice of this package. */
 const farDistance = 10;
 
-/** In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little. */
+/** In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little. A choice of
+ * this package. */
 const doubtfulDistance = 2;
-
-/** A search that goes on for longer creeps along a valley; its end is told by its status. */
-const mostPasses = 200;

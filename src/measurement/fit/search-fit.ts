@@ -30,3 +30,6 @@ export function searchFit(
 
 /** Of its standard uncertainty: a reading as near as this is on the curve. */
 const negligibleDistance = 1e-9;
+
+/** A search that goes on for longer creeps along a valley; its end is told by its status. @internal */
+export const mostPasses = 200;

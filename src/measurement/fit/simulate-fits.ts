@@ -5,10 +5,11 @@ import { inSlices, type LongWork, readLongWork } from '../long-work.js';
 import { readReadingColumns } from '../read-reading-columns.js';
 import type { Readings } from '../readings.js';
 import { type Random, randomFrom, seedLimits } from '../statistics/random.js';
+import { summaryOfDraws } from '../statistics/summary-of-draws.js';
 import { chemistryOf } from './chemistry.js';
 import { findFit } from './find-fit.js';
 import { type FitOptions, readFitOptions } from './fit-options.js';
-import { type FoundFit, searchFit } from './search-fit.js';
+import { type FoundFit, mostPasses, searchFit } from './search-fit.js';
 
 /** How often to draw, from which seed, and who is told. */
 export interface SimulateFitsOptions extends LongWork {
@@ -44,8 +45,8 @@ export interface SimulatedFits {
  * A check of a fit's standard uncertainties by simulation: readings are drawn about the fitted curve with the
  * uncertainties of the fit, scaled by its scatter where that is estimated, and fitted anew.
  *
- * Runs in slices of about 20 ms, so that a page stays alive; ten thousand fits of sixty readings are half a minute to a
- * few minutes of one core.
+ * Runs in slices of about 20 ms, so that a page stays alive; ten thousand fits of sixty readings are about half a
+ * minute of one core, and a minute or more with activity (`npm run bench:fit`).
  *
  * Source: B. Efron, R. J. Tibshirani, An Introduction to the Bootstrap (1993), on the parametric bootstrap: the chapter
  * is quoted from memory.
@@ -91,7 +92,7 @@ export function simulateFits(
 
   const chemistry = chemistryOf(how.setup, how.parameters);
   const best = findFit(given, chemistry, how.uncertainty);
-  const search = { start: [...best.parameters], limits: how.parameters, mostPasses: 200 };
+  const search = { start: [...best.parameters], limits: how.parameters, mostPasses };
   const freedom = given.mL.length - how.free.length;
   const scatter = how.scatter === 'known' ? 1 : Math.sqrt(best.sum / freedom);
   const errors = { pH: how.uncertainty.pH * scatter, mL: how.uncertainty.mL * scatter };
@@ -108,7 +109,7 @@ export function simulateFits(
         name,
         unit,
         value: numberAt(best.parameters, j),
-        ...summaryOf((columns[j] as Float64Array).sort()),
+        ...scatterOf(columns[j] as Float64Array),
       })),
       runs: count,
       seed: from,
@@ -130,17 +131,9 @@ function drawnAbout(
   };
 }
 
-function summaryOf(
-  sorted: Float64Array,
+function scatterOf(
+  column: Float64Array,
 ): Pick<SimulatedParameter, 'mean' | 'standardDeviation' | 'interval'> {
-  const count = sorted.length;
-  const middle = numberAt(sorted, count >> 1); // about it no digits cancel
-  const mean = sorted.reduce((sum, x) => sum + (x - middle), 0) / count;
-  const squares = sorted.reduce((sum, x) => sum + (x - middle - mean) ** 2, 0);
-  const rank = Math.round(0.025 * count);
-  return {
-    mean: middle + mean,
-    standardDeviation: Math.sqrt(squares / (count - 1)),
-    interval: { from: numberAt(sorted, rank), to: numberAt(sorted, count - 1 - rank) },
-  };
+  const { mean, s, interval } = summaryOfDraws(column.sort(), 0.95);
+  return { mean, standardDeviation: s, interval };
 }

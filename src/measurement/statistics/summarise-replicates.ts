@@ -1,9 +1,9 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
 import { studentTQuantile } from '../../solver/students-t.js';
-import { sum } from '../../solver/sum.js';
 import type { Estimate } from '../estimate.js';
 import { levelLimits } from '../uncertainty/budget.js';
+import { meanAndDeviation } from './mean-and-deviation.js';
 import { dixonTest, grubbsTest, type OutlierLevel, type OutlierTest } from './outliers.js';
 
 /** What replicates tell. Plain data: it survives JSON. */
@@ -81,7 +81,7 @@ export function summaryOf(
   outlierLevel: OutlierLevel,
 ): ReplicateSummary {
   const n = values.length;
-  const { mean, s } = meanAndDeviation(values);
+  const { mean, s } = meanAndDeviation(values, values[0] ?? 0);
   const standardUncertainty = s / Math.sqrt(n);
   const half = studentTQuantile((1 + level) / 2, n - 1) * standardUncertainty;
   const outlierTests = [
@@ -102,16 +102,4 @@ export function summaryOf(
           `${test}: ${value} is an outlier at ${100 * outlierLevel} % (${statistic.toFixed(3)} over ${critical.toFixed(3)}). It stays in all figures.`,
       ),
   };
-}
-
-/**
- * In two passes, about the first value and then about the mean: values that differ in their last digits alone keep them
- * (T. F. Chan, G. H. Golub, R. J. LeVeque, Am. Stat. 37, 242–247 (1983), doi:10.1080/00031305.1983.10483115).
- */
-function meanAndDeviation(values: readonly number[]): { readonly mean: number; readonly s: number } {
-  const n = values.length;
-  const [first = 0] = values;
-  const offset = sum(values.map((x) => x - first)) / n;
-  const squares = sum(values.map((x) => (x - first - offset) ** 2));
-  return { mean: first + offset, s: Math.sqrt(squares / (n - 1)) };
 }

@@ -1,6 +1,7 @@
 import { Faults } from '../../input/faults.js';
 import type { Estimate } from '../estimate.js';
 import type { UncertaintyBudget } from './budget.js';
+import { toOnePlace } from './to-one-place.js';
 
 /**
  * An estimate in words, its standard uncertainty to two digits and the value to the same place (JCGM 100:2008, GUM,
@@ -62,21 +63,3 @@ const readNumber = (value: unknown, path: string, faults: Faults, from: number, 
 
 const readUnit = (unit: unknown, faults: Faults): string =>
   unit === '' ? '' : ` ${faults.text(unit, 'unit', 'a unit', 50)}`;
-
-/**
- * The uncertainty to two digits and the value to its place; both over one power of ten where plain digits would end or
- * begin with many zeros. An uncertainty below the last digit of a double shows all digits of the value.
- */
-function toOnePlace(value: number, uncertainty: number) {
-  if (uncertainty < Math.max(Number.EPSILON * Math.abs(value), 1e-100))
-    return { value: String(value), uncertainty: String(uncertainty), power: '' };
-  const rounded = Number(uncertainty.toPrecision(2));
-  const place = exponentOf(rounded) - 1;
-  const top = Math.max(exponentOf(rounded), exponentOf(value));
-  const shift = place > 0 || top < -4 ? top : 0;
-  const scaled = (x: number): string => (x / 10 ** shift).toFixed(shift - place).replace(/^-(?=[0.]*$)/, '');
-  return { value: scaled(value), uncertainty: scaled(rounded), power: shift === 0 ? '' : `·10^${shift}` };
-}
-
-/** Of ten, in front of the first digit; of zero, below all others. */
-const exponentOf = (x: number): number => (x === 0 ? -Infinity : Number(x.toExponential().split('e')[1]));

@@ -1,10 +1,9 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
-import { numberAt } from '../../solver/number-at.js';
-import { sum } from '../../solver/sum.js';
 import type { Estimate } from '../estimate.js';
 import { inSlices, type LongWork, readLongWork } from '../long-work.js';
 import { randomFrom, seedLimits } from '../statistics/random.js';
+import { summaryOfDraws } from '../statistics/summary-of-draws.js';
 import { levelLimits, type Model } from './budget.js';
 import { drawOf } from './draw.js';
 import type { InputQuantity, Measured } from './input-quantity.js';
@@ -102,7 +101,16 @@ async function simulated(
     if (!Number.isFinite(result)) refuse(values, model);
     results[k] = result;
   });
-  return frozen({ ...summaryOf(results.sort(), level), draws, seed, notes: notesOn(inputs) });
+  const { mean, s, interval } = summaryOfDraws(results.sort(), level);
+  return frozen({
+    value: mean,
+    standardUncertainty: s,
+    degreesOfFreedom: null,
+    interval: { ...interval, level },
+    draws,
+    seed,
+    notes: notesOn(inputs),
+  });
 }
 
 function refuse(values: Readonly<Record<string, number>>, model: Model): void {
@@ -112,21 +120,6 @@ function refuse(values: Readonly<Record<string, number>>, model: Model): void {
     .map(([name, value]) => `${name} = ${value}`);
   faults.add('conflict', 'model', `a function that gives a finite number for ${drawn.join(', ')} too`, model);
   faults.done();
-}
-
-/** Mean, deviation and the interval between the draws of rank q·M and (1 − q)·M, JCGM 101, 7.6 and 7.7. */
-function summaryOf(sorted: Float64Array, level: number) {
-  const count = sorted.length;
-  const middle = numberAt(sorted, count >> 1); // about it no digits cancel
-  const mean = sum(Array.from(sorted, (x) => x - middle)) / count;
-  const squares = sum(Array.from(sorted, (x) => (x - middle - mean) ** 2));
-  const rank = Math.round(((1 - level) / 2) * count);
-  return {
-    value: middle + mean,
-    standardUncertainty: Math.sqrt(squares / (count - 1)),
-    degreesOfFreedom: null,
-    interval: { from: numberAt(sorted, rank), to: numberAt(sorted, count - 1 - rank), level },
-  };
 }
 
 const notesOn = (inputs: Readonly<Record<string, InputQuantity>>): readonly string[] =>
