@@ -40,21 +40,21 @@ const cases = [
     analyte: carbonate,
     titrant: acid,
     upTo: 50,
-    free: ['analyteAmount', 'probeOffset', { pKa: 'carbonic', step: 2 }],
+    free: ['sampleAmount', 'probeOffset', { pKa: 'carbonic', step: 2 }],
   },
   {
     name: 'acetic acid',
     analyte: acetic,
     titrant: base,
     upTo: 35,
-    free: ['analyteAmount', 'probeOffset', { pKa: 'acetic', step: 1 }],
+    free: ['sampleAmount', 'probeOffset', { pKa: 'acetic', step: 1 }],
   },
   {
     name: 'HCl',
     analyte: strong,
     titrant: base,
     upTo: 35,
-    free: ['analyteAmount', 'probeOffset', 'probeSlope'],
+    free: ['sampleAmount', 'probeOffset', 'probeSlope'],
   },
 ];
 

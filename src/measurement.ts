@@ -27,13 +27,9 @@ export type { ColumnKind } from './measurement/column-kinds.js';
 export type { Readings } from './measurement/readings.js';
 
 // Where is the end point?
-export {
-  type EndpointMethod,
-  type EndpointOptions,
-  endpointDefaults,
-} from './measurement/endpoint-options.js';
+export type { EndpointMethod, EndpointOptions } from './measurement/endpoint-options.js';
 export { type Endpoint, type Endpoints, findEndpoints } from './measurement/find-endpoints.js';
-export type { ReadingUncertainty } from './measurement/reading-uncertainty.js';
+export { type ReadingUncertainty, usualReadingUncertainty } from './measurement/reading-uncertainty.js';
 export {
   type CompareEndpointsOptions,
   compareEndpoints,
@@ -73,7 +69,7 @@ export { type PracticeData, simulateReadings } from './measurement/practice/simu
 // What went wrong at the bench?
 export { type DiagnosisOptions, diagnose, diagnosisDefaults } from './measurement/diagnosis/diagnose.js';
 export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
-export type { JudgedStory } from './measurement/diagnosis/judged-stories.js';
+export type { Explanation } from './measurement/diagnosis/explanations.js';
 
 export type { LongWork } from './measurement/long-work.js';
 

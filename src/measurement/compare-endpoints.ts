@@ -17,7 +17,7 @@ export interface CompareEndpointsOptions extends Omit<EndpointOptions, 'method' 
   /** In the order of the table; by default those that serve any titration: by slope and, with `flask`, `granExcess`. */
   readonly methods?: readonly EndpointMethod[];
   /** End points found by other ways, such as a fit, to stand in the table: those of one method by volume. */
-  readonly others?: readonly { readonly method: string; readonly mL: Estimate }[];
+  readonly others?: readonly { readonly method: string; readonly estimate: Estimate }[];
 }
 
 /** One row of the table, for `tabulate`. */
@@ -72,7 +72,7 @@ export function compareEndpoints(
     .list(unread.methods ?? usual, 'options.methods', 'a list of methods', 0, 20)
     .map((method, k) => readMethod(method, `options.methods[${k}]`, faults));
   const others = faults
-    .list(unread.others ?? [], 'options.others', 'a list of { method, mL }', 0, 100)
+    .list(unread.others ?? [], 'options.others', 'a list of { method, estimate }', 0, 100)
     .map((other, k) => readOther(other, `options.others[${k}]`, faults));
   const search = readSearch(unread, methods.find(needsFlask) ?? 'steepestSlope', faults);
   if (!faults.any && search.smoothing !== undefined && search.smoothing > given.mL.length)
@@ -80,48 +80,65 @@ export function compareEndpoints(
   faults.done();
   const found = methods.flatMap((method) => {
     const { endpoints, notes } = endpointsBy(given, { ...search, method });
-    return endpoints.map(({ mL }, k) => rowOf(method, k, mL, notes));
+    return endpoints.map(({ estimate }, k) => rowOf(method, k, estimate, notes));
   });
   const before = (k: number) =>
     others.slice(0, k).filter(({ method }) => method === others[k]?.method).length;
-  return frozen([...found, ...others.map(({ method, mL }, k) => rowOf(method, before(k), mL, []))]);
+  return frozen([
+    ...found,
+    ...others.map(({ method, estimate }, k) => rowOf(method, before(k), estimate, [])),
+  ]);
 }
 
-const rowOf = (method: string, k: number, mL: Estimate, notes: readonly string[]): EndpointRow => ({
+const rowOf = (
+  method: string,
+  k: number,
+  { value, standardUncertainty }: Estimate,
+  notes: readonly string[],
+): EndpointRow => ({
   method,
   point: k + 1,
-  mL: mL.value,
-  standardUncertainty: mL.standardUncertainty,
+  mL: value,
+  standardUncertainty,
   notes,
 });
 
-function readOther(value: unknown, path: string, faults: Faults): { method: string; mL: Estimate } {
-  const unread = faults.object(value, path, 'an end point { method, mL }', ['method', 'mL']);
+function readOther(value: unknown, path: string, faults: Faults): { method: string; estimate: Estimate } {
+  const unread = faults.object(value, path, 'an end point { method, estimate }', ['method', 'estimate']);
   const what = 'an estimate { value, standardUncertainty, degreesOfFreedom }';
-  const mL = faults.object(unread.mL, `${path}.mL`, what, [
+  const estimate = faults.object(unread.estimate, `${path}.estimate`, what, [
     'value',
     'standardUncertainty',
     'degreesOfFreedom',
   ]);
   return {
     method: faults.text(unread.method, `${path}.method`, 'a name'),
-    mL: {
-      value: faults.number(mL.value, `${path}.mL.value`, 'a volume in mL', { from: -1e6, to: 1e6 }),
+    estimate: {
+      value: faults.number(estimate.value, `${path}.estimate.value`, 'a volume in mL', {
+        from: -1e6,
+        to: 1e6,
+      }),
       standardUncertainty: faults.number(
-        mL.standardUncertainty,
-        `${path}.mL.standardUncertainty`,
+        estimate.standardUncertainty,
+        `${path}.estimate.standardUncertainty`,
         'a standard uncertainty in mL',
         {
           from: 0,
           to: 1e6,
         },
       ),
-      degreesOfFreedom: mL.degreesOfFreedom === null ? null : readFreedom(mL.degreesOfFreedom, path, faults),
+      degreesOfFreedom:
+        estimate.degreesOfFreedom === null ? null : readFreedom(estimate.degreesOfFreedom, path, faults),
     },
   };
 }
 
 const readFreedom = (value: unknown, path: string, faults: Faults): number =>
-  faults.number(value, `${path}.mL.degreesOfFreedom`, 'degrees of freedom, or null for infinitely many', {
-    above: 0,
-  });
+  faults.number(
+    value,
+    `${path}.estimate.degreesOfFreedom`,
+    'degrees of freedom, or null for infinitely many',
+    {
+      above: 0,
+    },
+  );

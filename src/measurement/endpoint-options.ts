@@ -1,7 +1,10 @@
-import { frozen } from '../frozen.js';
 import type { Faults } from '../input/faults.js';
 import type { Window } from './gran.js';
-import { type ReadingUncertainty, readReadingUncertainty } from './reading-uncertainty.js';
+import {
+  type ReadingUncertainty,
+  readReadingUncertainty,
+  usualReadingUncertainty,
+} from './reading-uncertainty.js';
 
 /** How an end point is found. */
 export type EndpointMethod =
@@ -19,18 +22,13 @@ export interface EndpointOptions {
   readonly count?: number;
   /** Smoothing for the slopes: how many readings each local cubic goes through, odd, 5 to 25; none by default. */
   readonly smoothing?: number;
-  /** Standard uncertainties of one pH and of one volume, mL; `endpointDefaults` otherwise. */
+  /** Standard uncertainties of one pH and of one volume, mL; `usualReadingUncertainty` otherwise. */
   readonly uncertainty?: ReadingUncertainty;
   /** mL in the flask before the first drop; needed for `granStrong`, `granExcess` and `granCarbonate`. */
   readonly flask?: number;
   /** mL, the readings that a Gran line goes through; by default a share of the steepest interval's volume. */
   readonly window?: { readonly from: number; readonly to: number };
 }
-
-/**
- * A probe read to 0.01 and a 50 mL burette read to half of its smallest division. Common practice.
- */
-export const endpointDefaults: ReadingUncertainty = /*#__PURE__*/ frozen({ pH: 0.01, mL: 0.02 });
 
 /** Options that have been read. @internal */
 export interface EndpointSearch {
@@ -78,7 +76,13 @@ export const needsFlask = (method: EndpointMethod): boolean =>
 
 /** Reads what a search by this method needs. @internal */
 export function readSearch(
-  { count = 1, smoothing, uncertainty = endpointDefaults, flask, window }: Readonly<Record<string, unknown>>,
+  {
+    count = 1,
+    smoothing,
+    uncertainty = usualReadingUncertainty,
+    flask,
+    window,
+  }: Readonly<Record<string, unknown>>,
   method: EndpointMethod,
   faults: Faults,
 ): EndpointSearch {

@@ -16,8 +16,10 @@ import { smoothingOf } from './smoothed.js';
 
 /** One end point. */
 export interface Endpoint {
-  /** mL of titrant. */
-  readonly mL: Estimate;
+  /** Of titrant. */
+  readonly mL: number;
+  /** The volume with its uncertainty. */
+  readonly estimate: Estimate;
   /** On the line between the two readings beside it; null where it lies outside them. */
   readonly pH: number | null;
   /** mL, first and last, and number, of the readings that it rests on. */
@@ -50,7 +52,7 @@ export interface Endpoints {
  * const mL = [23, 24, 24.5, 24.8, 25, 25.2, 25.5, 26];
  * const pH = [5.8, 6.12, 6.43, 6.84, 8.72, 10.6, 10.99, 11.29];
  * const { endpoints } = findEndpoints({ mL, pH, notes: [] }, { method: 'zeroSecondDerivative' });
- * endpoints[0]?.mL.value; // => 25.0
+ * endpoints[0]?.mL; // => 25.0
  * ```
  */
 export function findEndpoints(readings: Readings, options: EndpointOptions): Endpoints {
@@ -79,7 +81,8 @@ export function endpointsBy(readings: Readings, how: EndpointSearch): Endpoints 
   const good = found.every(({ value }) => value > 0) ? found : [];
   const endpoints = good.map(
     ({ value, standardUncertainty, used }): Endpoint => ({
-      mL: { value, standardUncertainty, degreesOfFreedom: used.readings - 2 },
+      mL: value,
+      estimate: { value, standardUncertainty, degreesOfFreedom: used.readings - 2 },
       pH: pHAt(readings, value),
       used,
     }),
@@ -131,7 +134,8 @@ function fromSlopes(readings: Readings, how: EndpointSearch, found: readonly Slo
     method,
     status: found.length > 0 ? 'found' : 'not-found',
     endpoints: found.map(({ interval, value, standardUncertainty }) => ({
-      mL: { value, standardUncertainty, degreesOfFreedom: null },
+      mL: value,
+      estimate: { value, standardUncertainty, degreesOfFreedom: null },
       pH: pHAt(readings, value),
       used: usedBy(readings, interval, how),
     })),

@@ -1,3 +1,4 @@
+import { frozen } from '../frozen.js';
 import type { Faults } from '../input/faults.js';
 
 /** Standard uncertainties of one reading: of its pH, and of its volume in mL. */
@@ -5,6 +6,9 @@ export interface ReadingUncertainty {
   readonly pH: number;
   readonly mL: number;
 }
+
+/** What an end point and a fit take where nothing is said: a probe read to 0.01, a 50 mL burette read to 0.02 mL. Common practice. */
+export const usualReadingUncertainty: ReadingUncertainty = /*#__PURE__*/ frozen({ pH: 0.01, mL: 0.02 });
 
 /** Reads the standard uncertainties of a reading. @internal */
 export function readReadingUncertainty(value: unknown, path: string, faults: Faults): ReadingUncertainty {

@@ -10,7 +10,7 @@ const readings = {
 
 test('each method has its row, and an end point by a fit its own', () => {
   const fitted = { value: 5.1, standardUncertainty: 0.01, degreesOfFreedom: 7 };
-  const rows = compareEndpoints(readings, { flask: 20, others: [{ method: 'fit', mL: fitted }] });
+  const rows = compareEndpoints(readings, { flask: 20, others: [{ method: 'fit', estimate: fitted }] });
   expect(rows.map(({ method }) => method)).toEqual([
     'steepestSlope',
     'zeroSecondDerivative',
@@ -23,9 +23,9 @@ test('each method has its row, and an end point by a fit its own', () => {
 test('several end points found by one other way are numbered as those of a method are', () => {
   const at = (value: number) => ({ value, standardUncertainty: 0.01, degreesOfFreedom: 7 });
   const others = [
-    { method: 'fit', mL: at(2.5) },
-    { method: 'indicator', mL: at(5.2) },
-    { method: 'fit', mL: at(5.1) },
+    { method: 'fit', estimate: at(2.5) },
+    { method: 'indicator', estimate: at(5.2) },
+    { method: 'fit', estimate: at(5.1) },
   ];
   const rows = compareEndpoints(readings, { methods: [], others });
   expect(rows.map(({ method, point }) => [method, point])).toEqual([

@@ -85,14 +85,14 @@ export function spreads(step: number, runs: number, { smoothing, flasks }: Only 
         const how = { method, uncertainty: noise, flask: 25, ...(smoothing ? { smoothing } : {}) };
         const { endpoints } = findEndpoints({ mL, pH, notes: [] }, { ...how, count: truth.length });
         if (endpoints.length !== truth.length) continue;
-        for (const [k, { mL: found }] of endpoints.entries())
-          note(`${method} ${k + 1}`, found.value - (truth[k] as number), found.standardUncertainty);
+        for (const [k, { mL: found, estimate }] of endpoints.entries())
+          note(`${method} ${k + 1}`, found - (truth[k] as number), estimate.standardUncertainty);
       }
       if (smoothing) continue; // a fit takes no smoothing
-      const options = { titration, free: ['analyteAmount', 'probeOffset'], uncertainty: noise } as const;
+      const options = { titration, free: ['sampleAmount', 'probeOffset'], uncertainty: noise } as const;
       const { equivalencePoints } = fitTitration({ mL, pH, notes: [] }, options);
-      for (const [k, { value, mL: found }] of equivalencePoints.entries())
-        note(`fit ${k + 1}`, value - (truth[k] as number), found?.standardUncertainty ?? Number.NaN);
+      for (const [k, { mL: found, estimate }] of equivalencePoints.entries())
+        note(`fit ${k + 1}`, found - (truth[k] as number), estimate?.standardUncertainty ?? Number.NaN);
     }
     return [...errors].map(([key, list]): Spread => {
       const [method, point] = key.split(' ') as [Spread['method'], string];

@@ -26,7 +26,7 @@ describe('without noise', () => {
     for (const readings of [acid, base]) {
       const { status, endpoints } = findEndpoints(readings, { method });
       expect(status).toBe('found');
-      expect(Math.abs((endpoints[0]?.mL.value ?? 0) - 25)).toBeLessThanOrEqual(0.125 + 1e-9);
+      expect(Math.abs((endpoints[0]?.mL ?? 0) - 25)).toBeLessThanOrEqual(0.125 + 1e-9);
     }
   });
 
@@ -41,19 +41,19 @@ describe('without noise', () => {
   ])('%s of %s by %s is within 0.03 mL', (method, flask, burette) => {
     const readings = readingsOf(reagents[flask] as Reagent, reagents[burette] as Reagent, every(0.25, 45));
     const { endpoints } = findEndpoints(readings, { method, flask: 25 });
-    expect(Math.abs((endpoints[0]?.mL.value ?? 0) - 25)).toBeLessThan(0.03);
+    expect(Math.abs((endpoints[0]?.mL ?? 0) - 25)).toBeLessThan(0.03);
   });
 
   test('granCarbonate finds both points of carbonate within 0.05 mL', () => {
     const readings = readingsOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid, every(0.5, 45), 0.05);
     const { endpoints } = findEndpoints(readings, { method: 'granCarbonate', flask: 25 });
-    expect(endpoints.map(({ mL }, k) => Math.abs(mL.value - 12.5 * (k + 1)) < 0.05)).toEqual([true, true]);
+    expect(endpoints.map(({ mL }, k) => Math.abs(mL - 12.5 * (k + 1)) < 0.05)).toEqual([true, true]);
   });
 
   test.each(bySlope)('%s finds two of two', (method) => {
     const readings = readingsOf(reagents.sodiumCarbonate, reagents.hydrochloricAcid, every(0.5, 45), 0.05);
     const { endpoints } = findEndpoints(readings, { method, count: 2 });
-    const errors = endpoints.map(({ mL }, k) => Math.abs(mL.value - 12.5 * (k + 1)));
+    const errors = endpoints.map(({ mL }, k) => Math.abs(mL - 12.5 * (k + 1)));
     expect(errors.map((error) => error <= 0.25 + 1e-9)).toEqual([true, true]); // half a step
   });
 });
@@ -74,11 +74,11 @@ describe('for any uneven steps', () => {
         const readings = readingsOf(reagents.aceticAcid, reagents.sodiumHydroxide, mL);
         const [c, factor] = [k / 64, 2 ** (k % 5)];
         const how = { method, uncertainty: { pH: 0.01, mL: 0.01 } };
-        const found = findEndpoints(readings, how).endpoints[0]?.mL.value as number;
+        const found = findEndpoints(readings, how).endpoints[0]?.mL as number;
         const shifted = findEndpoints({ ...readings, mL: mL.map((v) => v + c) }, how).endpoints[0];
         const scaled = findEndpoints({ ...readings, mL: mL.map((v) => v * factor) }, how).endpoints[0];
-        expect(shifted?.mL.value).toBeCloseTo(found + c, 9);
-        expect(scaled?.mL.value).toBeCloseTo(found * factor, 9);
+        expect(shifted?.mL).toBeCloseTo(found + c, 9);
+        expect(scaled?.mL).toBeCloseTo(found * factor, 9);
       }),
       { numRuns: 50 },
     ));
@@ -92,7 +92,7 @@ describe('for any uneven steps', () => {
           const one = findEndpoints(acid, { method, flask: 25 }).endpoints[0];
           const mL = acid.mL.map((v) => v * factor);
           const scaled = findEndpoints({ ...acid, mL }, { method, flask: 25 * factor }).endpoints[0];
-          expect((scaled?.mL.value ?? 0) / factor).toBeCloseTo(one?.mL.value as number, 9);
+          expect((scaled?.mL ?? 0) / factor).toBeCloseTo(one?.mL as number, 9);
         },
       ),
     ));
@@ -106,7 +106,7 @@ test('smoothing by cubics leaves a cubic as it is', () => {
     { method: 'zeroSecondDerivative', smoothing: 7 },
   );
   const plain = findEndpoints({ mL, pH, notes: [] }, { method: 'zeroSecondDerivative' });
-  expect(endpoints[0]?.mL.value).toBeCloseTo(plain.endpoints[0]?.mL.value as number, 9);
+  expect(endpoints[0]?.mL).toBeCloseTo(plain.endpoints[0]?.mL as number, 9);
   expect(notes.join()).toContain('7 readings');
 });
 

@@ -62,7 +62,7 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
   pHFromPotential: [[line, 100, { celsius: 25 }]],
   settlingError: [[{ change: 2, timeConstant: 3 }, { seconds: 10 }]],
   settlingWait: [[{ change: 2, timeConstant: 3 }, { error: 0.01 }]],
-  // of increments: one story to fit, where totals have forty
+  // of increments: one model to fit, where totals have forty
   diagnose: [
     [
       { ...readings, mL: [0, 0.5, 0.5, 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.5] },
@@ -71,12 +71,12 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
     ],
   ],
   fitTitration: [
-    [readings, { titration, free: ['analyteAmount', 'probeOffset'], uncertainty: { pH: 0.01, mL: 0.02 } }],
+    [readings, { titration, free: ['sampleAmount', 'probeOffset'], uncertainty: { pH: 0.01, mL: 0.02 } }],
     [
       readings,
       { titration, free: [{ pKa: 'acetic', step: 1 }, { amountOf: 'aceticAcid' }], scatter: 'known' },
     ],
-    [readings, { titration, free: ['carbonDioxide', 'initialVolume', 'probeSlope'] }],
+    [readings, { titration, free: ['carbonDioxideInFlask', 'initialReading', 'probeSlope'] }],
   ],
   findEndpoints: [
     [
@@ -95,14 +95,18 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
         count: 1,
         smoothing: 5,
         uncertainty: { pH: 0.01, mL: 0.02 },
-        others: [{ method: 'fit', mL: { value: 5, standardUncertainty: 0.01, degreesOfFreedom: 9 } }],
+        others: [{ method: 'fit', estimate: { value: 5, standardUncertainty: 0.01, degreesOfFreedom: 9 } }],
       },
     ],
   ],
   gradeAnswer: [
     [
-      { expected: key.expected, uncorrected: key.uncorrected },
-      { endpoints: [4.8], mmol: { aceticAcid: 0.4 }, faults: ['airBubble', 'drift'] },
+      {
+        expected: key.expected,
+        uncorrected: key.uncorrected,
+        flask: { contents: [{ reagent: { id: 'aceticAcid', name: 'acetic acid' } }] },
+      },
+      { endpoints: [4.8], mmol: { aceticAcid: 0.4 }, faults: ['airBubble', 'probeDrift'] },
       { tolerance: { mL: 0.05, percent: 1 }, points: { endpoints: 1, mmol: 2, faults: 3 } },
     ],
   ],
@@ -113,7 +117,11 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
         seed: 1,
         volumes: [0, 2, 4, 4.9, 5.1, 6],
         noise: { pH: 0.01, mL: 0.01 },
-        faults: [{ kind: 'overshoot', mL: 0.5 }, { kind: 'drift', pH: 0.1 }, { kind: 'incrementsAsTotals' }],
+        faults: [
+          { kind: 'overshoot', mL: 0.5 },
+          { kind: 'probeDrift', pH: 0.1 },
+          { kind: 'incrementsAsTotals' },
+        ],
       },
     ],
     [{ setup }, { seed: 2 }],
@@ -133,7 +141,7 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
     [{ molar: budget, mL: 25 }, product],
   ],
   simulateFits: [
-    [readings, { titration, free: ['analyteAmount'] }, { runs: 100, seed: 3, signal: { aborted: false } }],
+    [readings, { titration, free: ['sampleAmount'] }, { runs: 100, seed: 3, signal: { aborted: false } }],
   ],
   // onProgress is the caller's own: what it throws is passed on, and tests/measurement/uncertainty meets it
   propagateDistributions: [

@@ -31,7 +31,7 @@ describe('over 400 simulated runs of 60 readings', () => {
     ({ analyte, titrant, upTo, pKa }) => {
       const runs = 400;
       const titration = titrate({ analyte, titrant });
-      const free = ['analyteAmount', 'probeOffset', pKa] as const;
+      const free = ['sampleAmount', 'probeOffset', pKa] as const;
       const sums = free.map(() => ({ error: 0, square: 0, variance: 0, covered: 0 }));
       for (let run = 0; run < runs; run += 1) {
         const fit = fitTitration(noisy(titration, upTo, run), { titration, free });

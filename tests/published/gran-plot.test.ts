@@ -14,8 +14,8 @@ const readings = { mL, pH, notes: [] };
 test('V·10^-pH before the end point meets zero at 24.97 mL, (25 + V)·10^(pH - 14) after it at 25.00 mL', () => {
   const before = findEndpoints(readings, { method: 'granWeak', window: { from: 5, to: 24.5 } });
   const after = findEndpoints(readings, { method: 'granExcess', flask: 25, window: { from: 25.5, to: 50 } });
-  expect(before.endpoints[0]?.mL.value).toBeCloseTo(24.97, 2);
-  expect(after.endpoints[0]?.mL.value).toBeCloseTo(25.0, 2);
+  expect(before.endpoints[0]?.mL).toBeCloseTo(24.97, 2);
+  expect(after.endpoints[0]?.mL).toBeCloseTo(25.0, 2);
 });
 
 test('every method puts the end point within a drop or two, 0.1 mL, of the 25.00 mL of the table', () => {

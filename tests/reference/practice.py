@@ -30,7 +30,7 @@ def run(seed, noise, fault):
     draw = normals(seed)
     errors = [(noise["mL"] * next(draw), noise["pH"] * next(draw)) for _ in poured]
     delivered = sorted(0 if v == 0 else abs(v + e) for v, (e, _) in zip(poured, errors))
-    vessels = {"sampleAmount": {"sample": size.get("ratio")}, "titrantStrength": {"strength": size.get("ratio")}}
+    vessels = {"sampleAmount": {"sample": size.get("ratio")}, "titrantConcentration": {"strength": size.get("ratio")}}
     ph = [ph_at(v, **vessels.get(kind, {})) for v in delivered]
     if kind == "readTooSoon":
         lag = math.exp(-size["wait"])
@@ -39,7 +39,7 @@ def run(seed, noise, fault):
         ph = [7 + (x - 7) * size["percent"] / 100 for x in ph]
     if kind == "probeOffset":
         ph = [x + size["pH"] for x in ph]
-    if kind == "drift":
+    if kind == "probeDrift":
         ph = [x + size["pH"] * k / (len(ph) - 1) for k, x in enumerate(ph)]
     read = poured
     if kind == "airBubble":
@@ -55,12 +55,12 @@ def run(seed, noise, fault):
 faults = [
     {},
     {"kind": "sampleAmount", "ratio": 0.97},
-    {"kind": "titrantStrength", "ratio": 1.05},
+    {"kind": "titrantConcentration", "ratio": 1.05},
     {"kind": "overshoot", "mL": 0.8},
     {"kind": "readTooSoon", "wait": 0.7},
     {"kind": "probeSlope", "percent": 90},
     {"kind": "probeOffset", "pH": -0.25},
-    {"kind": "drift", "pH": 0.2},
+    {"kind": "probeDrift", "pH": 0.2},
     {"kind": "airBubble", "mL": 0.4, "after": 10},
     {"kind": "initialReading", "mL": 1.35},
     {"kind": "incrementsAsTotals"},

@@ -14,7 +14,7 @@ export const advice: Readonly<Record<BenchFaultKind, Advice>> = {
     check: 'Weigh or pipette the sample again and titrate that.',
     remedy: 'Trust the titration for the amount if the titrant was standardised.',
   },
-  titrantStrength: {
+  titrantConcentration: {
     check: 'Standardise the titrant against a primary standard.',
     remedy: 'Calculate with the concentration found by standardisation.',
   },
@@ -42,7 +42,7 @@ export const advice: Readonly<Record<BenchFaultKind, Advice>> = {
     check: 'Read two buffer standards: an offset shows alike in both.',
     remedy: 'Calibrate the probe, and correct these readings by that calibration.',
   },
-  drift: {
+  probeDrift: {
     check: 'Read a buffer standard again and compare with the calibration before.',
     remedy: 'Correct by the calibrations before and after, and recalibrate more often.',
   },

@@ -12,8 +12,8 @@ import type { Readings } from '../readings.js';
 import { coverageNotes } from './coverage.js';
 import type { Diagnosis } from './diagnosis.js';
 import { strongEvidence } from './evidence.js';
-import type { Case } from './fitted-story.js';
-import { type JudgedStory, judgedStories } from './judged-stories.js';
+import { type Explanation, explanationsOf } from './explanations.js';
+import type { Case } from './fitted-model.js';
 import { viewDiagnosis } from './view-diagnosis.js';
 
 /** What a diagnosis takes for granted. */
@@ -30,10 +30,10 @@ export const diagnosisDefaults = /*#__PURE__*/ frozen({ sampleTolerance: 0.02 } 
 /**
  * What went wrong at the bench, from the readings and the titration as it was meant.
  *
- * Each story is a small model: the predicted curve with one number free, or two for a bubble, fitted by `fitTitration`'s
- * method. Stories are ranked by the Bayesian information criterion beside that of a sound bench; the evidence is the
- * difference. Below 6 the readings look sound; stories within 6 of the best cannot be told apart by these readings, and
- * `check` says what would.
+ * Each fault is a small model: the predicted curve with one number free, or two for a bubble, fitted by `fitTitration`'s
+ * method. As explanations of the readings they are ranked by the Bayesian information criterion beside that of a sound
+ * bench; the evidence is the difference. Below 6 the readings look sound; explanations within 6 of the best cannot be told
+ * apart by these readings, and `check` says what would.
  *
  * One fault at a time: two at once come as the one that explains most. How often it is right on simulated readings stands
  * in docs/guides/diagnosis.md.
@@ -78,21 +78,23 @@ export function diagnose(
     }),
   };
   faults.done();
-  const stories = judgedStories(about);
-  const best = stories[0];
+  const explanations = explanationsOf(about);
+  const best = explanations[0];
   const sound = !best || best.evidence < strongEvidence;
-  const likely = sound ? [] : stories.filter(({ evidence }) => best.evidence - evidence < strongEvidence);
+  const likely = sound
+    ? []
+    : explanations.filter(({ evidence }) => best.evidence - evidence < strongEvidence);
   const diagnosis: Diagnosis = {
     verdict: sound ? 'sound' : 'fault',
     sentence: sentenceOn(likely),
     likely,
-    stories,
+    explanations,
     notes: coverageNotes(given, makeTitration(setup).equivalencePoints),
   };
   return frozenWithView(diagnosis, viewDiagnosis);
 }
 
-function sentenceOn(likely: readonly JudgedStory[]): string {
+function sentenceOn(likely: readonly Explanation[]): string {
   const [best, ...others] = likely;
   if (!best) return 'The readings look sound.';
   if (others.length === 0) return `This explains the readings best: ${best.words}.`;

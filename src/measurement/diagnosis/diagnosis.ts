@@ -1,4 +1,4 @@
-import type { JudgedStory } from './judged-stories.js';
+import type { Explanation } from './explanations.js';
 
 /** What readings tell of the bench. Plain data: it survives JSON. */
 export interface Diagnosis {
@@ -6,9 +6,9 @@ export interface Diagnosis {
   /** One sentence. */
   readonly sentence: string;
   /** What explains the readings best and, where there are several, what they cannot tell apart; empty where all is sound. */
-  readonly likely: readonly JudgedStory[];
-  /** Every story that was tried, the best first. */
-  readonly stories: readonly JudgedStory[];
+  readonly likely: readonly Explanation[];
+  /** Every fault that was tried, the best explanation first. */
+  readonly explanations: readonly Explanation[];
   /** How the readings lie about the equivalence points, and what was not tried. */
   readonly notes: readonly string[];
 }

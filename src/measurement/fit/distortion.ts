@@ -3,21 +3,27 @@ import type { Readings } from '../readings.js';
 import type { BenchParameter, FitParameter } from './fit-parameters.js';
 
 /**
- * How the bench alters one reading: mL poured = mL read + `poured`, and
+ * How the bench alters one reading: mL poured = mL read − `notPoured`, and
  *
- *   pH shown = ℓ·(pH shown before) + (1 − ℓ)·(7 + slope·(pH − 7) + offset)                              (1)
+ *   pH shown = ℓ·(pH shown − drift)before + (1 − ℓ)·(7 + slope·(pH − 7) + offset) + drift                 (1)
  *
- * with ℓ the share of a change that was still to come, as of a probe of first order. The first reading has settled.
+ * with ℓ the share of a change that was still to come, as of a probe of first order. The first reading has settled. The
+ * drift adds after the lag, as in practice/bench-effects.ts, which says why.
  *
  * @internal
  */
 export interface Distortion {
   /** Whether the reading is that before the first drop: its volume is zero, and sure. */
   readonly isFirst: boolean;
-  readonly poured: number;
+  /** mL that were read and never poured: the initial reading, and air bubbles. */
+  readonly notPoured: number;
+  /** As a fraction of the ideal slope. */
   readonly slope: number;
   readonly offset: number;
+  /** By how much what the probe shows has moved until this reading. */
+  readonly drift: number;
   readonly lag: number;
+  /** The pH shown before, without its drift. */
   readonly before: number;
 }
 
@@ -31,24 +37,25 @@ export function distortionsAt(
     const j = parameters.findIndex(({ moves }) => moves.what === what);
     return j < 0 ? otherwise : numberAt(values, j);
   };
-  const [slope, offset, drift] = [at('probeSlope', 1), at('probeOffset', 0), at('probeDrift', 0)];
-  const [lag, initial] = [at('unsettledShare', 0), at('initialVolume', 0)];
+  const [slope, offset, drift] = [at('probeSlope', 100) / 100, at('probeOffset', 0), at('probeDrift', 0)];
+  const [lag, initial] = [at('readTooSoon', 0), at('initialReading', 0)];
   return mL.map((total, k) => ({
     isFirst: total === 0,
-    poured: parameters.reduce(
-      (sum, { moves }, j) => (isPast(moves, total) ? sum - numberAt(values, j) : sum),
+    notPoured: parameters.reduce(
+      (sum, { moves }, j) => (isPast(moves, total) ? sum + numberAt(values, j) : sum),
       initial,
     ),
     slope,
-    offset: offset + drift * shareOf(k, mL.length),
+    offset,
+    drift: drift * shareOf(k, mL.length),
     lag: k === 0 ? 0 : lag,
-    before: pH[k - 1] ?? 7,
+    before: (pH[k - 1] ?? 7) - drift * shareOf(k - 1, mL.length),
   }));
 }
 
 /** Whether a volume was read after the bubble left. @internal */
 export const isPast = (moves: FitParameter['moves'], total: number): boolean =>
-  moves.what === 'bubble' && total > moves.after;
+  moves.what === 'airBubble' && total > moves.after;
 
 /** 0 at the first reading, 1 at the last. @internal */
 export const shareOf = (k: number, count: number): number => k / Math.max(1, count - 1);

@@ -1,8 +1,11 @@
 import type { Faults } from '../../input/faults.js';
 import { type ReadSetup, readSetup } from '../../titration/read-setup.js';
 import type { Titration } from '../../titration/titration.js';
-import { endpointDefaults } from '../endpoint-options.js';
-import { type ReadingUncertainty, readReadingUncertainty } from '../reading-uncertainty.js';
+import {
+  type ReadingUncertainty,
+  readReadingUncertainty,
+  usualReadingUncertainty,
+} from '../reading-uncertainty.js';
 import { type FitParameter, fitParameters } from './fit-parameters.js';
 import { type FreeParameter, readFree } from './free-parameter.js';
 
@@ -12,7 +15,7 @@ export interface FitOptions {
   readonly titration: Pick<Titration, 'setup'>;
   /** What may differ from it, one to ten parameters. */
   readonly free: readonly FreeParameter[];
-  /** Standard uncertainties of one pH and of one volume, mL; `endpointDefaults` if left out. */
+  /** Standard uncertainties of one pH and of one volume, mL; `usualReadingUncertainty` if left out. */
   readonly uncertainty?: ReadingUncertainty;
   /**
    * `estimated`, the default: the readings scatter in the proportion of `uncertainty`, and how much is seen from the
@@ -35,7 +38,7 @@ const optionKeys = ['titration', 'free', 'uncertainty', 'scatter'];
 /** @internal */
 export function readFitOptions(value: unknown, path: string, faults: Faults): FitInUse {
   const unread = faults.object(value, path, 'options { titration, free }', optionKeys);
-  const { titration, uncertainty = endpointDefaults, scatter = 'estimated' } = unread;
+  const { titration, uncertainty = usualReadingUncertainty, scatter = 'estimated' } = unread;
   const asked = faults.object(titration, `${path}.titration`, 'a titration as titrate returns it');
   const setup = readSetup(asked.setup, `${path}.titration.setup`, faults);
   readFixedCarbonDioxide(setup, `${path}.titration.setup`, faults);

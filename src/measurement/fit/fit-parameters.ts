@@ -13,16 +13,16 @@ type Moves =
   | { readonly what: 'flask' | 'titrant'; readonly contents: readonly Content[] }
   | { readonly what: 'pKa'; readonly protolyte: string; readonly step: number }
   | { readonly what: BenchParameter }
-  | { readonly what: 'bubble'; readonly after: number };
+  | { readonly what: 'airBubble'; readonly after: number };
 
 /** What a parameter of the bench alters. @internal */
-export type BenchParameter = 'probeOffset' | 'probeSlope' | 'probeDrift' | 'unsettledShare' | 'initialVolume';
+export type BenchParameter = 'probeOffset' | 'probeSlope' | 'probeDrift' | 'readTooSoon' | 'initialReading';
 
 /** A free parameter in the light of a set-up. @internal */
 export interface FitParameter {
   readonly free: FreeParameter;
   readonly name: string;
-  readonly unit: 'mmol' | 'mol/L' | 'pH' | 'mL' | '';
+  readonly unit: 'mmol' | 'mol/L' | 'pH' | 'mL' | '%' | '';
   /** As the set-up has it: where the search starts. */
   readonly start: number;
   readonly from: number;
@@ -41,20 +41,20 @@ export function fitParameters(
 }
 
 function parameterOf(free: FreeParameter, setup: ReadSetup, path: string, faults: Faults): FitParameter {
-  if (typeof free === 'object' && 'bubbleAfter' in free) {
-    const { bubbleAfter: after } = free;
-    return { ...bubble, name: `bubble after ${after} mL`, free, moves: { what: 'bubble', after } };
+  if (typeof free === 'object' && 'airBubbleAfter' in free) {
+    const { airBubbleAfter: after } = free;
+    return { ...airBubble, name: `air bubble after ${after} mL`, free, moves: { what: 'airBubble', after } };
   }
   if (typeof free === 'object')
     return 'amountOf' in free ? amountOf(free, setup, path, faults) : pKaOf(free, setup, path, faults);
   const { analyte, titrant } = setup;
-  if (free === 'analyteAmount') return scaled(free, 'amount in the flask', 'mmol', analyte, 1, path, faults);
+  if (free === 'sampleAmount') return scaled(free, 'amount of sample', 'mmol', analyte, 1, path, faults);
   if (free === 'titrantConcentration')
     return scaled(free, 'concentration of the titrant', 'mol/L', titrant, titrant.mL, path, faults);
-  if (free === 'carbonDioxide')
-    return gas(free, 'carbon dioxide in the flask', 'mmol', 'flask', setup, path, faults);
-  if (free === 'titrantCarbonDioxide')
-    return gas(free, 'carbon dioxide in the titrant', 'mol/L', 'titrant', setup, path, faults);
+  if (free === 'carbonDioxideInFlask')
+    return gas(free, 'carbon dioxide in the flask', 'flask', setup, path, faults);
+  if (free === 'carbonDioxideInTitrant')
+    return gas(free, 'carbon dioxide in the titrant', 'titrant', setup, path, faults);
   return { ...instrument[free], free, moves: { what: free } };
 }
 
@@ -64,14 +64,14 @@ function parameterOf(free: FreeParameter, setup: ReadSetup, path: string, faults
  */
 const instrument = {
   probeOffset: { name: 'offset of the probe', unit: 'pH', start: 0, from: -7, to: 7 },
-  probeSlope: { name: 'slope of the probe', unit: '', start: 1, from: 0.1, to: 10 },
+  probeSlope: { name: 'slope of the probe', unit: '%', start: 100, from: 10, to: 1000 },
   probeDrift: { name: 'drift of the probe', unit: 'pH', start: 0, from: -7, to: 7 },
-  unsettledShare: { name: 'share of a change still to come', unit: '', start: 0, from: 0, to: 0.95 },
-  initialVolume: { name: 'volume delivered before', unit: 'mL', start: 0, from: -1e3, to: 1e3 },
+  readTooSoon: { name: 'share of a change that had not settled', unit: '', start: 0, from: 0, to: 0.95 },
+  initialReading: { name: 'initial reading of the burette', unit: 'mL', start: 0, from: -1e3, to: 1e3 },
 } as const;
 
 /** No air runs back into a tip. */
-const bubble = { unit: 'mL', start: 0, from: 0, to: 1e3 } as const;
+const airBubble = { unit: 'mL', start: 0, from: 0, to: 1e3 } as const;
 
 /** An amount may not reach zero, where its pH would no longer depend on it, nor pass a millionfold of what was expected. */
 const amountRange = (start: number) => ({ from: start * 1e-6, to: start * 1e6 });
@@ -152,11 +152,10 @@ function pKaOf(
 /** A constant further off is that of another acid. */
 const furthestPKa = 5;
 
-/** Carbon dioxide beyond what is there. It takes the constants of the carbonic acid that is there, if there is any. */
+/** Carbon dioxide beyond what is there, in mol/L of the flask at the start or of the titrant. It takes the constants of the carbonic acid that is there, if there is any. */
 function gas(
   free: FreeParameter,
   name: string,
-  unit: 'mmol' | 'mol/L',
   what: 'flask' | 'titrant',
   setup: ReadSetup,
   path: string,
@@ -171,7 +170,8 @@ function gas(
     );
   const own = protolytesOf(setup).find(({ id }) => id === carbonic.id);
   const reagent = own ? { ...carbonDioxide, protolytes: [{ protolyte: own, count: 1 }] } : carbonDioxide;
-  return { free, name, unit, start: 0, from: 0, to: 1e6, moves: { what, contents: [{ reagent, mmol: 1 }] } };
+  const contents = [{ reagent, mmol: what === 'flask' ? setup.analyte.mL : 1 }];
+  return { free, name, unit: 'mol/L', start: 0, from: 0, to: 1e6, moves: { what, contents } };
 }
 
 const protolytesOf = ({ analyte, titrant }: ReadSetup): readonly Protolyte[] =>

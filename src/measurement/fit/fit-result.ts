@@ -55,8 +55,8 @@ export function fitResult(
     runs,
     equivalencePoints: fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => ({
       reaction,
-      value: mL,
-      mL: estimateOf(mL, covariance.deviationOf(gradient), seen),
+      mL,
+      estimate: estimateOf(mL, covariance.deviationOf(gradient), seen),
     })),
     setup: { ...contents, conditions: setup.inUse.given },
     notes: [
@@ -118,7 +118,7 @@ function notesOn(
   const notes: string[] = [];
   if (status === 'no-descent')
     notes.push('The search ended where no step came nearer to the readings: the result may be no minimum.');
-  if (status === 'passes') notes.push('The search did not end: the result is not the nearest curve.');
+  if (status === 'too-many-steps') notes.push('The search did not end: the result is not the nearest curve.');
   if (isFar(sum, residuals.length))
     notes.push(
       'The readings lie further from this curve than their uncertainties allow: something else is wrong, or the search began too far away.',

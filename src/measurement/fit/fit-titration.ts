@@ -35,9 +35,9 @@ import { viewFit } from './view-fit.js';
  * });
  * const mL = [2, 5, 10, 15, 20, 22, 23, 24, 25, 26, 28];
  * const pH = [3.74, 4.19, 4.61, 4.97, 5.45, 5.79, 6.06, 6.65, 11.02, 11.44, 11.81];
- * const fit = fitTitration({ mL, pH, notes: [] }, { titration, free: ['analyteAmount'] });
+ * const fit = fitTitration({ mL, pH, notes: [] }, { titration, free: ['sampleAmount'] });
  * fit.parameters[0]?.value; // => 2.43
- * fit.equivalencePoints[0]?.value; // => 24.3
+ * fit.equivalencePoints[0]?.mL; // => 24.3
  * ```
  */
 export function fitTitration(readings: Readings, options: FitOptions): TitrationFit {

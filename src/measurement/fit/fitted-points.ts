@@ -27,7 +27,7 @@ export interface FittedPoint {
  *
  *   dV/dθ = −D/T of the flask,   −V·D/T of the titrant                                                (1)
  *
- * A running total is less by what was delivered before it began, and more by a bubble that was read.
+ * A running total is more by an initial reading that nobody subtracted, and by a bubble that was read.
  *
  * @internal
  */
@@ -58,7 +58,7 @@ function asTotal(parameters: readonly FitParameter[], values: ArrayLike<number>,
   const gradient = parameters.map(() => 0);
   let total = poured;
   for (const { moves, j } of inOrder(parameters)) {
-    const more = moves.what === 'initialVolume' ? -1 : isPast(moves, total) ? 1 : 0;
+    const more = moves.what === 'initialReading' || isPast(moves, total) ? 1 : 0;
     total += more * numberAt(values, j);
     gradient[j] = more;
   }
@@ -68,6 +68,6 @@ function asTotal(parameters: readonly FitParameter[], values: ArrayLike<number>,
 /** The faults of the burette in the order in which they act. */
 const inOrder = (parameters: readonly FitParameter[]) =>
   parameters
-    .map(({ moves }, j) => ({ moves, j, after: moves.what === 'bubble' ? moves.after : -1 }))
-    .filter(({ moves }) => moves.what === 'bubble' || moves.what === 'initialVolume')
+    .map(({ moves }, j) => ({ moves, j, after: moves.what === 'airBubble' ? moves.after : -1 }))
+    .filter(({ moves }) => moves.what === 'airBubble' || moves.what === 'initialReading')
     .sort((a, b) => a.after - b.after);

@@ -1,50 +1,53 @@
 import type { Faults } from '../../input/faults.js';
 
 /**
- * What a fit is free to change.
+ * What a fit is free to change. What may be wrong at the bench has the name and sign that it has as a `BenchFault`, and
+ * the same unit but where this list says so.
  *
- * - `analyteAmount`: of all reagents in the flask together, in proportion, mmol
+ * - `sampleAmount`: of all reagents in the flask together, in proportion, mmol (as a fault: over the stated amount)
  * - `{ amountOf }`: of one reagent in the flask, by its id, mmol
- * - `titrantConcentration`: of all reagents of the titrant together, in proportion, mol/L
- * - `carbonDioxide`: dissolved in the flask beyond what the set-up holds, mmol
- * - `titrantCarbonDioxide`: taken up by the titrant beyond what the set-up holds, mol/L
+ * - `titrantConcentration`: of all reagents of the titrant together, in proportion, mol/L (as a fault: over the stated one)
+ * - `carbonDioxideInFlask`: dissolved in the flask at the start beyond what the set-up holds, mol/L
+ * - `carbonDioxideInTitrant`: taken up by the titrant beyond what the set-up holds, mol/L
  * - `{ pKa, step }`: of a protolyte, by its id; step 1 is the first proton to leave
  * - `probeOffset`: what the probe shows too much at pH 7
- * - `probeSlope`: as a fraction of the ideal slope, about pH 7
+ * - `probeSlope`: in % of the ideal slope, about pH 7, as `calibrateProbe` gives it
  * - `probeDrift`: by how much what the probe shows moves from the first reading to the last, evenly by number of reading
- * - `unsettledShare`: of each change in pH, what is left to come when the reading is taken, 0 to 1
- * - `initialVolume`: mL of titrant delivered before the totals begin, below zero where fewer were delivered:
- *   −0.35 where a first reading of 0.35 was not subtracted. A total of zero is taken as read before the first drop: leave
- *   that reading out where something had run in by then
- * - `{ bubbleAfter }`: mL of air that left the burette tip after so many mL, read from there on and never poured
+ * - `readTooSoon`: of each change in pH, the share still to come when the reading is taken, 0 to 0.95 (as a fault: the
+ *   wait in time constants of the probe; share = exp(−wait))
+ * - `initialReading`: mL that the burette showed before the first drop and that nobody subtracted; below zero where titrant
+ *   had run in before the totals begin. A total of zero is taken as read before the first drop: leave that reading out
+ *   where something had run in by then
+ * - `{ airBubbleAfter }`: mL of air that left the burette tip after so many mL were read, counted from there on and never
+ *   poured (as a fault: `airBubble` with `mL` and `after`)
  */
 export type FreeParameter =
-  | 'analyteAmount'
+  | 'sampleAmount'
   | 'titrantConcentration'
-  | 'carbonDioxide'
-  | 'titrantCarbonDioxide'
+  | 'carbonDioxideInFlask'
+  | 'carbonDioxideInTitrant'
   | 'probeOffset'
   | 'probeSlope'
   | 'probeDrift'
-  | 'unsettledShare'
-  | 'initialVolume'
-  | { readonly bubbleAfter: number }
+  | 'readTooSoon'
+  | 'initialReading'
+  | { readonly airBubbleAfter: number }
   | { readonly amountOf: string }
   | { readonly pKa: string; readonly step: number };
 
 const named = [
-  'analyteAmount',
+  'sampleAmount',
   'titrantConcentration',
-  'carbonDioxide',
-  'titrantCarbonDioxide',
+  'carbonDioxideInFlask',
+  'carbonDioxideInTitrant',
   'probeOffset',
   'probeSlope',
   'probeDrift',
-  'unsettledShare',
-  'initialVolume',
+  'readTooSoon',
+  'initialReading',
 ] as const;
 
-const what = `one of ${named.join(', ')}, { amountOf: id }, { pKa: id, step } or { bubbleAfter: mL }`;
+const what = `one of ${named.join(', ')}, { amountOf: id }, { pKa: id, step } or { airBubbleAfter: mL }`;
 
 /** At most as many free parameters. */
 const most = 10;
@@ -63,17 +66,19 @@ function readOne(value: unknown, path: string, faults: Faults): FreeParameter {
   if (typeof value === 'string' || value === undefined) {
     const known = named.find((each) => each === value);
     if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, what, value);
-    return known ?? 'analyteAmount';
+    return known ?? 'sampleAmount';
   }
-  const kinds = [['amountOf'], ['bubbleAfter'], ['pKa', 'step']];
+  const kinds = [['amountOf'], ['airBubbleAfter'], ['pKa', 'step']];
   const given = faults.object(value, path, what);
   const kind = kinds.find(([key = '']) => given[key] !== undefined) ?? kinds.flat();
   const unread = faults.object(value, path, what, kind);
   if (unread.amountOf !== undefined)
     return { amountOf: faults.text(unread.amountOf, `${path}.amountOf`, 'the id of a reagent') };
-  if (unread.bubbleAfter !== undefined) {
+  if (unread.airBubbleAfter !== undefined) {
     const mL = { from: 0, to: 1e6 };
-    return { bubbleAfter: faults.number(unread.bubbleAfter, `${path}.bubbleAfter`, 'a volume in mL', mL) };
+    return {
+      airBubbleAfter: faults.number(unread.airBubbleAfter, `${path}.airBubbleAfter`, 'a volume in mL', mL),
+    };
   }
   const pKa = faults.text(unread.pKa, `${path}.pKa`, 'the id of a protolyte');
   const whole = { from: 1, to: 100, integer: true };

@@ -22,8 +22,8 @@ export interface LeastSquaresProblem<At extends Linearised> {
 
 /** Where a search for the least sum of squares ended. @internal */
 interface LeastSquaresEnd {
-  /** `no-descent`: no step lowers the sum, before the slope is level; `passes`: no end after all passes. */
-  readonly status: 'converged' | 'no-descent' | 'passes';
+  /** `no-descent`: no step lowers the sum, before the slope is level; `too-many-steps`: no end after all passes. */
+  readonly status: 'converged' | 'no-descent' | 'too-many-steps';
   readonly parameters: Float64Array;
   readonly sum: number;
   readonly passes: number;
@@ -80,7 +80,7 @@ export function leastSquares<At extends Linearised>(
     if (ratio > 0.25) damping = Math.max(damping / (ratio > 0.75 ? 10 : 2), leastDamping);
     point = next;
   }
-  return resultOf(problem, point, 'passes', problem.mostPasses);
+  return resultOf(problem, point, 'too-many-steps', problem.mostPasses);
 }
 
 const firstDamping = 1e-3;

@@ -63,7 +63,7 @@ export interface SimulatedFits {
  * });
  * const mL = [2, 5, 10, 15, 20, 22, 23, 24, 25, 26, 28];
  * const pH = [3.74, 4.19, 4.61, 4.97, 5.45, 5.79, 6.06, 6.65, 11.02, 11.44, 11.81];
- * const fit = { titration, free: ['analyteAmount'] } as const;
+ * const fit = { titration, free: ['sampleAmount'] } as const;
  * const { parameters } = await simulateFits({ mL, pH, notes: [] }, fit, { runs: 200 });
  * parameters[0]?.mean; // => 2.43
  * ```

@@ -8,7 +8,7 @@ export interface FittedParameter {
   readonly free: FreeParameter;
   readonly name: string;
   /** Of `expected`, `value` and `estimate`. */
-  readonly unit: 'mmol' | 'mol/L' | 'pH' | 'mL' | '';
+  readonly unit: 'mmol' | 'mol/L' | 'pH' | 'mL' | '%' | '';
   /** As the titration was meant. */
   readonly expected: number;
   readonly value: number;
@@ -22,18 +22,18 @@ export interface FittedParameter {
 export interface FittedEquivalencePoint {
   readonly reaction: string;
   /**
-   * As a running total of the readings, mL, with the faults of the burette in it: add the `initialVolume` found for what
-   * had run into the flask.
+   * As a running total of the readings, with the faults of the burette in it: subtract the `initialReading` and the air
+   * bubble found for what had run into the flask.
    */
-  readonly value: number;
-  /** The same with its uncertainty; null where these readings do not determine it. */
-  readonly mL: Estimate | null;
+  readonly mL: number;
+  /** The volume with its uncertainty; null where these readings do not determine it. */
+  readonly estimate: Estimate | null;
 }
 
 /** A fit of the whole charge balance to readings. Plain data: it survives JSON. */
 export interface TitrationFit {
-  /** `converged`; or why the search ended before: no step lowered the sum of squares, or there were too many. */
-  readonly status: 'converged' | 'no-descent' | 'passes';
+  /** `converged`; or why the search ended before: no step lowered the sum of squares, or there were too many of them. */
+  readonly status: 'converged' | 'no-descent' | 'too-many-steps';
   /** In the order in which they were set free. */
   readonly parameters: readonly FittedParameter[];
   /** Of the parameters, in their order: 1 on the diagonal. */
@@ -58,7 +58,7 @@ export interface TitrationFit {
   readonly equivalencePoints: readonly FittedEquivalencePoint[];
   /**
    * With the amounts and constants found: `titrate(fit.setup)` is the fitted curve, but for the faults of the bench. To
-   * lay readings over it, take these out of them: add the `initialVolume` found to each volume, subtract the
+   * lay readings over it, take these out of them: subtract the `initialReading` found from each volume, the
    * `probeOffset` from each pH.
    */
   readonly setup: TitrationSetup;

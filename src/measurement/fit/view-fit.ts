@@ -7,13 +7,13 @@ import type { TitrationFit } from './titration-fit.js';
 export function viewFit(fit: TitrationFit): string {
   const { status, parameters, equivalencePoints, degreesOfFreedom, scatter, notes } = fit;
   return [
-    `fit of ${fit.fitted.mL.length} readings, ${status}: scatter ${toDigits(scatter, 3)} of what was expected, ${degreesOfFreedom} degrees of freedom`,
+    `fit of ${fit.fitted.mL.length} readings, ${status === 'converged' ? '' : 'not '}converged: scatter ${toDigits(scatter, 3)} of what was expected, ${degreesOfFreedom} degrees of freedom`,
     ...parameters.map(
       ({ name, unit, value, estimate, expected }) =>
         `  ${line(value, estimate, unit)}  ${name} (expected ${toDigits(expected, 5)})`,
     ),
     ...equivalencePoints.map(
-      ({ reaction, value, mL }) => `  ${line(value, mL, 'mL')}  equivalence, ${reaction}`,
+      ({ reaction, mL, estimate }) => `  ${line(mL, estimate, 'mL')}  equivalence, ${reaction}`,
     ),
     ...notes.map((note) => `  note: ${note}`),
   ].join('\n');

@@ -56,7 +56,9 @@ const volume = { what: 'a volume in mL', limits: { from: 0, to: 1000 } };
  *   a probe of first order    shown = pH + (shown before − pH)·exp(−wait)                                  (1)
  *   its slope                 shown = 7 + (pH − 7)·percent/100                                             (2)
  *
- * (1) with `wait` in time constants, as in `settlingError`; the first reading has settled.
+ * (1) with `wait` in time constants, as in `settlingError`; the first reading has settled. The drift comes after the lag:
+ * what lags is the potential of the glass, what drifts is mostly that of the reference electrode, in series with it, so
+ * that a meter shows each step of the drift at once. The fit takes both in the same way (fit/distortion.ts).
  *
  * @internal
  */
@@ -66,13 +68,13 @@ export const benchEffects: { readonly [Kind in BenchFaultKind]: Effect<FaultOf<K
     sizes: { ratio },
     filled: (fault, { analyte, titrant }) => ({ analyte: strengthened(analyte, fault.ratio), titrant }),
   },
-  titrantStrength: {
+  titrantConcentration: {
     words: 'wrong concentration of the titrant',
     sizes: { ratio },
     filled: (fault, { analyte, titrant }) => ({ analyte, titrant: strengthened(titrant, fault.ratio) }),
   },
   carbonDioxideInFlask: {
-    words: 'carbon dioxide in the water of the flask',
+    words: 'carbon dioxide in the flask',
     sizes: { molar },
     filled: (fault, { analyte, titrant }) => ({ analyte: withCarbonDioxide(analyte, fault.molar), titrant }),
   },
@@ -111,7 +113,7 @@ export const benchEffects: { readonly [Kind in BenchFaultKind]: Effect<FaultOf<K
     sizes: { pH: change },
     shown: ({ pH: offset }, pH) => pH.map((each) => each + offset),
   },
-  drift: {
+  probeDrift: {
     words: 'drift of the probe',
     sizes: { pH: change },
     shown: ({ pH: drift }, pH) => pH.map((each, k) => each + (drift * k) / Math.max(1, pH.length - 1)),

@@ -124,14 +124,14 @@ function endpointsJudged(
 }
 
 function amountsJudged(
-  { expected, uncorrected }: KeyRead,
+  { expected, uncorrected, names }: KeyRead,
   given: AnswerRead,
   { tolerance }: GradeHow,
 ): readonly Judged[] {
   return [...expected.mmol].map(([id, mmol]) =>
     judgeNumber(
       {
-        name: `Amount of ${id}`,
+        name: `Amount of ${names.get(id) ?? id}`,
         unit: 'mmol',
         expected: mmol,
         asRead: uncorrected.mmol.get(id),

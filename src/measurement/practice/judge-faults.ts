@@ -3,7 +3,7 @@ import type { BenchFaultKind } from './bench-fault.js';
 import type { Judged } from './judge-number.js';
 
 /** Kinds that readings alone hardly tell apart: a stronger titrant and a smaller sample. */
-const alike: readonly BenchFaultKind[] = ['sampleAmount', 'titrantStrength'];
+const alike: readonly BenchFaultKind[] = ['sampleAmount', 'titrantConcentration'];
 
 /** The share of right names in all that are there or named: P. Jaccard, New Phytol. 11, 37–50 (1912). @internal */
 export function judgeFaults(

@@ -15,6 +15,8 @@ interface Numbers {
 export interface KeyRead {
   readonly expected: Numbers & { readonly faults: readonly BenchFaultKind[] };
   readonly uncorrected: Numbers;
+  /** Of the reagents in the flask, by their ids; none where a key was written without a flask. */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** An answer that has been read; null where nothing was said of faults. @internal */
@@ -42,7 +44,24 @@ export function readKey(value: unknown, faults: Faults): KeyRead {
       faults: readKinds(expected.faults, 'key.expected.faults', faults),
     },
     uncorrected: readNumbers(uncorrected, 'key.uncorrected', faults),
+    names: key.flask === undefined ? new Map() : readNames(key.flask, 'key.flask', faults),
   };
+}
+
+function readNames(value: unknown, path: string, faults: Faults): ReadonlyMap<string, string> {
+  const { contents } = faults.object(value, path, 'the solution in the flask');
+  const read = faults.list(contents, `${path}.contents`, 'a list of contents', 0, mostItems);
+  return new Map(
+    read.map((content, k) => {
+      const at = `${path}.contents[${k}]`;
+      const { reagent } = faults.object(content, at, 'a content { reagent, mmol }');
+      const { id, name } = faults.object(reagent, `${at}.reagent`, 'a reagent');
+      return [
+        faults.text(id, `${at}.reagent.id`, 'an id'),
+        faults.text(name, `${at}.reagent.name`, 'a name'),
+      ];
+    }),
+  );
 }
 
 const answerKeys = ['endpoints', 'mmol', 'faults'];

@@ -38,14 +38,17 @@ const draws: Readonly<Partial<Record<BenchFaultKind, Draw>>> = {
   }),
   probeOffset: (at, sign) => ({ kind: 'probeOffset', pH: sign * between(0.1, 0.4, at) }),
   probeSlope: (at) => ({ kind: 'probeSlope', percent: between(85, 94, at) }),
-  drift: (at, sign) => ({ kind: 'drift', pH: sign * between(0.1, 0.3, at) }),
+  probeDrift: (at, sign) => ({ kind: 'probeDrift', pH: sign * between(0.1, 0.3, at) }),
   readTooSoon: (at) => ({ kind: 'readTooSoon', wait: between(0.5, 1, at) }),
   carbonDioxideInFlask: (at, _, { mmol }) => ({
     kind: 'carbonDioxideInFlask',
     molar: (between(0.05, 0.2, at) * mmol) / 25,
   }),
   carbonDioxideInTitrant: (at) => ({ kind: 'carbonDioxideInTitrant', molar: between(0.05, 0.2, at) * 0.1 }),
-  titrantStrength: (at, sign) => ({ kind: 'titrantStrength', ratio: 1 + sign * between(0.03, 0.1, at) }),
+  titrantConcentration: (at, sign) => ({
+    kind: 'titrantConcentration',
+    ratio: 1 + sign * between(0.03, 0.1, at),
+  }),
   sampleAmount: (at, sign) => ({ kind: 'sampleAmount', ratio: 1 + sign * between(0.03, 0.1, at) }),
   incrementsAsTotals: () => ({ kind: 'incrementsAsTotals' }),
 };

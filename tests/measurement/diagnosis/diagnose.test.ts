@@ -15,11 +15,11 @@ const faults = [
   { kind: 'airBubble', mL: 0.6, after: 6 },
   { kind: 'probeOffset', pH: 0.25 },
   { kind: 'probeSlope', percent: 90 },
-  { kind: 'drift', pH: 0.2 },
+  { kind: 'probeDrift', pH: 0.2 },
   { kind: 'readTooSoon', wait: 0.7 },
   { kind: 'carbonDioxideInFlask', molar: 0.006 },
   { kind: 'carbonDioxideInTitrant', molar: 0.012 },
-  { kind: 'titrantStrength', ratio: 1.06 },
+  { kind: 'titrantConcentration', ratio: 1.06 },
   { kind: 'sampleAmount', ratio: 0.94 },
 ] as const satisfies readonly BenchFault[];
 
@@ -30,8 +30,8 @@ describe('diagnose', () => {
   test.each(faults)('tells $kind, with its size', (fault) => {
     const { verdict, likely } = diagnosed([fault]);
     expect(verdict).toBe('fault');
-    const story = likely.find(({ kind }) => kind === fault.kind);
-    const { value = Number.NaN, standardUncertainty } = story?.size ?? {};
+    const found = likely.find(({ kind }) => kind === fault.kind);
+    const { value = Number.NaN, standardUncertainty } = found?.size ?? {};
     expect(Math.abs(value - sizeOf(fault))).toBeLessThan(4 * (standardUncertainty ?? 0));
   });
 
@@ -64,21 +64,21 @@ describe('diagnose', () => {
     const { readings } = simulateReadings(titration, {
       seed: 2,
       volumes,
-      faults: [{ kind: 'titrantStrength', ratio: 1.08 }],
+      faults: [{ kind: 'titrantConcentration', ratio: 1.08 }],
     });
     const { likely, sentence } = diagnose(readings, titration);
     expect(likely.map(({ kind }) => kind)).toEqual(
-      expect.arrayContaining(['sampleAmount', 'titrantStrength']),
+      expect.arrayContaining(['sampleAmount', 'titrantConcentration']),
     );
     expect(sentence).toContain('cannot tell');
     expect(likely.every(({ check, remedy }) => check.length > 10 && remedy.length > 10)).toBe(true);
   });
 
-  test('ranks every story by its evidence', () => {
-    const { stories } = diagnosed([{ kind: 'drift', pH: 0.3 }]);
-    const evidence = stories.map((story) => story.evidence);
+  test('ranks every explanation by its evidence', () => {
+    const { explanations } = diagnosed([{ kind: 'probeDrift', pH: 0.3 }]);
+    const evidence = explanations.map((each) => each.evidence);
     expect(evidence).toEqual([...evidence].sort((a, b) => b - a));
-    expect(new Set(stories.map(({ kind }) => kind)).size).toBe(stories.length);
+    expect(new Set(explanations.map(({ kind }) => kind)).size).toBe(explanations.length);
   });
 
   test('notes where the readings leap over an equivalence point or end before it', () => {
@@ -94,7 +94,9 @@ describe('diagnose', () => {
   test('tries no carbon dioxide where the air gives it', () => {
     const open = titrate({ analyte: carbonate, titrant: acid, conditions: { carbonDioxide: air } });
     const { readings } = simulateReadings(open, { seed: 1 });
-    expect(diagnose(readings, open).stories.some(({ kind }) => kind.startsWith('carbonDioxide'))).toBe(false);
+    expect(diagnose(readings, open).explanations.some(({ kind }) => kind.startsWith('carbonDioxide'))).toBe(
+      false,
+    );
   });
 
   test('is plain data', () => {

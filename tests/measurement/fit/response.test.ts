@@ -24,10 +24,10 @@ const setup = {
   }),
 };
 const free = [
-  'analyteAmount',
+  'sampleAmount',
   'titrantConcentration',
-  'carbonDioxide',
-  'titrantCarbonDioxide',
+  'carbonDioxideInFlask',
+  'carbonDioxideInTitrant',
   { amountOf: 'sodiumHydroxide' },
   { pKa: 'carbonic', step: 1 },
   { pKa: 'carbonic', step: 2 },

@@ -13,7 +13,7 @@ const { readings } = simulateReadings(titration, {
 });
 const fit = {
   titration,
-  free: ['analyteAmount', 'probeOffset'],
+  free: ['sampleAmount', 'probeOffset'],
   uncertainty: { pH: 0.02, mL: 0.02 },
 } as const;
 

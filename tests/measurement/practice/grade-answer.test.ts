@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { makeSolution, reagents, titrate } from 'protolysis';
-import { type BenchFault, type BenchFaultKind, gradeAnswer, simulateReadings } from 'protolysis/measurement';
+import {
+  type BenchFault,
+  type BenchFaultKind,
+  gradeAnswer,
+  type PracticeKey,
+  simulateReadings,
+} from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
 import { benchEffects, benchFaultKinds } from '../../../src/measurement/practice/bench-effects.js';
 import { listed } from '../../faults-of.js';
@@ -71,14 +77,14 @@ describe('a number', () => {
   test('within the tolerance is right', () => {
     expect(sharesOf(...amount(1.225))).toEqual([1]);
     expect(wordsOf(...amount(1.24))).toEqual([
-      'Amount of sodiumCarbonate: 1.24 mmol is right within 0.025 mmol of 1.25 mmol.',
+      'Amount of sodium carbonate: 1.24 mmol is right within 0.025 mmol of 1.25 mmol.',
     ]);
   });
 
   test('within three times the tolerance gets half', () => {
     expect(sharesOf(...amount(1.18))).toEqual([0.5]);
     expect(wordsOf(...amount(1.2))).toEqual([
-      'Amount of sodiumCarbonate: 1.2 mmol is off 1.25 mmol by 0.05 mmol, within three times the tolerance of 0.025 mmol. Half the points.',
+      'Amount of sodium carbonate: 1.2 mmol is off 1.25 mmol by 0.05 mmol, within three times the tolerance of 0.025 mmol. Half the points.',
     ]);
   });
 
@@ -86,15 +92,15 @@ describe('a number', () => {
     const far = keyWith({ kind: 'initialReading', mL: 5 });
     expect(far.uncorrected.mmol).toEqual({ sodiumCarbonate: 1.5 });
     expect(wordsOf(far, { mmol: { sodiumCarbonate: 1.5 } }, only)).toEqual([
-      'Amount of sodiumCarbonate: 1.5 mmol is what the readings give as they stand; corrected, it is 1.25 mmol. Half the points.',
+      'Amount of sodium carbonate: 1.5 mmol is what the readings give as they stand; corrected, it is 1.25 mmol. Half the points.',
     ]);
   });
 
   test('further off, or left out, gets none', () => {
     expect(wordsOf(...amount(2))).toEqual([
-      'Amount of sodiumCarbonate: 2 mmol is off 1.25 mmol by 0.75 mmol, more than three times the tolerance of 0.025 mmol.',
+      'Amount of sodium carbonate: 2 mmol is off 1.25 mmol by 0.75 mmol, more than three times the tolerance of 0.025 mmol.',
     ]);
-    expect(wordsOf(late, {}, only)).toEqual(['Amount of sodiumCarbonate: no answer; it is 1.25 mmol.']);
+    expect(wordsOf(late, {}, only)).toEqual(['Amount of sodium carbonate: no answer; it is 1.25 mmol.']);
     expect(sharesOf(late, {})).toEqual([0, 0, 0, 0]);
   });
 });
@@ -124,30 +130,30 @@ describe('end points', () => {
 
 describe('faults', () => {
   const only = { points: { endpoints: 0, mmol: 0 } };
-  const both = keyWith({ kind: 'airBubble', mL: 0.5, after: 3 }, { kind: 'drift', pH: 0.2 });
+  const both = keyWith({ kind: 'airBubble', mL: 0.5, after: 3 }, { kind: 'probeDrift', pH: 0.2 });
   const share = (key: typeof late, faults: readonly BenchFaultKind[]) => sharesOf(key, { faults }, only)[0];
 
   test('count by the share of right names in all that are there or named', () => {
-    expect(share(both, ['drift', 'airBubble'])).toBe(1);
-    expect(share(both, ['drift'])).toBe(1 / 2);
-    expect(share(both, ['drift', 'drift', 'probeOffset'])).toBe(1 / 3);
+    expect(share(both, ['probeDrift', 'airBubble'])).toBe(1);
+    expect(share(both, ['probeDrift'])).toBe(1 / 2);
+    expect(share(both, ['probeDrift', 'probeDrift', 'probeOffset'])).toBe(1 / 3);
     expect(share(both, benchFaultKinds)).toBe(2 / benchFaultKinds.length);
-    expect(wordsOf(both, { faults: ['drift', 'probeOffset'] }, only)).toEqual([
+    expect(wordsOf(both, { faults: ['probeDrift', 'probeOffset'] }, only)).toEqual([
       'Faults: right: drift of the probe; missed: air bubble in the burette tip; not there: offset of the probe.',
     ]);
   });
 
   test('that are none are right to be called none', () => {
     expect(share(keyWith(), [])).toBe(1);
-    expect(share(keyWith(), ['drift'])).toBe(0);
+    expect(share(keyWith(), ['probeDrift'])).toBe(0);
     expect(wordsOf(keyWith(), { faults: [] }, only)).toEqual(['Faults: none, and the run is sound.']);
     expect(wordsOf(keyWith(), {}, only)).toEqual(['Faults: no answer; there are none.']);
   });
 
   test('that look alike count under either name', () => {
-    const weak = keyWith({ kind: 'titrantStrength', ratio: 0.95 });
+    const weak = keyWith({ kind: 'titrantConcentration', ratio: 0.95 });
     expect(share(weak, ['sampleAmount'])).toBe(1);
-    expect(share(weak, ['sampleAmount', 'titrantStrength'])).toBe(1 / 2);
+    expect(share(weak, ['sampleAmount', 'titrantConcentration'])).toBe(1 / 2);
     expect(wordsOf(weak, { faults: ['sampleAmount'] }, only)[0]).toMatch(/either name counts\.$/);
   });
 
@@ -156,11 +162,17 @@ describe('faults', () => {
     const volumes = Array.from({ length: 70 }, (_, k) => k / 2);
     const pHsOf = (fault: BenchFault) =>
       simulateReadings(carbonate, { seed: 1, volumes, noise: { pH: 0, mL: 0 }, faults: [fault] }).readings.pH;
-    const weak = pHsOf({ kind: 'titrantStrength', ratio: 0.95 });
+    const weak = pHsOf({ kind: 'titrantConcentration', ratio: 0.95 });
     const much = pHsOf({ kind: 'sampleAmount', ratio: 1 / 0.95 });
     const farthest = Math.max(...weak.map((pH, k) => Math.abs(pH - (much[k] as number))));
     expect(farthest).toBeLessThan(-Math.log10(0.95) + 0.001); // two roundings
   });
+});
+
+test('a key written by hand needs no flask: a reagent is then called by its id', () => {
+  const { expected, uncorrected } = keyWith();
+  const { items } = gradeAnswer({ expected, uncorrected } as PracticeKey, {});
+  expect(items[2]?.words).toBe('Amount of sodiumCarbonate: no answer; it is 1.25 mmol.');
 });
 
 test('an answer is read with care', () => {
@@ -168,7 +180,7 @@ test('an answer is read with care', () => {
   expect(listed(() => gradeAnswer(key, { mmol: { sodiumcarbonate: 1 } }))).toEqual([
     'unknown-key answer.mmol.sodiumcarbonate',
   ]);
-  expect(listed(() => gradeAnswer(key, { faults: ['bubble' as 'drift'], endpoints: [-1] }))).toEqual([
+  expect(listed(() => gradeAnswer(key, { faults: ['bubble' as 'airBubble'], endpoints: [-1] }))).toEqual([
     'out-of-range answer.endpoints[0]',
     'wrong-type answer.faults[0]',
   ]);

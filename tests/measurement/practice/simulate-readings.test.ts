@@ -43,7 +43,7 @@ test('the data of a seed stay what they are', () => {
     simulateReadings(ammonia, {
       seed: 18,
       faults: [
-        { kind: 'drift', pH: 0.2 },
+        { kind: 'probeDrift', pH: 0.2 },
         { kind: 'carbonDioxideInFlask', molar: 0.005 },
       ],
     }),
@@ -84,13 +84,13 @@ describe('without errors', () => {
   test('a fault of no size changes nothing', () => {
     const none: BenchFault[] = [
       { kind: 'sampleAmount', ratio: 1 },
-      { kind: 'titrantStrength', ratio: 1 },
+      { kind: 'titrantConcentration', ratio: 1 },
       { kind: 'carbonDioxideInFlask', molar: 0 },
       { kind: 'carbonDioxideInTitrant', molar: 0 },
       { kind: 'readTooSoon', wait: 20 },
       { kind: 'probeSlope', percent: 100 },
       { kind: 'probeOffset', pH: 0 },
-      { kind: 'drift', pH: 0 },
+      { kind: 'probeDrift', pH: 0 },
       { kind: 'airBubble', mL: 0, after: 3 },
       { kind: 'initialReading', mL: 0 },
     ];
@@ -150,7 +150,7 @@ test('sound readings lead to the end point of the key', () => {
     for (const seed of [1, 2, 3, 4, 5]) {
       const { readings, key } = simulateReadings(titration, { seed });
       const [found] = findEndpoints(readings, { method: 'steepestSlope' }).endpoints;
-      expect(Math.abs((found?.mL.value ?? 0) - (key.expected.endpoints.at(-1) ?? 0))).toBeLessThan(0.1); // two drops
+      expect(Math.abs((found?.mL ?? 0) - (key.expected.endpoints.at(-1) ?? 0))).toBeLessThan(0.1); // two drops
     }
 });
 
@@ -167,7 +167,7 @@ describe('the key', () => {
   test('says what was in flask and burette', () => {
     const key = keyOf(strong, [
       { kind: 'sampleAmount', ratio: 0.9 },
-      { kind: 'titrantStrength', ratio: 1.1 },
+      { kind: 'titrantConcentration', ratio: 1.1 },
     ]);
     expect(key.flask.contents[0]?.mmol).toBeCloseTo(2.25, 12);
     expect((key.burette.contents[0]?.mmol ?? 0) / key.burette.mL).toBeCloseTo(0.11, 12);
@@ -222,7 +222,7 @@ describe('refuses', () => {
     expect(listed(refused({ faults: [{ kind: 'airbubble', mL: 1 }] }))).toEqual([
       'wrong-type options.faults[0].kind',
     ]);
-    expect(listed(refused({ faults: [{ ...offset, mL: 1 }, { kind: 'drift' }] }))).toEqual([
+    expect(listed(refused({ faults: [{ ...offset, mL: 1 }, { kind: 'probeDrift' }] }))).toEqual([
       'unknown-key options.faults[0].mL',
       'missing options.faults[1].pH',
     ]);
@@ -240,7 +240,7 @@ describe('refuses', () => {
   test('what no meter shows', () => {
     const faults = [
       { kind: 'probeSlope', percent: 200 },
-      { kind: 'drift', pH: 5 },
+      { kind: 'probeDrift', pH: 5 },
     ];
     expect(listed(refused({ faults }))).toEqual(['conflict options.faults']);
   });
@@ -248,7 +248,7 @@ describe('refuses', () => {
   test('a titrant stronger than any', () => {
     const { analyte } = strong.setup;
     const titrant = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 10 }] });
-    const faults = [{ kind: 'titrantStrength', ratio: 50 }] as const;
+    const faults = [{ kind: 'titrantConcentration', ratio: 50 }] as const;
     const [fault] = faultsOf(() => simulateReadings(titrate({ analyte, titrant }), { seed: 1, faults }));
     expect(fault?.path).toBe('titration.setup with the faults.titrant.contents[0].mmol');
   });

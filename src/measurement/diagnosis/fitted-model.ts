@@ -8,7 +8,6 @@ import type { FreeParameter } from '../fit/free-parameter.js';
 import { searchFit } from '../fit/search-fit.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
-import type { Story } from './stories.js';
 
 /** What a diagnosis rests on. @internal */
 export interface Case {
@@ -19,11 +18,17 @@ export interface Case {
   readonly sampleTolerance: number;
 }
 
+/** What is set free for a fault, and where searches for it start. @internal */
+interface SetFree {
+  readonly free: FreeParameter;
+  readonly startsFrom: (expected: number) => readonly number[];
+}
+
 /** A model fitted to the readings of a case. @internal */
-export interface FittedStory {
+export interface FittedModel {
   /** Least sum of squared distances. */
   readonly sum: number;
-  /** Of the story's own parameter: as the set-up has it, as found, and by how much it may be off. */
+  /** Of the parameter of the fault: as the set-up has it, as found, and by how much it may be off. */
   readonly expected: number;
   readonly value: number;
   readonly deviation: number | null;
@@ -31,21 +36,21 @@ export interface FittedStory {
 
 /**
  * Fits the set-up with one parameter free, or none, from several starts, and keeps the nearest. The amount of sample is
- * free within its tolerance, in every story alike, and beyond it where it is the story.
+ * free within its tolerance, in every model alike, and beyond it where it is the fault.
  *
  * @internal
  */
-export function fittedStory(
+export function fittedModel(
   { readings, setup, uncertainty, sampleTolerance }: Case,
-  story: Pick<Story, 'free' | 'startsFrom'> | null,
-): FittedStory {
-  const own = story ? parametersOf([story.free], setup) : [];
-  const sample = story?.free === 'analyteAmount' ? [] : sampleWithin(setup, sampleTolerance);
+  fault: SetFree | null,
+): FittedModel {
+  const own = fault ? parametersOf([fault.free], setup) : [];
+  const sample = fault?.free === 'sampleAmount' ? [] : sampleWithin(setup, sampleTolerance);
   const parameters = [...own, ...sample];
   const chemistry = chemistryOf(setup, parameters);
   const usual = parameters.map(({ start }) => start);
   const expected = usual[0] ?? 0;
-  const starts = story ? story.startsFrom(expected).map((at) => [at, ...usual.slice(1)]) : [usual];
+  const starts = fault ? fault.startsFrom(expected).map((at) => [at, ...usual.slice(1)]) : [usual];
   const searches = starts.map((start) =>
     searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses }),
   );
@@ -55,12 +60,12 @@ export function fittedStory(
   return {
     sum: best.sum,
     expected,
-    value: story ? numberAt(best.parameters, 0) : expected,
+    value: fault ? numberAt(best.parameters, 0) : expected,
     deviation: deviation === null ? null : deviation * scatter,
   };
 }
 
-/** A story that takes longer to fit is none. */
+/** A model that takes longer to fit explains nothing. */
 const mostPasses = 40;
 
 function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonly FitParameter[] {
@@ -72,7 +77,7 @@ function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonl
 
 function sampleWithin(setup: ReadSetup, tolerance: number): readonly FitParameter[] {
   if (tolerance === 0 || !setup.analyte.contents.some(({ mmol }) => mmol > 0)) return [];
-  return parametersOf(['analyteAmount'], setup).map((parameter) => ({
+  return parametersOf(['sampleAmount'], setup).map((parameter) => ({
     ...parameter,
     from: parameter.start * (1 - tolerance),
     to: parameter.start * (1 + tolerance),

@@ -1,5 +1,5 @@
 import { numberAt } from '../../solver/number-at.js';
-import { type Case, type FittedStory, fittedStory } from './fitted-story.js';
+import { type Case, type FittedModel, fittedModel } from './fitted-model.js';
 
 /**
  * A bubble may leave after any reading but the last: some places evenly over the readings first, then about the best of
@@ -7,13 +7,13 @@ import { type Case, type FittedStory, fittedStory } from './fitted-story.js';
  *
  * @internal
  */
-export function bubbleStory(about: Case): FittedStory {
+export function bubbleModel(about: Case): FittedModel {
   const { mL } = about.readings;
   const last = mL.length - 2;
-  const tried = new Map<number, FittedStory>();
-  const at = (k: number): FittedStory => {
-    const free = { bubbleAfter: numberAt(mL, k) };
-    const known = tried.get(k) ?? fittedStory(about, { free, startsFrom: () => [usualBubble] });
+  const tried = new Map<number, FittedModel>();
+  const at = (k: number): FittedModel => {
+    const free = { airBubbleAfter: numberAt(mL, k) };
+    const known = tried.get(k) ?? fittedModel(about, { free, startsFrom: () => [usualBubble] });
     tried.set(k, known);
     return known;
   };

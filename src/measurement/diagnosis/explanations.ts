@@ -4,13 +4,13 @@ import { isOfIncrements, totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
 import { advice } from './advice.js';
-import { bubbleStory } from './bubble-story.js';
+import { bubbleModel } from './bubble-model.js';
 import { bicOf } from './evidence.js';
-import { type Case, type FittedStory, fittedStory } from './fitted-story.js';
-import { type Story, stories } from './stories.js';
+import { type FaultModel, faultModels } from './fault-models.js';
+import { type Case, type FittedModel, fittedModel } from './fitted-model.js';
 
-/** A story beside the readings. */
-export interface JudgedStory {
+/** A fault that may explain the readings, and how well it does. */
+export interface Explanation {
   readonly kind: BenchFaultKind;
   /** What it is called in a sentence. */
   readonly words: string;
@@ -30,30 +30,31 @@ export interface JudgedStory {
   readonly remedy: string;
 }
 
-/** Every story that the readings may tell, the best first. @internal */
-export function judgedStories(about: Case): readonly JudgedStory[] {
-  const { readings, setup, sampleTolerance } = about;
+/** Every fault that may explain the readings, the best first. @internal */
+export function explanationsOf(about: Case): readonly Explanation[] {
+  const { readings, sampleTolerance } = about;
   const count = readings.mL.length;
   const known = sampleTolerance > 0 ? 1 : 0; // what a sound bench leaves free
-  const sound = bicOf(fittedStory(about, null).sum, count, known);
+  const sound = bicOf(fittedModel(about, null).sum, count, known);
   const judged = (
     kind: BenchFaultKind,
-    { sum: least }: FittedStory,
+    { sum: least }: FittedModel,
     free: number,
-    size: JudgedStory['size'],
-  ) => judgedStory(kind, sound - bicOf(least, count, known + free), size);
+    size: Explanation['size'],
+  ) => explanationOf(kind, sound - bicOf(least, count, known + free), size);
   if (isOfIncrements(readings.mL)) {
     const mL = totalsOfIncrements(readings.mL);
-    const total = fittedStory({ ...about, readings: { ...readings, mL } }, null);
+    const total = fittedModel({ ...about, readings: { ...readings, mL } }, null);
     return [judged('incrementsAsTotals', total, 0, null)];
   }
-  const bubble = bubbleStory(about);
+  const bubble = bubbleModel(about);
   return [
-    ...stories
-      .filter((story) => isPossible(story, about))
-      .map((story) => {
-        const fitted = fittedStory(about, story);
-        return judged(story.kind, fitted, 1, sizeOf(story, fitted, setup.analyte.mL));
+    ...faultModels
+      .filter((model) => isPossible(model, about))
+      .map((model) => {
+        const { kind, startsFrom } = model;
+        const fitted = fittedModel(about, { free: kind, startsFrom });
+        return judged(kind, fitted, 1, sizeOf(model, fitted));
       }),
     judged('airBubble', bubble, 2, {
       value: bubble.value,
@@ -64,19 +65,21 @@ export function judgedStories(about: Case): readonly JudgedStory[] {
 }
 
 /** A burette that was read as zero has nothing to subtract; free carbon dioxide has no place where the air gives it. */
-function isPossible({ kind }: Story, { readings, setup }: Case): boolean {
+function isPossible({ kind }: FaultModel, { readings, setup }: Case): boolean {
   if (kind === 'initialReading') return !readings.mL.includes(0);
   if (kind === 'carbonDioxideInFlask' || kind === 'carbonDioxideInTitrant') return !setup.inUse.carbonDioxide;
-  const { contents } = kind === 'titrantStrength' ? setup.titrant : setup.analyte;
-  return kind !== 'sampleAmount' && kind !== 'titrantStrength' ? true : contents.some(({ mmol }) => mmol > 0);
+  const { contents } = kind === 'titrantConcentration' ? setup.titrant : setup.analyte;
+  return kind !== 'sampleAmount' && kind !== 'titrantConcentration'
+    ? true
+    : contents.some(({ mmol }) => mmol > 0);
 }
 
 /** Null where the parameter stands for no size: nothing left to come is a wait without end. */
-function sizeOf({ sizeOf: size, unit }: Story, fitted: FittedStory, flask: number): JudgedStory['size'] {
+function sizeOf({ sizeOf: size, unit }: FaultModel, fitted: FittedModel): Explanation['size'] {
   const { value, expected, deviation } = fitted;
-  const found = size(value, expected, flask);
+  const found = size(value, expected);
   if (!Number.isFinite(found)) return null;
-  const further = deviation === null ? Number.NaN : size(value + deviation, expected, flask);
+  const further = deviation === null ? Number.NaN : size(value + deviation, expected);
   return {
     value: found,
     standardUncertainty: Number.isFinite(further) ? Math.abs(further - found) : null,
@@ -84,12 +87,12 @@ function sizeOf({ sizeOf: size, unit }: Story, fitted: FittedStory, flask: numbe
   };
 }
 
-function judgedStory(kind: BenchFaultKind, evidence: number, size: JudgedStory['size']): JudgedStory {
+function explanationOf(kind: BenchFaultKind, evidence: number, size: Explanation['size']): Explanation {
   const { words } = benchEffects[kind];
   return { kind, words, evidence, size, sentence: sentenceOf(words, size), ...advice[kind] };
 }
 
-function sentenceOf(words: string, size: JudgedStory['size']): string {
+function sentenceOf(words: string, size: Explanation['size']): string {
   const name = capitalised(words);
   return size ? `${name}: ${toDigits(size.value, 3)} ${size.unit}`.trimEnd().concat('.') : `${name}.`;
 }
