@@ -37,7 +37,9 @@ export function chargeRoot(
   most: readonly number[],
   lastStep: string,
 ): ChargeRoot {
-  const { of, times, over, exp } = arithmetic;
+  const { of, times, over } = arithmetic;
+  // e^step: a small step leaves step²/2, as Newton's method does; a large one a double's rounding, for the next pass
+  const growth = (step: Decimal) => (step.abs().lt(1e-8) ? step.plus(1) : of(Math.exp(step.toNumber())));
   let low = of(1e-40); // beyond the pH of any solution within solutionLimits
   let high = of(1e40);
   let a = start;
@@ -46,10 +48,10 @@ export function chargeRoot(
     const moments = exactMomentsOf(arithmetic, forms, gammas);
     const net = netOf(arithmetic, column, forms);
     const step = over(net, moments.zz).neg();
-    if (step.abs().lt(lastStep) || pass === 500) return { a: times(a, exp(step)), step, forms, moments };
+    if (step.abs().lt(lastStep) || pass === 500) return { a: times(a, growth(step)), step, forms, moments };
     if (net.isNegative()) low = a;
     else high = a;
-    const newton = step.abs().lt(100) ? times(a, exp(step)) : low;
+    const newton = step.abs().lt(100) ? times(a, growth(step)) : low;
     a = newton.gt(low) && newton.lt(high) ? newton : arithmetic.sqrt(times(low, high));
   }
 }

@@ -1,12 +1,11 @@
 import type { Decimal } from 'decimal.js';
 import { certainDigits, withMoreDigits } from '../numbers/certain-digits.js';
 import type { Interval } from '../numbers/interval-operations.js';
-import { intervals } from '../numbers/intervals.js';
 import type { Ratio } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Forms, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
 import { exactMomentsOf, exactShiftOf } from './exact-moments.js';
-import { columnIn, type ExactSystem, exactConstantsOf, exactMixtureAt } from './exact-system.js';
+import { columnIn, type ExactSystem, exactMixtureAt } from './exact-system.js';
 import { activityBetween, strengthBetween } from './ph-bracket.js';
 import { provenBracketOf } from './proven-bracket.js';
 
@@ -22,11 +21,11 @@ export function exactSlopeAt(system: ExactSystem, mL: Ratio, digits: number): De
   const exact = exactMixtureAt(system.columns, mL);
   const nothing = `1e-${2 * digits + 40}`;
   const slope = withMoreDigits(digits + 5, Number.POSITIVE_INFINITY, (working) => {
-    const arithmetic = intervals(working + 40);
+    const { arithmetic, constantsAt } = system.onIntervals(working + 40);
     const { of, minus, over, times, ln10 } = arithmetic;
     const bracket = provenBracketOf(system, exact, working);
     const ionicStrength = strengthBetween(arithmetic, bracket);
-    const { balance, gammas } = exactConstantsOf(arithmetic, system)(ionicStrength);
+    const { balance, gammas } = constantsAt(ionicStrength);
     const a = activityBetween(arithmetic, bracket);
     const most = prevailingAt(system, a.low.toNumber());
     const [mixture, titrant] = [exact, system.columns[1] as ColumnOf<Ratio>].map((column) => {

@@ -1,3 +1,4 @@
+import type { Decimal } from 'decimal.js';
 import type { ActivityLaw } from '../../equilibrium/activity/activity-law.js';
 import { isOfMedium } from '../../equilibrium/activity/at-zero-strength.js';
 import type { IonColumn, RealSystem } from '../../equilibrium/activity/real-system.js';
@@ -10,8 +11,11 @@ import { waterAt25 } from '../../equilibrium/temperature/water-at-25.js';
 import type { Solution } from '../../solution/solution.js';
 import type { Protolyte, Step } from '../../substance/protolyte.js';
 import type { Ion } from '../../substance/reagent.js';
+import { decimals } from '../numbers/decimals.js';
 import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 import { exactly, numberOf } from '../numbers/exactly.js';
+import type { Interval } from '../numbers/interval-operations.js';
+import { type Intervals, intervals } from '../numbers/intervals.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 import { type Charged, lawIn } from './exact-activity.js';
 import { type BalanceOf, type ColumnOf, type Constants, conditional } from './exact-charge-balance.js';
@@ -33,6 +37,16 @@ export interface ExactSystem {
   readonly inDoubles: System;
   /** The system with coefficients of activity; null where γ = 1 throughout. */
   readonly real: RealSystem | null;
+  /** Decimals of so many digits with the constants on them, kept: all of a curve is worked out on the same ones. */
+  onDecimals(digits: number): WithConstants<ExactArithmetic<Decimal>, Decimal>;
+  /** Intervals of so many digits likewise. */
+  onIntervals(digits: number): WithConstants<Intervals, Interval>;
+}
+
+/** One kind of number, and the constants of a system in it as a function of the ionic strength. @internal */
+export interface WithConstants<Arithmetic, N> {
+  readonly arithmetic: Arithmetic;
+  constantsAt(ionicStrength: N): Constants<N>;
 }
 
 /** @internal */
@@ -42,7 +56,7 @@ export function exactSystemOf(
 ): ExactSystem {
   const inDoubles = systemOf(solutions.map(solutionInDoubles), conditions.inUse);
   const ions = solutions.map(ionsIn);
-  return {
+  const system: ExactSystem = {
     conditions,
     protolytes: inDoubles.protolytes,
     gas: inDoubles.gas?.protolyte ?? null,
@@ -59,6 +73,23 @@ export function exactSystemOf(
     ions,
     inDoubles,
     real: isIdeal(inDoubles) ? null : realSystemOf(inDoubles),
+    onDecimals: keptByDigits((digits) => withConstants(decimals(digits), system)),
+    onIntervals: keptByDigits((digits) => withConstants(intervals(digits), system)),
+  };
+  return system;
+}
+
+const withConstants = <N, Arithmetic extends ExactArithmetic<N>>(
+  arithmetic: Arithmetic & ExactArithmetic<N>,
+  system: ExactSystem,
+): WithConstants<Arithmetic, N> => ({ arithmetic, constantsAt: exactConstantsOf(arithmetic, system) });
+
+function keptByDigits<T>(make: (digits: number) => T): (digits: number) => T {
+  const kept = new Map<number, T>();
+  return (digits) => {
+    const made = kept.get(digits) ?? make(digits);
+    kept.set(digits, made);
+    return made;
   };
 }
 

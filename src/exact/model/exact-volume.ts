@@ -5,16 +5,14 @@ import { columnAt as mixtureInDoubles, mixtureModelOf } from '../../titration/mo
 import { realModel } from '../../titration/model/real-model.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
 import { decimalsToKeep, withMoreDigits } from '../numbers/certain-digits.js';
-import { decimals } from '../numbers/decimals.js';
 import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 import { numberOf } from '../numbers/exactly.js';
 import type { Interval } from '../numbers/interval-operations.js';
-import { intervals } from '../numbers/intervals.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import { type ColumnOf, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
 import { type ExactMoments, exactMomentsOf } from './exact-moments.js';
-import { columnIn, type ExactSystem, exactConstantsOf } from './exact-system.js';
+import { columnIn, type ExactSystem, type WithConstants } from './exact-system.js';
 import { signOfInterval } from './ph-bracket.js';
 
 /** A volume with its proof: the volume of the pH wanted lies between `lower` and `upper`, all in mL. */
@@ -46,8 +44,9 @@ export function exactVolumeAt(system: ExactSystem, pH: Ratio, digits: number): E
   // If |T| cannot be distinguished from zero with the most digits, the pH is the titrant's own, which no volume
   // reaches.
   const volume = withMoreDigits(digits + 40, 4 * digits + 400, (working): Interval | 'none' | undefined => {
-    const arithmetic = intervals(working);
-    const evaluate = evaluatorOf(arithmetic, system, pH);
+    const onIntervals = system.onIntervals(working);
+    const { arithmetic } = onIntervals;
+    const evaluate = evaluatorOf(onIntervals, system, pH);
     const strength = start === null ? arithmetic.of(0) : strengthOver(system, pH, start, digits, working);
     if (strength === undefined) return undefined;
     const mL = evaluate(strength).mL();
@@ -82,8 +81,9 @@ function strengthOver(
   digits: number,
   working: number,
 ): Interval | undefined {
-  const rough = decimals(working);
-  const evaluate = evaluatorOf(rough, system, pH);
+  const onDecimals = system.onDecimals(working);
+  const { arithmetic: rough } = onDecimals;
+  const evaluate = evaluatorOf(onDecimals, system, pH);
   let I = rough.of(start);
   for (let pass = 0; pass < 50; pass += 1) {
     const { excess, slope } = evaluate(I);
@@ -94,7 +94,7 @@ function strengthOver(
   }
   const width = I.times(`1e-${digits + 12 + Math.floor((working - digits - 40) / 2)}`); // half of what is more than the first time
   const [low, high] = [I.minus(width), I.plus(width)];
-  const onIntervals = evaluatorOf(intervals(working), system, pH);
+  const onIntervals = evaluatorOf(system.onIntervals(working), system, pH);
   const sign = (end: Decimal) => signOfInterval(onIntervals({ low: end, high: end }).excess());
   return sign(low) * sign(high) === -1 ? { low, high } : undefined;
 }
@@ -107,7 +107,7 @@ interface AtStrength<N> {
 
 /** (1), (2) and its derivative at one pH as functions of I. */
 function evaluatorOf<N>(
-  arithmetic: ExactArithmetic<N>,
+  { arithmetic, constantsAt }: WithConstants<ExactArithmetic<N>, N>,
   system: ExactSystem,
   pH: Ratio,
 ): (ionicStrength: N) => AtStrength<N> {
@@ -118,7 +118,6 @@ function evaluatorOf<N>(
   ];
   const a = arithmetic.powerOfTen(ratios.minus(ratios.of(0), pH));
   const most = prevailingAt(system, 10 ** -numberOf(pH));
-  const constantsAt = exactConstantsOf(arithmetic, system);
   const minusOne = of(-1);
   return (ionicStrength) => {
     const { balance, gammas } = constantsAt(ionicStrength);

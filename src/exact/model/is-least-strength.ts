@@ -4,7 +4,7 @@ import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
 import { numberAt } from '../../solver/number-at.js';
 import { numberOf } from '../numbers/exactly.js';
 import type { Interval } from '../numbers/interval-operations.js';
-import { type Intervals, intervals } from '../numbers/intervals.js';
+import type { Intervals } from '../numbers/intervals.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import {
@@ -16,7 +16,7 @@ import {
   strengthOf,
 } from './exact-charge-balance.js';
 import { exactMomentsOf } from './exact-moments.js';
-import { columnIn, columnInDoubles, type ExactSystem, exactConstantsOf } from './exact-system.js';
+import { columnIn, columnInDoubles, type ExactSystem } from './exact-system.js';
 import type { Bounds } from './ph-bracket.js';
 
 /** The digits to work with; the width of the pieces decides, not the rounding. */
@@ -45,9 +45,9 @@ const tooWide = 4;
  * @internal
  */
 export function isLeastStrength(system: ExactSystem, exact: ColumnOf<Ratio>, { upper }: Bounds): boolean {
-  const arithmetic = intervals(digits);
+  const { arithmetic } = system.onIntervals(digits);
   const column = columnIn(arithmetic, exact);
-  const speciesOver = pieces(arithmetic, system, exact, column);
+  const speciesOver = pieces(system, exact, column);
   const top = numberOf(upper) * (1 + 1e-12);
   let p = leastStrength(system, exact);
   for (let tried = 0, q = top; tried < patience; tried += 1) {
@@ -107,15 +107,14 @@ interface Piece extends Constants<Interval> {
  * positive at the upper one, for every I of the piece; undefined where no such a are found.
  */
 function pieces(
-  arithmetic: Intervals,
   system: ExactSystem,
   exact: ColumnOf<Ratio>,
   column: ColumnOf<Interval>,
 ): (p: number, q: number) => Piece | undefined {
+  const { arithmetic, constantsAt } = system.onIntervals(digits);
   const { of } = arithmetic;
   const { real } = system;
   const doubles = columnInDoubles(exact);
-  const constantsAt = exactConstantsOf(arithmetic, system);
   const rootAt = (ionicStrength: number): number => {
     if (!real) return hydrogenIon(system.inDoubles.balance, doubles, 0, emptyRoot()).h;
     takeConstants(real, ionicStrength);

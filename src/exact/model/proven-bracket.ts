@@ -1,12 +1,10 @@
 import { emptyState, selfConsistent } from '../../equilibrium/activity/self-consistent.js';
 import { emptyRoot, hydrogenIon } from '../../equilibrium/hydrogen-ion.js';
 import { mostDigits, NotProvenError } from '../not-proven-error.js';
-import { decimals } from '../numbers/decimals.js';
-import { intervals } from '../numbers/intervals.js';
 import { type Ratio, ratioOf } from '../numbers/ratio.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { type ColumnOf, formsAt, netOf } from './exact-charge-balance.js';
-import { columnIn, columnInDoubles, type ExactSystem, exactConstantsOf } from './exact-system.js';
+import { columnIn, columnInDoubles, type ExactSystem } from './exact-system.js';
 import { activityAt, boundsAround, type PHBracket, signOfInterval } from './ph-bracket.js';
 import { realBracketOf } from './proven-real-bracket.js';
 
@@ -40,13 +38,19 @@ function idealBracketOf(system: ExactSystem, exact: ColumnOf<Ratio>, places: num
   const lastStep = `1e-${Math.ceil(places / 2) + 2}`; // the square of a step is what it leaves
   const most = prevailingAt(system, start);
   for (let working = places + 20; working <= mostDigits(places); working = Math.ceil(1.5 * working)) {
-    const rough = decimals(working);
-    const constants = exactConstantsOf(rough, system)(rough.of(0));
-    const { a } = chargeRoot(rough, constants, columnIn(rough, exact), rough.of(start), most, lastStep);
+    const { arithmetic: rough, constantsAt } = system.onDecimals(working);
+    const { a } = chargeRoot(
+      rough,
+      constantsAt(rough.of(0)),
+      columnIn(rough, exact),
+      rough.of(start),
+      most,
+      lastStep,
+    );
     const ends = boundsAround(ratioOf(rough.log10(a).neg().toFixed(places)) as Ratio, half);
 
-    const arithmetic = intervals(working);
-    const { balance } = exactConstantsOf(arithmetic, system)(arithmetic.of(0));
+    const { arithmetic, constantsAt: provenAt } = system.onIntervals(working);
+    const { balance } = provenAt(arithmetic.of(0));
     const column = columnIn(arithmetic, exact);
     const sign = (pH: Ratio): number => {
       const forms = formsAt(arithmetic, balance, column, activityAt(arithmetic, pH), most);

@@ -1,12 +1,11 @@
 import type { Decimal } from 'decimal.js';
 import { mostDigits, NotProvenError } from '../not-proven-error.js';
-import { decimals } from '../numbers/decimals.js';
+import type { ExactArithmetic } from '../numbers/exact-arithmetic.js';
 import type { Interval } from '../numbers/interval-operations.js';
-import { intervals } from '../numbers/intervals.js';
 import { type Ratio, ratioOf } from '../numbers/ratio.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Constants, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
-import { columnIn, type ExactSystem, exactConstantsOf } from './exact-system.js';
+import { columnIn, type ExactSystem } from './exact-system.js';
 import {
   activityAt,
   activityBetween,
@@ -51,9 +50,8 @@ export function realBracketOf(
     const state = roughly(system, exact, start, most, working, closest);
     const [least, greatest] = [-1, 1].map((side) => endOf(state, side, closer, closest)) as [End, End];
 
-    const arithmetic = intervals(working);
+    const { arithmetic, constantsAt } = system.onIntervals(working);
     const column = columnIn(arithmetic, exact);
-    const constantsAt = exactConstantsOf(arithmetic, system);
     const formsIn = ({ balance }: Constants<Interval>, activity: Interval) =>
       formsAt(arithmetic, balance, column, activity, most);
     const encloses = (constants: Constants<Interval>, { lower, upper }: Bounds) =>
@@ -106,7 +104,7 @@ function endOf(
 
 /** A solution of (1) on decimals, not proven. */
 interface Rough {
-  readonly arithmetic: ReturnType<typeof decimals>;
+  readonly arithmetic: ExactArithmetic<Decimal>;
   readonly a: Decimal;
   readonly ionicStrength: Decimal;
   /** d ln a/dI where the net charge stays zero. */
@@ -122,10 +120,9 @@ function roughly(
   working: number,
   closest: number,
 ): Rough {
-  const arithmetic = decimals(working);
+  const { arithmetic, constantsAt } = system.onDecimals(working);
   const { ln10, over, times } = arithmetic;
   const column = columnIn(arithmetic, exact);
-  const constantsAt = exactConstantsOf(arithmetic, system);
   const lastStep = `1e-${Math.ceil(closest / 2) + 2}`;
   let a = arithmetic.of(start.activity);
   let I = arithmetic.of(start.ionicStrength);

@@ -55,9 +55,11 @@ export function fourOperations(digits: number): FourOperations {
     plus: (a, b) => ({ low: Down.add(a.low, b.low), high: Up.add(a.high, b.high) }),
     minus: (a, b) => ({ low: Down.sub(a.low, b.high), high: Up.sub(a.high, b.low) }),
     times,
-    over: (a, b) =>
-      b.low.gt(0) || b.high.lt(0)
+    over: (a, b) => {
+      if (a.low.gte(0) && b.low.gt(0)) return { low: Down.div(a.low, b.high), high: Up.div(a.high, b.low) };
+      return b.low.gt(0) || b.high.lt(0)
         ? times(a, { low: Down.div(1, b.high), high: Up.div(1, b.low) })
-        : { low: new Down(-Infinity), high: new Up(Infinity) },
+        : { low: new Down(-Infinity), high: new Up(Infinity) };
+    },
   };
 }

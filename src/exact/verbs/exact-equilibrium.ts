@@ -7,13 +7,12 @@ import { formsAt } from '../model/exact-charge-balance.js';
 import { type Digits, type ExactConditions, writtenConditions } from '../model/exact-conditions.js';
 import { exactMomentsOf, exactShiftOf } from '../model/exact-moments.js';
 import { type ExactSolution, written } from '../model/exact-solution.js';
-import { columnIn, exactConstantsOf } from '../model/exact-system.js';
+import { columnIn } from '../model/exact-system.js';
 import { activityBetween, type PHBracket, strengthBetween } from '../model/ph-bracket.js';
 import { provenBracketOf } from '../model/proven-bracket.js';
 import { type ExactProblem, readExactProblem } from '../model/read-exact-problem.js';
 import { certainDigits, withMoreDigits } from '../numbers/certain-digits.js';
 import type { Interval } from '../numbers/interval-operations.js';
-import { type Intervals, intervals } from '../numbers/intervals.js';
 import { type ExactPH, exactPHOf } from './exact-ph.js';
 
 /** One species, to the digits wanted. */
@@ -74,7 +73,7 @@ function equilibriumOf(problem: ExactProblem): ExactEquilibrium {
   const { system, column, digits } = problem;
   const quantities = withMoreDigits(digits + 5, Number.POSITIVE_INFINITY, (working) => {
     const bracket = provenBracketOf(system, column, working);
-    const rest = quantitiesOf(problem, bracket, intervals(working + 40));
+    const rest = quantitiesOf(problem, bracket, working + 40);
     return rest && { ...exactPHOf(system, column, bracket, digits), ...rest };
   }) as ExactPH & Quantities;
   return frozen({
@@ -90,12 +89,13 @@ type Quantities = Pick<ExactEquilibrium, 'ionicStrength' | 'bufferCapacity' | 's
 function quantitiesOf(
   { system, column: exact, digits }: ExactProblem,
   bracket: PHBracket,
-  arithmetic: Intervals,
+  working: number,
 ): Quantities | undefined {
+  const { arithmetic, constantsAt } = system.onIntervals(working);
   const { of, plus, minus, times, over, ofRatio, ln10 } = arithmetic;
   const column = columnIn(arithmetic, exact);
   const strength = strengthBetween(arithmetic, bracket);
-  const { balance, gammas } = exactConstantsOf(arithmetic, system)(strength);
+  const { balance, gammas } = constantsAt(strength);
   const a = activityBetween(arithmetic, bracket);
   const forms = formsAt(arithmetic, balance, column, a, prevailingAt(system, a.low.toNumber()));
 
