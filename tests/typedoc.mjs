@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
-import temml from 'temml';
-import { Application, Comment, CommentTag, Converter, ReflectionKind } from 'typedoc';
+import { join } from 'node:path';
+import { Application, Comment, CommentTag, Converter, JSX, ReflectionKind } from 'typedoc';
 import { questionsOf } from './questions-of.mjs';
+import { buildTryPage } from './try-page.mjs';
+import { typesetMath } from './typeset-math.mjs';
 
 /** Puts each export of a module in the category of its question, in the order of the entry file. */
 function categorise(/** @type {import('typedoc').ProjectReflection} */ project) {
@@ -22,20 +24,19 @@ function categorise(/** @type {import('typedoc').ProjectReflection} */ project) 
 /** @param {Map<string, string>} questions @param {string} name */
 const orderOf = (questions, name) => [...questions.keys()].indexOf(name);
 
-/** Typesets a block fenced `math`, in TeX, as MathML, which browsers draw by themselves. */
-function typesetMath(/** @type {any} */ parser) {
-  const fence = parser.renderer.rules.fence;
-  parser.renderer.rules.fence = (
-    /** @type {any[]} */ tokens,
-    /** @type {number} */ at,
-    /** @type {any[]} */ ...rest
-  ) =>
-    tokens[at].info.trim() === 'math'
-      ? `<p class="equation">${temml.renderToString(tokens[at].content, { displayMode: true, throwOnError: true })}</p>`
-      : fence(tokens, at, ...rest);
+/** Puts the page where one may try it into the site, and a link to it over the sidebar of every page. */
+function addTryPage(/** @type {import('typedoc').Application} */ { renderer }) {
+  renderer.hooks.on('sidebar.begin', (context) =>
+    JSX.createElement(
+      'a',
+      { class: 'try', href: context.relativeURL('try/index.html') },
+      'Try it in the browser',
+    ),
+  );
+  renderer.postRenderAsyncJobs.push(({ outputDirectory }) => buildTryPage(join(outputDirectory, 'try')));
 }
 
-/** Groups the reference by the question that each function answers, and typesets equations. */
+/** Groups the reference by the question that each function answers, typesets equations and adds the page to try it. */
 export function load(/** @type {import('typedoc').Application} */ app) {
   // Not before the options are read, since reading them sets all anew.
   app.on(Application.EVENT_BOOTSTRAP_END, () => {
@@ -53,5 +54,6 @@ export function load(/** @type {import('typedoc').Application} */ app) {
     ]);
     app.options.setValue('markdownItLoader', typesetMath);
   });
+  addTryPage(app);
   app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => categorise(project), 1000);
 }
