@@ -4,7 +4,7 @@ import type { PHStandard } from '../substance/ph-standard.js';
 import { nernstSlope } from './nernst-slope.js';
 import { type ProbeCalibration, probeDefaults } from './probe-calibration.js';
 import { probeWarnings, type ReadPoint } from './probe-warnings.js';
-import { pHIn, readStandard, readTemperature } from './standard-ph.js';
+import { pHIn, readStandard, readTemperature, type StandardTable } from './standard-ph.js';
 
 /** What a probe showed in one standard: its potential, or the pH that a meter made of it. */
 export interface CalibrationPoint {
@@ -71,6 +71,13 @@ export function calibrateProbe(
         );
   if (!faults.any && new Set(read.map(({ pH }) => pH)).size < 2)
     faults.add('conflict', 'points', 'standards of at least two pH', list);
+  if (!faults.any && read.every(({ table }) => isSame(table, read[0]?.table)))
+    faults.add(
+      'conflict',
+      'points',
+      'at least two different standards: one at two temperatures tells no slope',
+      list,
+    );
   faults.done();
   const calibration = lineThrough(read, kind);
   if (!(calibration.slope.value > 0)) {
@@ -84,6 +91,10 @@ export function calibrateProbe(
   }
   return frozen({ ...calibration, warnings: probeWarnings(calibration, read, t) });
 }
+
+/** By their tables: a standard out of JSON is another object. */
+const isSame = (a: StandardTable, b: StandardTable | undefined): boolean =>
+  a.name === b?.name && a.pH.length === b.pH.length && Array.from(a.pH).every((pH, k) => pH === b.pH[k]);
 
 const kindOf = (first: unknown): 'mV' | 'pH' => {
   try {
@@ -103,7 +114,7 @@ function readPoint(value: unknown, path: string, kind: 'mV' | 'pH', faults: Faul
         faults.number(unread.mV, `${path}.mV`, 'a potential in mV', { from: -2000, to: 2000 }) /
           nernstSlope(celsius)
       : faults.number(unread.pH, `${path}.pH`, 'a pH', { from: -2, to: 16 });
-  return { name: table.name, celsius, pH: pHIn(table, celsius), shown };
+  return { table, celsius, pH: pHIn(table, celsius), shown };
 }
 
 /** The line, about the mean; the offset is its height at pH 7. */

@@ -16,11 +16,15 @@ const words: readonly (readonly [ColumnKind, RegExp])[] = [
 export function kindsOf(headings: readonly string[]): readonly ColumnKind[] {
   const kinds: ColumnKind[] = [];
   for (const heading of headings) {
-    const kind = words.find(([, pattern]) => pattern.test(heading))?.[0] ?? 'skip';
+    const kind = kindNamed(heading);
     kinds.push(kinds.includes(kind) ? 'skip' : kind);
   }
   return kinds;
 }
+
+/** What a heading names; `skip` where that is nothing to do with readings. @internal */
+export const kindNamed = (heading: string): ColumnKind =>
+  words.find(([, pattern]) => pattern.test(heading))?.[0] ?? 'skip';
 
 /**
  * Whether a heading names a volume in another unit than mL: µL, cL, dL, L, dm³ or m³, or drops. @internal

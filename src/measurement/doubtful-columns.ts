@@ -1,5 +1,5 @@
 import { shorten } from '../input/describe-value.js';
-import { type ColumnKind, isOtherVolume } from './column-kinds.js';
+import { type ColumnKind, isOtherVolume, kindNamed } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { LineRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
@@ -16,12 +16,12 @@ export function findingsOnColumns(
   byHeading: boolean,
   known: boolean,
 ): ReadingFinding[] {
-  const marks = new Set(
-    lines.flatMap(({ cells, line }) => (line === heading?.line ? [] : cells.map(markOf))),
-  );
+  const marks = marksIn(lines, heading);
   const headingLine = heading ? [heading.line] : [];
-  const width = read.reduce((most, each) => (each.row ? Math.max(most, each.width) : most), 0);
-  const skipped = (heading?.cells ?? []).filter((_, c) => kinds[c] === 'skip').join(', ');
+  const width = widthOf(read);
+  const twice = byHeading
+    ? skippedOf(heading, kinds, width).filter((name) => kindNamed(name) !== 'skip')
+    : [];
   const findings: ReadingFinding[] = [];
   if (marks.has('.') && marks.has(','))
     findings.push(
@@ -44,10 +44,39 @@ export function findingsOnColumns(
         `The volumes were taken as mL, but their heading is '${shorten(volume)}': turn them into mL first.`,
       ),
     );
-  if (kinds.slice(0, width).includes('skip') && byHeading)
-    findings.push(finding('unused-columns', headingLine, `Not read: ${skipped}.`));
+  if (twice.length > 0)
+    findings.push(
+      finding(
+        'unused-columns',
+        headingLine,
+        `Not read, since another column has the same kind of heading: ${twice.join(', ')}. Say columns where these are the right ones.`,
+      ),
+    );
   if (width > kinds.length) findings.push(beyondColumns(read, width, kinds.length));
   return findings;
+}
+
+const widthOf = (read: readonly LineRow[]): number =>
+  read.reduce((most, each) => (each.row ? Math.max(most, each.width) : most), 0);
+
+/** The headings of columns that are not read, as far as lines reach. */
+const skippedOf = (
+  heading: Line | undefined,
+  kinds: readonly ColumnKind[],
+  width: number,
+): readonly string[] =>
+  (heading?.cells ?? [])
+    .map((name, c) => name || `column ${c + 1}`)
+    .filter((_, c) => c < width && kinds[c] === 'skip');
+
+/** What the headings leave out: a column of remarks is no reason to doubt the others. @internal */
+export function notesOnColumns(
+  read: readonly LineRow[],
+  heading: Line | undefined,
+  kinds: readonly ColumnKind[],
+): readonly string[] {
+  const others = skippedOf(heading, kinds, widthOf(read)).filter((name) => kindNamed(name) === 'skip');
+  return others.length > 0 ? [`Not read: ${shorten(others.join(', '))}.`] : [];
 }
 
 /** Cells beyond the columns: in every row they are columns more, in some a slip. */
@@ -95,14 +124,17 @@ export function headingIn(lines: readonly Line[]): Line | undefined {
 
 /** Whether every line has more whole numbers than there are columns: 1,00,3,45. @internal */
 export function commasAreUnclear(lines: readonly Line[], kinds: readonly ColumnKind[]): boolean {
-  const full = lines.filter(({ cells }) => cells.some((cell) => exactDecimal(cell) !== undefined));
-  return (
-    full.length > 0 &&
-    full.every(
-      ({ cells, text }) =>
-        cells.length > kinds.length && cells.every((cell) => /^\d+$/.test(cell)) && text.includes(','),
-    )
-  );
+  const isUnclear = ({ cells, text }: Line) =>
+    cells.length > kinds.length && text.includes(',') && cells.every((cell) => /^\d+$/.test(cell));
+  const hasNumber = ({ cells }: Line) => cells.some((cell) => exactDecimal(cell) !== undefined);
+  return lines.some(isUnclear) && lines.every((line) => isUnclear(line) || !hasNumber(line));
+}
+
+function marksIn(lines: readonly Line[], heading: Line | undefined): ReadonlySet<string> {
+  const marks = new Set<string>();
+  for (const { cells, line } of lines)
+    if (line !== heading?.line) for (const cell of cells) marks.add(markOf(cell));
+  return marks;
 }
 
 const markOf = (cell: string): string => /^[+\-−]?\d*([.,])\d*$/.exec(cell)?.[1] ?? '';

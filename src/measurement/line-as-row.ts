@@ -1,5 +1,4 @@
-import type { Decimal } from 'decimal.js';
-import { type ColumnKind, usualOrder } from './column-kinds.js';
+import type { ColumnKind } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { Line } from './lines-of.js';
 import type { LineRead } from './reading-report.js';
@@ -31,18 +30,11 @@ export function lineAsRow(
   if (fault !== '') return as('faulty', `it cannot be taken apart: ${fault}`);
   if (unclear) return as('faulty', 'its commas can be read in several ways');
   const cellOf = (kind: ColumnKind) => cells[kinds.indexOf(kind)] ?? '';
-  const wanted = usualOrder.filter(
-    (kind) => kinds.includes(kind) && (kind !== 'seconds' || cellOf(kind) !== ''),
-  );
-  const absent = wanted.find((kind) => cellOf(kind) === '');
+  const absent = (['mL', 'pH'] as const).find((kind) => cellOf(kind) === '');
   if (absent !== undefined) return as('faulty', `it has no ${absent}`);
-  const bad = wanted.map(cellOf).find((cell) => exactDecimal(cell) === undefined);
-  if (bad !== undefined)
-    return as('faulty', `'${bad.length > 30 ? `${bad.slice(0, 30)}…` : bad}' is not a number`);
-  const decimalOf = (kind: ColumnKind) => exactDecimal(cellOf(kind)) as Decimal;
-  const row = { line: line.line, mL: decimalOf('mL'), pH: decimalOf('pH') };
-  return {
-    ...as('reading'),
-    row: wanted.includes('seconds') ? { ...row, seconds: decimalOf('seconds') } : row,
-  };
+  const [mL, pH, seconds] = [cellOf('mL'), cellOf('pH'), cellOf('seconds')].map(exactDecimal);
+  if (mL && pH && seconds) return { ...as('reading'), row: { line: line.line, mL, pH, seconds } };
+  if (mL && pH && cellOf('seconds') === '') return { ...as('reading'), row: { line: line.line, mL, pH } };
+  const bad = cellOf(!mL ? 'mL' : !pH ? 'pH' : 'seconds');
+  return as('faulty', `'${bad.length > 30 ? `${bad.slice(0, 30)}…` : bad}' is not a number`);
 }

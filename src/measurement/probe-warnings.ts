@@ -1,9 +1,10 @@
 import { fixed } from '../print-number.js';
 import { type ProbeCalibration, probeDefaults } from './probe-calibration.js';
+import type { StandardTable } from './standard-ph.js';
 
 /** A standard in which a probe was read. @internal */
 export interface ReadPoint {
-  readonly name: string;
+  readonly table: StandardTable;
   readonly celsius: number;
   /** Of the standard at its temperature. */
   readonly pH: number;
@@ -39,7 +40,7 @@ export function probeWarnings(
   for (const [k, residual] of residuals.entries())
     if (Math.abs(residual) > limits.residual)
       warnings.push(
-        `${(points[k] as ReadPoint).name} lies ${fixed(residual, 2)} pH off the line: a spoiled buffer, or one not settled.`,
+        `${(points[k] as ReadPoint).table.name} lies ${fixed(residual, 2)} pH off the line: a spoiled buffer, or one not settled.`,
       );
   const temperatures = points.map(({ celsius }) => celsius);
   const [cold, warm] = [Math.min(...temperatures), Math.max(...temperatures)];

@@ -8,6 +8,7 @@ import {
   commaWords,
   findingsOnColumns,
   headingIn,
+  notesOnColumns,
 } from './doubtful-columns.js';
 import { lineAsRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
@@ -79,7 +80,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: ReadingOptionsRe
   ];
   return {
     status: good.length === 0 ? 'nothing' : findings.length > 0 ? 'doubtful' : 'clean',
-    readings: columnsOf(good, how),
+    readings: columnsOf(good, how, how.columns ? [] : notesOnColumns(read, heading, kinds)),
     lines: lineReads,
     findings,
     changes,
@@ -147,6 +148,7 @@ function faultyFinding(lines: readonly LineRead[]): readonly ReadingFinding[] {
 function columnsOf(
   rows: readonly Row[],
   { volumes, initial }: ReadingOptionsRead,
+  notRead: readonly string[],
 ): ReadingReport['readings'] {
   const numbers = (key: 'mL' | 'pH' | 'seconds') => rows.map((row) => (row[key] as Decimal).toNumber());
   const timed = rows.length > 0 && rows.every(({ seconds }) => seconds !== undefined);
@@ -155,6 +157,6 @@ function columnsOf(
     mL: numbers('mL'),
     pH: numbers('pH'),
     ...(timed ? { seconds: numbers('seconds') } : {}),
-    notes: volumes === 'increments' ? ['Totals are sums of what was added.'] : from,
+    notes: [...(volumes === 'increments' ? ['Totals are sums of what was added.'] : from), ...notRead],
   };
 }

@@ -17,7 +17,7 @@ export interface ReadingFinding {
     | 'mixed-decimals' //    decimal points and decimal commas in one text
     | 'unknown-headings' //  headings that name no volume or no pH
     | 'other-unit' //        a heading that gives volumes in another unit than mL
-    | 'unused-columns' //    columns that were not read
+    | 'unused-columns' //    cells without a heading, or a second column of one kind, that were not read
     | 'burette-as-totals' // a heading that names a burette, not at zero, where totals are read
     | 'swapped-columns' //   pH where the volume should be
     | 'increments' //        what was added each time, where totals should be

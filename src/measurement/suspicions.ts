@@ -38,9 +38,9 @@ export function areSwapped(rows: readonly Row[]): boolean {
   return volumeLike && first.every(isPH) && !(rises(first) && first[0]?.isZero());
 }
 
-/** Whether what was added each time stands where totals should. @internal */
+/** Whether what was added each time stands where totals should. Lines that are all alike are copies of one. @internal */
 export const areIncrements = (rows: readonly Row[]): boolean =>
-  isOfIncrements(rows.map(({ mL }) => mL.toNumber()));
+  isOfIncrements(rows.map(({ mL }) => mL.toNumber())) && repeatedRows(rows).length < rows.length - 1;
 
 /** Rows equal to the one before in volume and pH. @internal */
 export const repeatedRows = (rows: readonly Row[]): readonly Row[] =>

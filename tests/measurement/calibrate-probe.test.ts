@@ -101,6 +101,20 @@ describe('a warning in words', () => {
   });
 });
 
+// 4.002 at 20 °C and 4.005 at 25 °C: a slope over 0.003 pH would be that of the errors.
+test('one standard at two temperatures makes no line; beside another it may stand twice', () => {
+  const at = (standard: typeof phthalate | typeof borax, celsius: number): CalibrationPoint => ({
+    standard,
+    celsius,
+    pH: standardPH(standard, celsius),
+  });
+  expect(listed(() => calibrateProbe([at(phthalate, 20), at(phthalate, 25)]))).toEqual(['conflict points']);
+  const copied = { ...at(borax, 0), standard: JSON.parse(JSON.stringify(borax)) as typeof borax };
+  expect(listed(() => calibrateProbe([at(borax, 50), copied]))).toEqual(['conflict points']);
+  const beside = calibrateProbe([at(phthalate, 20), at(phthalate, 25), at(borax, 25)]);
+  expect(beside.slope.value).toBeCloseTo(100, 9);
+});
+
 test('one standard, one pH twice, or potentials that rise with the pH are refused', () => {
   const [low, , high] = shownBy(1, 0) as [CalibrationPoint, CalibrationPoint, CalibrationPoint];
   expect(listed(() => calibrateProbe([low]))).toEqual(['out-of-range points']);

@@ -83,13 +83,21 @@ describe('what looks wrong is said', () => {
     ['mixed-decimals', '0,00;3.0\n1,00;3.1\n2,00;3.2'],
     ['unclear-commas', '0,00,3,10\n1,00,3,20\n2,00,3,30'],
     ['unknown-headings', 'a\tb\n0\t3\n1\t3.1\n2\t3.2'],
-    ['unused-columns', 'mL\tpH\tcolour\n0\t3\t1\n1\t3.1\t1\n2\t3.2\t2'],
+    ['unused-columns', 'mL\tpH\tpH after a minute\n0\t3\t3\n1\t3.1\t3\n2\t3.2\t3'],
+    ['unused-columns', 'mL\tpH\n0\t3\t1\n1\t3.1\t1\n2\t3.2\t2'],
+    ['repeated-lines', table([10, 10, 10, 10, 10, 10], [7, 7, 7, 7, 7, 7])],
     ['other-unit', 'V / L\tpH\n0\t3\n0.001\t3.1\n0.002\t3.2'],
     ['other-unit', 'volume (µL)\tpH\n0\t3\n100\t3.1\n200\t3.2'],
     ['other-unit', 'titrant, dm³\tpH\n0\t3\n0.001\t3.1\n0.002\t3.2'],
     ['other-unit', 'drops\tpH\n0\t3\n10\t3.1\n20\t3.2'],
     ['too-few', '0\t3'],
   ])('%s', (code, text) => expect(codes(text)).toContain(code));
+
+  test('a column of remarks is a note, and no reason to doubt the others', () => {
+    const { status, readings } = readReadings('mL\tpH\tremark\t\n0\t3\tred\t\n1\t3.1\t\t?\n2\t3.2\tblue\t');
+    expect(status).toBe('clean');
+    expect(readings.notes).toEqual(['Not read: remark, column 4.']);
+  });
 
   test('a line with more cells than there are columns is named: a decimal comma among commas looks like that', () => {
     const { findings, readings } = readReadings('mL,pH\n0,11.3\n0.5,11.2\n1.0,11,1\n1.5,11');

@@ -1,5 +1,5 @@
+import { rectangularHalfWidth, triangularHalfWidth } from '../../solver/half-widths.js';
 import type { Random } from '../statistics/random.js';
-import { halfWidths } from './estimate-within.js';
 import type { InputQuantity } from './input-quantity.js';
 
 /** From so many degrees of freedom on, Student's t is drawn as normal: its deviation is 1 % more at most. */
@@ -20,9 +20,9 @@ export function drawOf(input: InputQuantity, random: Random): () => number {
   const { value, standardUncertainty: u, degreesOfFreedom, distribution } = input;
   if (u === 0) return () => value;
   if (distribution === 'rectangular')
-    return () => value + halfWidths.rectangular * u * (2 * random.uniform() - 1);
+    return () => value + rectangularHalfWidth * u * (2 * random.uniform() - 1);
   if (distribution === 'triangular')
-    return () => value + halfWidths.triangular * u * (random.uniform() + random.uniform() - 1);
+    return () => value + triangularHalfWidth * u * (random.uniform() + random.uniform() - 1);
   if (degreesOfFreedom === null || degreesOfFreedom >= nearlyNormal) return () => value + u * random.normal();
   const freedom = Math.floor(degreesOfFreedom);
   return () => {

@@ -1,9 +1,7 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
+import { rectangularHalfWidth, triangularHalfWidth } from '../../solver/half-widths.js';
 import type { InputQuantity } from './input-quantity.js';
-
-/** The half width of a distribution over its standard deviation: GUM (JCGM 100:2008), 4.3.7 and 4.3.9. @internal */
-export const halfWidths = /*#__PURE__*/ frozen({ rectangular: Math.sqrt(3), triangular: Math.sqrt(6) });
 
 /**
  * An estimate of which only limits are known, value ± limit: a tolerance, a resolution, a purity on a label.
@@ -49,7 +47,7 @@ export const within = (
   distribution: 'rectangular' | 'triangular',
 ): InputQuantity => ({
   value,
-  standardUncertainty: limit / halfWidths[distribution],
+  standardUncertainty: limit / (distribution === 'triangular' ? triangularHalfWidth : rectangularHalfWidth),
   degreesOfFreedom: null,
   distribution,
 });
