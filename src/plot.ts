@@ -12,7 +12,11 @@ export { type CurvesPicture, drawCurves, type NamedTitration } from './plot/draw
 
 // How near was the prediction?
 export { drawReadings, type ReadingsPicture } from './plot/draw-readings.js';
+export { drawFit } from './plot/draw-fit.js';
 export type { Envelope } from './plot/read-envelope.js';
+
+// Where does the uncertainty come from?
+export { drawBudget } from './plot/draw-budget.js';
 
 // Which species are there?
 export { drawSpecies, type SpeciesPicture } from './plot/draw-species.js';

@@ -8,14 +8,18 @@ import {
   davies,
   indicators,
   makeSolution,
+  molarMassOf,
   reagents,
   titrate,
   waters,
 } from 'protolysis';
+import { assay as assayOf, fitTitration, glasswareVolume } from 'protolysis/measurement';
 import {
+  drawBudget,
   drawBuffer,
   drawCapacity,
   drawCurves,
+  drawFit,
   drawReadings,
   drawSpecies,
   drawSpeciesAlong,
@@ -42,6 +46,32 @@ const envelope = { name: '93 to 97 % carbonate', mL, lower: poor ?? [], upper: r
 const read = Array.from({ length: 43 }, (_, k) => k);
 const pH = Array.from(real.pHs(read), (value, k) => Number((value + 0.04 * Math.sin(2.3 * k)).toFixed(2)));
 
+// Invented readings of a powder with 92 % of carbonate, by a probe that shows 0.08 too much and scatters by up to 0.1.
+const poorer = titrate({ ...powder(0.92).setup, conditions: { activity: davies } });
+const coarse = Array.from({ length: 22 }, (_, k) => 2 * k);
+const scattered = Array.from(poorer.pHs(coarse), (value, k) =>
+  Number((value + 0.08 + 0.1 * Math.sin(2.3 * k + 1)).toFixed(2)),
+);
+const fit = fitTitration(
+  { mL: coarse, pH: scattered, notes: [] },
+  { titration: real, free: ['sampleAmount', 'probeOffset'], uncertainty: { pH: 0.05, mL: 0.05 } },
+);
+
+// Three titrations of aliquots of one flask, as in the guide on results.
+const carbonate = assayOf({
+  runs: [
+    { grams: 1.2904, mL: 23.12 },
+    { grams: 1.2904, mL: 23.16 },
+    { grams: 1.2904, mL: 23.1 },
+  ],
+  molar: { value: 0.10013, standardUncertainty: 0.00012, degreesOfFreedom: 14 },
+  molarMass: molarMassOf('Na2CO3'),
+  ratio: 2,
+  flask: glasswareVolume({ kind: 'flask', size: 250 }),
+  aliquot: glasswareVolume({ kind: 'pipette', size: 25 }),
+  buretteError: glasswareVolume({ kind: 'burette', size: 50, mL: 0 }),
+});
+
 /** @param {number} molar */
 const strong = (molar) =>
   titrate({
@@ -65,6 +95,8 @@ export const pictures = {
   additions: drawTitration(assay, { title, additions: { every: 1, upTo: 44 }, slope: true }),
   envelope: drawTitration(assay, { title, envelope }),
   readings: drawReadings({ mL: read, pH, notes: [] }, real, { title: 'Readings and the Davies prediction' }),
+  fit: drawFit(fit, { title: 'A fit of amount and probe offset' }),
+  budget: drawBudget(carbonate, { title: 'Mass fraction of carbonate: where its uncertainty comes from' }),
   models: drawCurves(
     [
       { name: 'ideal', titration: assay },

@@ -3,15 +3,25 @@ import { gridInk, ink, paleInk, type } from './inks.js';
 import type { Box, Shape, Stroke } from './shape.js';
 
 /** The level lines behind a panel with their numbers, and the axis under it with its name. @internal */
-export function axesOf(y: Axis, x: Axis, frame: Box): Shape[] {
-  const { right, bottom } = frame;
-  return [
-    ...levelLines(y, frame),
-    level(frame, bottom, { colour: ink, width: 1.2 }),
-    ...numbersUnder(x, frame),
-    { kind: 'text', x: right, y: bottom + 34, text: x.name, anchor: 'end', size: type.text, colour: ink },
-  ];
-}
+export const axesOf = (y: Axis, x: Axis, frame: Box): Shape[] => [
+  ...levelLines(y, frame),
+  ...axisUnder(x, frame),
+];
+
+/** The axis under a frame, with its numbers and its name. @internal */
+export const axisUnder = (x: Axis, frame: Box): Shape[] => [
+  level(frame, frame.bottom, { colour: ink, width: 1.2 }),
+  ...numbersUnder(x, frame),
+  {
+    kind: 'text',
+    x: frame.right,
+    y: frame.bottom + 34,
+    text: x.name,
+    anchor: 'end',
+    size: type.text,
+    colour: ink,
+  },
+];
 
 const level = ({ left, right }: Box, y: number, stroke: Stroke): Shape => ({
   kind: 'line',

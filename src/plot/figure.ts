@@ -12,7 +12,7 @@ export interface Figure {
   readonly title: string;
   readonly description: string;
   readonly x: Axis;
-  readonly rows: readonly (Panel | Strip)[];
+  readonly rows: readonly (Panel | Strip | Bars)[];
   /** Lines under the picture. */
   readonly notes: readonly string[];
   /** What is said under the picture of a `{text}` that found no room in it. */
@@ -83,4 +83,11 @@ export interface Strip {
   readonly changes: readonly { readonly from: number; readonly to: number; readonly text: string }[];
   /** x of lines that run through it. */
   readonly rules: readonly number[];
+}
+
+/** Shares of a whole, one under another. */
+export interface Bars {
+  readonly kind: 'bars';
+  /** Each from the start of the axis, with what it is. */
+  readonly bars: readonly { readonly to: number; readonly text: string }[];
 }

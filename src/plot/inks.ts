@@ -29,6 +29,8 @@ export const paleInk = '#5a636e';
 export const gridInk = '#dde2e7';
 /** Of an area between two curves. @internal */
 export const bandInk = '#cfe3f1';
+/** Of a bar: dark enough for a copy in black and white. @internal */
+export const barInk = '#3c5a78';
 /** Of readings and of the lines to their residuals. @internal */
 export const readingInk = '#c04a00';
 

@@ -1,7 +1,8 @@
-import { ticksAlong, ticksUp } from './axis.js';
+import { type Axis, ticksAlong, ticksUp } from './axis.js';
+import { layOutBars } from './bars.js';
 import type { Figure } from './figure.js';
 import { ink, paleInk, type } from './inks.js';
-import type { LaidRow } from './laid-row.js';
+import type { LaidRow, Place } from './laid-row.js';
 import { layOutPanel } from './panel.js';
 import { type Picture, pictureOf } from './picture.js';
 import type { Shape } from './shape.js';
@@ -24,7 +25,7 @@ export function layOut(figure: Figure, width: number): Picture {
   let top = margin + titles.length * titleHeight + 4;
   for (const row of figure.rows) {
     const place = { ...ends, margin, top, panelHeight };
-    const laid = row.kind === 'panel' ? layOutPanel(row, figure.x, place) : layOutStrip(row, figure.x, place);
+    const laid = layOutRow(row, figure.x, place);
     rows.push(laid);
     top = laid.bottom + 8;
   }
@@ -58,13 +59,18 @@ export function layOut(figure: Figure, width: number): Picture {
   ]);
 }
 
+function layOutRow(row: Figure['rows'][number], x: Axis, place: Place): LaidRow {
+  if (row.kind === 'panel') return layOutPanel(row, x, place);
+  return row.kind === 'strip' ? layOutStrip(row, x, place) : layOutBars(row, x, place);
+}
+
 /** Where the axis that all rows share begins and ends: as far in as its own numbers and those of the upright axes need. */
 function axisEnds({ x, rows }: Figure, width: number, panelHeight: number) {
   const upright = rows.flatMap((row) =>
     row.kind === 'panel' ? ticksUp(row.y, row.share * panelHeight) : [],
   );
-  const widest = Math.max(0, ...upright.map(({ text }) => textWidth(text, type.tick)));
-  const left = margin + widest + 8;
+  const widest = Math.max(...upright.map(({ text }) => textWidth(text, type.tick)));
+  const left = upright.length > 0 ? margin + widest + 8 : margin;
   const last = ticksAlong(x, width - left - margin).at(-1);
   return { left, right: width - margin - (last ? textWidth(last.text, type.tick) / 2 : 0) };
 }

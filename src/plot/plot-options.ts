@@ -16,12 +16,13 @@ export interface PlotOptions {
 /** What a picture is by default. */
 export const plotDefaults = /*#__PURE__*/ frozen({ width: 640 } as const);
 
-/** The width of a picture, px; how many curves, indicators and points one may hold. */
+/** The width of a picture, px; how many curves, indicators, points and bars one may hold. */
 export const plotLimits = /*#__PURE__*/ frozen({
   width: { from: 320, to: 2000 },
   curves: 6,
   indicators: 12,
   points: 10_000,
+  bars: 12,
 } as const);
 
 /** The common options, read. */

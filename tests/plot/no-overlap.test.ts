@@ -10,10 +10,13 @@ import {
   titrate,
   waters,
 } from 'protolysis';
+import { type Contribution, fitTitration } from 'protolysis/measurement';
 import {
+  drawBudget,
   drawBuffer,
   drawCapacity,
   drawCurves,
+  drawFit,
   drawReadings,
   drawSpecies,
   drawSpeciesAlong,
@@ -85,7 +88,21 @@ describe('texts neither overlap nor leave the sheet', () => {
     ];
     const phosphate = solution(reagents.disodiumHydrogenPhosphate);
     const response = bufferResponse(phosphate, { add: acid, drops: 20, beside: [waters.tapLike] });
+    const fit = fitTitration(
+      { mL, pH, notes: [] },
+      {
+        titration: carbonate,
+        free: ['sampleAmount', 'titrantConcentration', 'probeOffset', 'probeSlope', 'initialReading'],
+        uncertainty: { pH: 0.1, mL: 0.05 },
+      },
+    );
+    const contributions = Array.from({ length: 20 }, (_, k) => ({
+      input: `input ${k} with a name that takes more than a line of a phone`,
+      percent: 5,
+    })) as unknown as Contribution[];
     for (const picture of [
+      drawFit(fit, { width }),
+      drawBudget({ contributions }, { width }),
       drawReadings({ mL, pH, notes: [] }, carbonate, { width, envelope }),
       drawCurves(named, { width, differences: true }),
       drawSpeciesAlong(carbonate, acids.carbonic, { width }),

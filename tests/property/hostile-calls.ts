@@ -1,6 +1,7 @@
 import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
 import * as handout from 'protolysis/handout';
+import { fitTitration } from 'protolysis/measurement';
 import * as plot from 'protolysis/plot';
 
 const { acids, indicators, reagents } = protolysis;
@@ -294,7 +295,21 @@ const drawn = { setup: titration.setup };
 const column = [0, 10, 20];
 const envelope = { name: 'area', mL: column, lower: [2, 3, 4], upper: [5, 6, 7] };
 const look = { width: 400, title: 'a title', words: { pH: 'acidity' } };
+const read = { mL: [2, 5, 10, 15, 18, 21, 25], pH: [3.8, 4.3, 4.75, 5.2, 5.7, 11.4, 12], notes: [] };
+const free = ['sampleAmount', 'probeOffset', { pKa: 'acetic', step: 1 }] as const;
 export const plots: typeof good = {
+  drawFit: [[fitTitration(read, { titration, free }), look]],
+  drawBudget: [
+    [
+      {
+        contributions: [
+          { input: 'mass', percent: 60 },
+          { input: 'volume', percent: 40 },
+        ],
+      },
+      look,
+    ],
+  ],
   drawTitration: [
     [drawn, { ...look, upTo: 30, indicators: [indicator], slope: true, envelope }],
     [drawn, { additions: { every: 5, upTo: 20 } }],

@@ -414,9 +414,11 @@ const surface: Record<string, readonly string[]> = {
   ],
   plot: [
     'InputError',
+    'drawBudget',
     'drawBuffer',
     'drawCapacity',
     'drawCurves',
+    'drawFit',
     'drawReadings',
     'drawSpecies',
     'drawSpeciesAlong',

@@ -53,6 +53,17 @@ export function distortionsAt(
   }));
 }
 
+/** The same readings without what the bench did to them: (1) solved for the pH, and the volumes poured. @internal */
+export function undistorted({ mL, pH }: Readings, distortions: readonly Distortion[]) {
+  return {
+    mL: distortions.map(({ isFirst, notPoured }, k) => (isFirst ? 0 : numberAt(mL, k) - notPoured)),
+    pH: distortions.map(({ slope, offset, drift, lag, before }, k) => {
+      const settled = (numberAt(pH, k) - drift - lag * before) / (1 - lag);
+      return 7 + (settled - 7 - offset) / slope;
+    }),
+  };
+}
+
 /** Whether a volume was read after the bubble left. @internal */
 export const isPast = (moves: FitParameter['moves'], total: number): boolean =>
   moves.what === 'airBubble' && total > moves.after;

@@ -35,17 +35,18 @@ export type FreeParameter =
   | { readonly amountOf: string }
   | { readonly pKa: string; readonly step: number };
 
-const named = [
+const ofContents = [
   'sampleAmount',
   'titrantConcentration',
   'carbonDioxideInFlask',
   'carbonDioxideInTitrant',
-  'probeOffset',
-  'probeSlope',
-  'probeDrift',
-  'readTooSoon',
-  'initialReading',
 ] as const;
+const ofBench = ['probeOffset', 'probeSlope', 'probeDrift', 'readTooSoon', 'initialReading'] as const;
+const named = [...ofContents, ...ofBench];
+
+/** Whether a parameter is a fault of the probe or the burette, and not of what the solutions hold. @internal */
+export const isOfBench = (free: FreeParameter): boolean =>
+  typeof free === 'object' ? 'airBubbleAfter' in free : ofBench.some((name) => name === free);
 
 const what = `one of ${named.join(', ')}, { amountOf: id }, { pKa: id, step } or { airBubbleAfter: mL }`;
 
