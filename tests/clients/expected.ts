@@ -1,17 +1,15 @@
 import { expect } from 'vitest';
-import * as acids from '../../src/acids.js';
-import * as colour from '../../src/colour.js';
-import * as exact from '../../src/exact.js';
-import * as index from '../../src/index.js';
-import * as indicators from '../../src/indicators.js';
-import * as measurement from '../../src/measurement.js';
-import * as reagents from '../../src/reagents.js';
+import { read } from '../tree.js';
 
+/** Of every entry that package.json builds, so that a program that leaves one out fails. */
+const { entry: entries } = JSON.parse(read('package.json')).tsup;
 const exports = Object.fromEntries(
-  Object.entries({ index, acids, reagents, indicators, colour, exact, measurement }).map(([name, entry]) => [
-    name,
-    Object.keys(entry).sort(),
-  ]),
+  await Promise.all(
+    Object.keys(entries).map(async (name) => [
+      name,
+      Object.keys(await import(`../../src/${name}.ts`)).sort(),
+    ]),
+  ),
 );
 
 interface Answers {
@@ -32,4 +30,7 @@ export function expectAnswers(printed: string): void {
   expect(answers.read).toEqual([3, 3.1, 3.3]);
   // Potentials proportional to 7 − pH: no offset.
   expect(answers.offsetAtSeven).toBeCloseTo(0, 9);
+  expect(answers.ticks).toEqual([0, 5, 10, 15, 20, 25, 30, 35, 40]);
+  expect(answers.hasCurve).toBe(true);
+  expect(answers.toWeigh).toBe('Weigh about 0.20 g of powder');
 }

@@ -7,5 +7,7 @@ const entries = {
   colour: require('protolysis/colour'),
   exact: require('protolysis/exact'),
   measurement: require('protolysis/measurement'),
+  plot: require('protolysis/plot'),
+  handout: require('protolysis/handout'),
 };
 import('./answers.js').then(({ answersOf }) => console.log(JSON.stringify(answersOf(entries))));

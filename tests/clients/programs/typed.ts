@@ -4,8 +4,10 @@ import { equilibrate, makeSolution, molarOf, tabulate, titrate } from 'protolysi
 import { carbonic } from 'protolysis/acids';
 import { colourDifference, type SeenDifference } from 'protolysis/colour';
 import { type ExactPH, exactPH, makeSolution as makeExactly } from 'protolysis/exact';
+import { type HandoutOptions, makeHandout } from 'protolysis/handout';
 import { phenolphthalein } from 'protolysis/indicators';
 import { type Endpoints, findEndpoints, type Readings } from 'protolysis/measurement';
+import { drawTitration, type Picture } from 'protolysis/plot';
 import { hydrochloricAcid, sodiumCarbonate } from 'protolysis/reagents';
 
 const analyte: Solution = makeSolution({ mL: 50, contents: [{ reagent: sodiumCarbonate, grams: 0.2 }] });
@@ -19,6 +21,9 @@ export const seen: SeenDifference | number = colourDifference('#000000', '#fffff
 export const proven: ExactPH = exactPH(makeExactly({ mL: '50', contents: [] }), { digits: 20 });
 export const endpointsOf = (readings: Readings): Endpoints =>
   findEndpoints(readings, { method: 'steepestSlope' });
+export const picture: Picture = drawTitration(titration, { upTo: 40 });
+const student: HandoutOptions = { sample: { name: 'powder', grams: 0.2 } };
+export const page: string = makeHandout(titration, student);
 export const faultsOf = ({ issues }: InputError): string[] => issues.map(({ path }) => path);
 console.log(phenolphthalein.name);
 
