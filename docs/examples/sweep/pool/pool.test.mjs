@@ -3,7 +3,8 @@ import { test } from 'node:test';
 import { transferableSymbol, valueSymbol } from 'piscina';
 import { makeSolution, titrate } from 'protolysis';
 import { hydrochloricAcid, sodiumCarbonate } from 'protolysis/reagents';
-import chunk, { curveOf, sample, volumes } from './chunk.mjs';
+import { curveOf, sample, volumes } from '../curves.mjs';
+import chunk from './chunk.mjs';
 import { sweep } from './sweep.mjs';
 
 const curves = 1_200; // three chunks, the last one short
