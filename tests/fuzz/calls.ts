@@ -15,16 +15,16 @@ const prototypes = [Object, Array, Function, String, Number, Map, Error, RegExp]
 const namesOnPrototypes = () => prototypes.map((one) => Reflect.ownKeys(one).length).join();
 
 /** Every public function of every entry with hostile, spoiled, extreme and poisoned arguments. */
-export function fuzzCalls(order: Order, timed: Timed, tell: (report: Report) => void): void {
+export async function fuzzCalls(order: Order, timed: Timed, tell: (report: Report) => void): Promise<void> {
   const before = namesOnPrototypes();
   const counts = { answers: 0, refusals: 0 };
   const all: readonly PublicCall[] = [...mainCalls, ...exactCalls, ...measurementCalls];
   for (const { name, call, examples } of all) {
     tell({ kind: 'at', name });
-    const attempt = (values: Arguments, kind: string, k: number): void => {
+    const attempt = async (values: Arguments, kind: string, k: number): Promise<void> => {
       const where = `${name}, ${kind} arguments ${k}`;
       try {
-        const answer = timed.call(where, () => answerOrInputError(() => call(...(values as never[]))));
+        const answer = await timed.promised(where, () => settled(() => call(...(values as never[]))));
         counts[answer === undefined ? 'refusals' : 'answers'] += 1;
         const bad = badNumberIn(answer);
         if (bad !== undefined)
@@ -34,12 +34,12 @@ export function fuzzCalls(order: Order, timed: Timed, tell: (report: Report) => 
       }
     };
     const sample = <T>(of: fc.Arbitrary<T>) => fc.sample(of, { numRuns: order.calls, seed: order.seed });
-    sample(hostileArguments).forEach((make, k) => void attempt(make(), 'hostile', k));
-    examples.forEach((values, e) => {
-      sample(spoiled(values)).forEach((bad, k) => void attempt(bad, `spoiled ${e}`, k));
-      sample(extreme(values)).forEach((far, k) => void attempt(far, `extreme ${e}`, k));
-      attempt(values.map(poisoned), `poisoned ${e}`, 0);
-    });
+    for (const [k, make] of sample(hostileArguments).entries()) await attempt(make(), 'hostile', k);
+    for (const [e, values] of examples.entries()) {
+      for (const [k, bad] of sample(spoiled(values)).entries()) await attempt(bad, `spoiled ${e}`, k);
+      for (const [k, far] of sample(extreme(values)).entries()) await attempt(far, `extreme ${e}`, k);
+      await attempt(values.map(poisoned), `poisoned ${e}`, 0);
+    }
   }
   const polluted = namesOnPrototypes() !== before || 'polluted' in {};
   if (polluted) tell({ kind: 'fault', words: 'a prototype has changed' });
@@ -47,6 +47,18 @@ export function fuzzCalls(order: Order, timed: Timed, tell: (report: Report) => 
   tell({
     kind: 'count',
     words: `${all.length} functions: ${timed}; ${answers} answers, ${refusals} refusals`,
+  });
+}
+
+/** An answer, at once or promised, or undefined where an InputError refuses it; an abort without a reason counts as that. */
+async function settled(call: () => unknown): Promise<unknown> {
+  const made = answerOrInputError(call);
+  if (!(made instanceof Promise)) return made;
+  return made.catch((error) => {
+    if (error === undefined) return undefined;
+    return answerOrInputError(() => {
+      throw error;
+    });
   });
 }
 

@@ -9,15 +9,33 @@ export class Timed {
   }
 
   call<Answer>(name: string, call: () => Answer): Answer {
-    this.count += 1;
-    Atomics.add(this.#begun, 0, 1);
-    const start = performance.now();
+    const start = this.#begin();
     try {
       return call();
     } finally {
-      const seconds = (performance.now() - start) / 1000;
-      if (seconds > this.slowest.seconds) this.slowest = { seconds, name };
+      this.#end(name, start);
     }
+  }
+
+  /** The same for an answer that is promised. */
+  async promised<Answer>(name: string, call: () => Promise<Answer>): Promise<Answer> {
+    const start = this.#begin();
+    try {
+      return await call();
+    } finally {
+      this.#end(name, start);
+    }
+  }
+
+  #begin(): number {
+    this.count += 1;
+    Atomics.add(this.#begun, 0, 1);
+    return performance.now();
+  }
+
+  #end(name: string, start: number): void {
+    const seconds = (performance.now() - start) / 1000;
+    if (seconds > this.slowest.seconds) this.slowest = { seconds, name };
   }
 
   toString(): string {

@@ -8,6 +8,6 @@ import { Timed } from './timed.js';
 const order: Order = workerData;
 const tell = (report: Report): void => parentPort?.postMessage(report);
 
-fuzzCalls(order, new Timed(order.begun), tell);
+await fuzzCalls(order, new Timed(order.begun), tell);
 fuzzSystems(order, new Timed(order.begun), tell);
 fuzzAccuracy(order, new Timed(order.begun), tell);

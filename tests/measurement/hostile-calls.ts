@@ -202,10 +202,31 @@ export const exported = Object.entries(measurement)
   .filter((entry): entry is [string, Call & never] => typeof entry[1] === 'function')
   .filter(([name]) => !classes.includes(name)) as [string, Call][];
 
-/** Those that promise: a simulation takes its time. */
-const promising = ['propagateDistributions', 'simulateFits'];
+/** Those that promise: a simulation takes its time. The least that each may be asked for. */
+const least: Readonly<Record<string, object>> = {
+  propagateDistributions: { draws: 1000 },
+  simulateFits: { runs: 100 },
+};
 
-/** The same as a list, of those that answer at once. */
-export const measurementCalls: readonly PublicCall[] = exported
-  .filter(([name]) => !promising.includes(name))
-  .map(([name, call]) => ({ name: `measurement ${name}`, call, examples: good[name] ?? [] }));
+/** The same as a list; a simulation is a short one wherever its length has not been spoiled. */
+export const measurementCalls: readonly PublicCall[] = exported.map(([name, call]) => ({
+  name: `measurement ${name}`,
+  call: shortened(call, least[name]),
+  examples: good[name] ?? [],
+}));
+
+function shortened(call: Call, length: object | undefined): Call {
+  if (!length) return call;
+  return (first: never, second: never, options: never, ...more: never[]) =>
+    call(first, second, withLength(options, length) as never, ...more);
+}
+
+/** Options with this length if they are an object that gives none; whatever else they are, they stay. */
+function withLength(options: unknown, length: object): unknown {
+  try {
+    if (options !== undefined && Object.getPrototypeOf(options) !== Object.prototype) return options;
+    return Object.defineProperties({ ...length }, Object.getOwnPropertyDescriptors(options ?? {}));
+  } catch {
+    return options; // a proxy that breaks whoever looks
+  }
+}
