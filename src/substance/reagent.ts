@@ -116,7 +116,7 @@ export function readReagent(value: unknown, path: string, faults: Faults): Reage
 
   const reagent = { ...unread, protolytes, ions, ...read } as unknown as Reagent;
   if (unread.molarMass !== undefined) {
-    faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { above: 0, to: 1e6 });
+    faults.number(unread.molarMass, at(path, 'molarMass'), 'a molar mass in g/mol', { from: 1, to: 1e6 });
     if (unread.formula !== undefined) faults.text(unread.formula, at(path, 'formula'), 'a formula');
     return reagent;
   }

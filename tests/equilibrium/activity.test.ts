@@ -147,6 +147,11 @@ test.each(reference.kielland_table.rows)(
   },
 );
 
+test('a size is refused below a tenth of an Å, as that of all other ions is', () => {
+  for (const given of [{ sizes: { X: 0.09 } }, { sizes: {}, otherwise: 0.09 }])
+    expect(() => debyeHuckelExtendedOf(given)).toThrow(/0\.09; give a size in Å, from 0\.1 to 100/);
+});
+
 test('the formulas in the table of ion sizes are those that the catalogues use', () => {
   const formulas = new Set([
     'H+',

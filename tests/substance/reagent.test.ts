@@ -29,6 +29,11 @@ test('the molar mass comes from the formula, unless it is given', () => {
   expect(defineReagent({ ...propanoate, molarMass: 96.1 }).molarMass).toBe(96.1);
 });
 
+test('nothing is lighter than hydrogen', () => {
+  expect(faultsOf({ ...propanoate, molarMass: 0.9 })).toEqual([['out-of-range', 'molarMass']]);
+  expect(faultsOf({ ...propanoate, molarMass: 1 })).toEqual([]);
+});
+
 test('a reagent known by its molar mass alone may have any label as formula', () => {
   const { formula: _, ...rest } = propanoate;
   expect(defineReagent(rest)).not.toHaveProperty('molarMass');

@@ -28,7 +28,7 @@ export interface IonSizes {
 export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
   const faults = new Faults('debyeHuckelExtendedOf');
   const unread = faults.object(given, '', 'sizes { sizes, otherwise }', ['sizes', 'otherwise']);
-  const limits = { above: 0, to: 100 };
+  const limits = { from: 0.1, to: 100 };
   const sizes = faults.object(unread.sizes, 'sizes', 'sizes in Å by formula');
   const read = Object.keys(sizes).map((key): [string, number] => [
     key,

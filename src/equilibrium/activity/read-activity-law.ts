@@ -36,7 +36,7 @@ function readSizes(
       faults.add('conflict', at(path, key), 'no such coefficient beside sizes', unread[key]);
   const here = at(path, 'sizes');
   const sizes = faults.object(unread.sizes, here, 'sizes in Å by formula');
-  const limits = { above: 0, to: 100 };
+  const limits = { from: 0.1, to: 100 };
   return Object.fromEntries(
     Object.entries(sizes).map(([formula, size]) => [
       formula,

@@ -83,8 +83,11 @@ function log10OfPoint(operations: FourOperations, ln10: Interval, x: Decimal): I
   return plus(pointInterval(y), over({ low: over(delta, ratio).low, high: delta.high }, ln10));
 }
 
-/** As far as decimal.js knows ln 10. */
-const ln10Digits = 1000;
+/**
+ * decimal.js knows ln 10 to 1025 digits, and takes some more of it than it is asked for: twice ten for a power of ten, whose
+ * logarithm ends.
+ */
+const ln10Digits = 900;
 
 const log10Of = (operations: FourOperations, ln10: Interval, { low, high }: Interval): Interval => ({
   low: log10OfPoint(operations, ln10, low).low,

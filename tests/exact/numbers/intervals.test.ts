@@ -39,6 +39,15 @@ describe('interval arithmetic', () => {
     expect(third.high.minus(third.low).toNumber()).toBe(1e-30);
   });
 
+  test('a logarithm of more digits than decimal.js knows of ln 10 holds the value too', () => {
+    const { log10, of } = intervals(1100);
+    const [ten, two] = [log10(of(10)), log10(of(2))];
+    expect(ten.low.lte(1) && ten.high.gte(1)).toBe(true);
+    const known = Decimal.clone({ precision: 900 }).log10(2);
+    expect(two.low.minus(known).abs().lt('1e-899')).toBe(true);
+    expect(two.high.minus(two.low).lt('1e-1080')).toBe(true); // what some dozen steps of 1100 digits leave
+  });
+
   test('ln 10 holds the value that decimal.js keeps to a thousand digits', () => {
     const { ln10 } = intervals(520);
     const kept = Decimal.clone({ defaults: true, precision: 1000 }).ln(10);
