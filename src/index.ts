@@ -11,13 +11,13 @@ export * as acids from './acids.js';
 export * as reagents from './reagents.js';
 export {
   type Alternative,
-  defineProtolyte,
   type Protolyte,
   protolyteLimits,
   type Species,
   type Step,
   type TemperatureFit,
 } from './substance/protolyte.js';
+export { defineProtolyte } from './substance/define-protolyte.js';
 export type { Hazard, HazardLimit } from './substance/hazard.js';
 export type { LeftOut } from './substance/left-out.js';
 export type { PrimaryStandard } from './substance/primary-standard.js';

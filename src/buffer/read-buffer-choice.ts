@@ -2,7 +2,8 @@ import { type Conditions, type ConditionsInUse, readConditions } from '../equili
 import type { PH } from '../equilibrium/quantities.js';
 import type { Faults } from '../input/faults.js';
 import type { LeftOut } from '../substance/left-out.js';
-import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import { bufferDefaults, bufferLimits } from './buffer-defaults.js';
 
 /** The pH, and the protolytes to choose among. */

@@ -6,7 +6,7 @@ import { asBought } from '../recipe/as-bought.js';
 import { readConflicts } from '../solution/conflicting-constants.js';
 import type { Content } from '../solution/solution.js';
 import { numberAt } from '../solver/number-at.js';
-import { readProtolyte } from '../substance/protolyte.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './buffer-defaults.js';

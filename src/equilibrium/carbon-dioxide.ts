@@ -2,7 +2,8 @@ import { frozen } from '../frozen.js';
 import type { Faults } from '../input/faults.js';
 import { doubles } from '../solver/arithmetic.js';
 import { readSource, type Source } from '../source.js';
-import { type Protolyte, readProtolyte, type TemperatureFit } from '../substance/protolyte.js';
+import type { Protolyte, TemperatureFit } from '../substance/protolyte.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import { log10KAt } from './temperature/log10-k-at.js';
 
 /** The exchange of carbon dioxide between the solution and the air. Without it, the solution is closed to the air. */

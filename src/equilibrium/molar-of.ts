@@ -1,5 +1,6 @@
 import { Faults } from '../input/faults.js';
-import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import type { Equilibrium } from './equilibrium.js';
 import type { SpeciesAt } from './species-of.js';
 

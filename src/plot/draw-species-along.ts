@@ -1,5 +1,6 @@
 import { Faults } from '../input/faults.js';
-import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import type { Protolyte } from '../substance/protolyte.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import { makeTitration } from '../titration/make-titration.js';
 import { equalAdditions } from '../titration/sampling/curve.js';
 import type { Titration } from '../titration/titration.js';

@@ -6,8 +6,9 @@ import { mixtureOf } from '../solution/mix.js';
 import { readSolution, readSolutions } from '../solution/read-solution.js';
 import type { Solution } from '../solution/solution.js';
 import type { Indicator } from '../substance/indicator.js';
-import { type Protolyte, readProtolyte } from '../substance/protolyte.js';
+import type { Protolyte } from '../substance/protolyte.js';
 import { readIndicator } from '../substance/read-indicator.js';
+import { readProtolyte } from '../substance/read-protolyte.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
 
 /** What stands in a bottle, as it was bought. */

@@ -4,7 +4,8 @@ import { readSource, type Source } from '../source.js';
 import { type Hazard, readHazard } from './hazard.js';
 import { readMolarMass } from './molar-mass.js';
 import { type PrimaryStandard, readPrimaryStandard } from './primary-standard.js';
-import { type Protolyte, protolyteLimits, readProtolyte } from './protolyte.js';
+import { type Protolyte, protolyteLimits } from './protolyte.js';
+import { readProtolyte } from './read-protolyte.js';
 import { wanted } from './wanted.js';
 
 /** An ion that takes no part in any proton transfer: its charge is fixed. */

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import * as acids from '../../src/acids.js';
 import { InputError } from '../../src/input/input-error.js';
-import { defineProtolyte, type Protolyte } from '../../src/substance/protolyte.js';
+import { defineProtolyte } from '../../src/substance/define-protolyte.js';
+import type { Protolyte } from '../../src/substance/protolyte.js';
 import { answerOrInputError, hostile, spoiled } from '../property/hostile.js';
 
 const source = { kind: 'commonPractice', note: 'made up' } as const;

@@ -1,7 +1,8 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
 import { doubles, type Functions } from '../../solver/arithmetic.js';
-import { type Protolyte, readProtolyte, type Step, type TemperatureFit } from '../../substance/protolyte.js';
+import type { Protolyte, Step, TemperatureFit } from '../../substance/protolyte.js';
+import { readProtolyte } from '../../substance/read-protolyte.js';
 import { gasConstant, zeroCelsius } from './kelvin.js';
 import { log10KAt } from './log10-k-at.js';
 import { readCelsius } from './read-celsius.js';
