@@ -1,6 +1,7 @@
 import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource } from '../source.js';
 import { colourless, type Indicator, indicatorLimits, type Transition } from './indicator.js';
+import { readReason } from './read-reason.js';
 import { wanted } from './wanted.js';
 
 const keys = {
@@ -74,7 +75,7 @@ function readWithin(value: unknown, path: string, faults: Faults, levels: number
     ...optional('alternatives', (item, here) => readAlternatives(item, here, faults)),
     ...optional('hazard', text),
     ...optional('veryHighConcern', (item, here) => readSource(item, here, faults)),
-    ...optional('notForUse', (item, here) => readNotForUse(item, here, faults)),
+    ...optional('notForUse', (item, here) => readReason(item, here, faults)),
     ...optional('notes', (item, here) =>
       faults.list(item, here, 'a list of notes', 0, 100).map((note, k) => text(note, `${here}[${k}]`)),
     ),
@@ -158,14 +159,6 @@ function readStock(value: unknown, path: string, faults: Faults) {
   const unread = faults.object(value, path, 'a stock solution { text, source }', ['text', 'source']);
   return {
     text: faults.text(unread.text, `${path}.text`, 'a text', noteLength),
-    source: readSource(unread.source, `${path}.source`, faults),
-  };
-}
-
-function readNotForUse(value: unknown, path: string, faults: Faults) {
-  const unread = faults.object(value, path, 'a reason { reason, source }', ['reason', 'source']);
-  return {
-    reason: faults.text(unread.reason, `${path}.reason`, 'a reason', noteLength),
     source: readSource(unread.source, `${path}.source`, faults),
   };
 }

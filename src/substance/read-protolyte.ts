@@ -1,6 +1,7 @@
 import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource } from '../source.js';
 import { type Protolyte, protolyteLimits, type Species } from './protolyte.js';
+import { readReason } from './read-reason.js';
 import { readAlternative, readStep } from './read-step.js';
 import { readSparinglySoluble } from './sparingly-soluble.js';
 import { wanted } from './wanted.js';
@@ -93,12 +94,4 @@ function readSpecies(species: readonly unknown[], path: string, faults: Faults):
     before = charge;
     return unread as unknown as Species;
   });
-}
-
-function readReason(value: unknown, path: string, faults: Faults) {
-  const unread = faults.object(value, path, 'a reason { reason, source }', ['reason', 'source']);
-  return {
-    reason: faults.text(unread.reason, at(path, 'reason'), 'a reason', noteLength),
-    source: readSource(unread.source, at(path, 'source'), faults),
-  };
 }
