@@ -171,4 +171,4 @@ export const pHStandards = /*#__PURE__*/ frozen({
   calciumHydroxideSaturated,
   /** Tris + Tris hydrochloride: a secondary standard. */
   trisHydrochloride,
-});
+} as const);

@@ -59,4 +59,4 @@ export const waters = /*#__PURE__*/ frozen({
    * Tap-like water: 2 mmol/L of alkalinity as calcium hydrogen carbonate, 0.2 mmol/L of free carbon dioxide, pH 7.3.
    */
   tapLike,
-});
+} as const);

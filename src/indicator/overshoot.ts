@@ -45,7 +45,7 @@ export function overshoot(
   titration: Titration,
   indicator: Indicator,
   options?: ScoreOptions & { readonly drops?: number },
-): OvershootDrop[] {
+): readonly OvershootDrop[] {
   const faults = new Faults('overshoot');
   const read = readScoreOptions(titration, options, faults, ['drops']);
   const dye = readDye(indicator, 'indicator', faults);

@@ -11,7 +11,7 @@ export interface ReadingColumns {
 }
 
 /** The longest text, in characters, and most lines of a text or rows of columns. */
-export const readingLimits = /*#__PURE__*/ frozen({ characters: 2e6, rows: 1e5 });
+export const readingLimits = /*#__PURE__*/ frozen({ characters: 2e6, rows: 1e5 } as const);
 
 /** The lines of a text. @internal */
 export function linesIn(text: string, faults: Faults): readonly Line[] {

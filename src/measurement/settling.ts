@@ -13,7 +13,7 @@ export interface Settling {
  * How long to wait by common practice, s, where nothing is known of the probe: the lower of the usual 10 to 15 s suits
  * a stirred, buffered solution, the upper the readings about an end point.
  */
-export const usualWait = /*#__PURE__*/ frozen({ from: 10, to: 15 });
+export const usualWait = /*#__PURE__*/ frozen({ from: 10, to: 15 } as const);
 
 /**
  * In pH, what is still missing after a wait: change·exp(−t/τ), the response of first order of a probe.

@@ -49,7 +49,7 @@ export function compareModels(
   titration: Titration,
   conditions: readonly Conditions[],
   options?: { readonly upTo?: number },
-): ModelComparison[] {
+): readonly ModelComparison[] {
   const faults = new Faults('compareModels');
   const read = readSetupOf(titration, faults);
   const others = faults.list(conditions, 'conditions', 'a list of conditions', 1, 100).map((one, k) => {

@@ -34,7 +34,7 @@ const thermalRange = [0, 50] as const;
  * pKaAt(acids.tris, 37); // => [7.753]
  * ```
  */
-export function pKaAt(protolyte: Protolyte, celsius: number): number[] {
+export function pKaAt(protolyte: Protolyte, celsius: number): readonly number[] {
   const faults = new Faults('pKaAt');
   const { steps } = readProtolyte(protolyte, 'protolyte', faults);
   const t = readCelsius(celsius, 'celsius', faults);

@@ -35,7 +35,7 @@ export interface PropagatedDistribution extends Estimate {
 /**
  * What `propagateDistributions` takes by default. 200 000 draws are 1e4/(1 − level), as JCGM 101:2008, 7.2.1, advises.
  */
-export const simulationDefaults = /*#__PURE__*/ frozen({ draws: 200_000, seed: 1, level: 0.95 });
+export const simulationDefaults = /*#__PURE__*/ frozen({ draws: 200_000, seed: 1, level: 0.95 } as const);
 
 /**
  * The distribution of a result by a Monte Carlo method: the model is reckoned for values drawn from the distributions of
