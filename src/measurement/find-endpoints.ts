@@ -93,9 +93,20 @@ export function endpointsBy(readings: Readings, how: EndpointSearch): Endpoints 
     method,
     status: endpoints.length > 0 ? 'found' : 'not-found',
     endpoints,
-    notes: endpoints.length > 0 ? ['The activity coefficients are taken as constant along the line.'] : [why],
+    notes:
+      endpoints.length > 0
+        ? ['The activity coefficients are taken as constant along the line.', ...good.flatMap(noteOnBend)]
+        : [why],
   };
 }
+
+/** The criterion is that of line-bend.ts. */
+const noteOnBend = ({ bent }: GranEndpoint): readonly string[] =>
+  bent
+    ? [
+        "The readings bend away from the line by more than their scatter (Student's t of the quadratic term, 95 %). The end point may be off by more than its uncertainty: draw the line through the readings nearest to it (window), or fit the whole curve.",
+      ]
+    : [];
 
 /** Rough volumes of the steepest intervals. */
 function guessesOf(readings: Readings, how: EndpointSearch, count: number): readonly number[] {
@@ -115,7 +126,7 @@ function granPoints(readings: Readings, how: EndpointSearch): readonly GranEndpo
   if (method !== 'granStrong' && method !== 'granWeak' && method !== 'granExcess') return [];
   const guess = window ? undefined : guessesOf(readings, how, 1)[0];
   const part = window ?? (guess === undefined ? undefined : windowOf(method, guess));
-  const point = part && granEndpoint(method, readings, part, flask);
+  const point = part && granEndpoint(method, readings, part, flask, how.uncertainty);
   return point ? [point] : [];
 }
 

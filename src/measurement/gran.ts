@@ -1,5 +1,7 @@
 import { numberAt } from '../solver/number-at.js';
+import { isBent } from './line-bend.js';
 import { type LineZero, lineZero } from './line-zero.js';
+import type { ReadingUncertainty } from './reading-uncertainty.js';
 import type { Readings } from './readings.js';
 
 /** An end point from a straight line, and the readings that the line went through. @internal */
@@ -7,6 +9,8 @@ export interface GranEndpoint {
   readonly value: number;
   readonly standardUncertainty: number;
   readonly used: { readonly from: number; readonly to: number; readonly readings: number };
+  /** Whether the readings bend away from the line; not judged where two lines make the end points. */
+  readonly bent?: boolean;
 }
 
 /** Part of the readings, by volume, mL. @internal */
@@ -57,18 +61,38 @@ export function granEndpoint(
   readings: Readings,
   window: Window,
   flask: number,
+  u: ReadingUncertainty,
 ): GranEndpoint | undefined {
   const line = granLine(method, readings, window, flask);
-  return (
-    line && { value: line.zero.value, standardUncertainty: line.zero.standardUncertainty, used: line.used }
-  );
+  if (!line) return undefined;
+  const { zero, points } = line;
+  const before = method === 'granWeak' ? 0 : flask;
+  const uncertainties = points.f.map((f, k) => {
+    const volume = before + numberAt(points.x, k);
+    return uncertaintyOf(f, volume > 0 ? f / volume : 0, zero.slope, u);
+  });
+  return {
+    value: zero.value,
+    standardUncertainty: zero.standardUncertainty,
+    used: usedOf(points),
+    bent: isBent(points.x, points.f, uncertainties),
+  };
 }
+
+/**
+ * Of an ordinate f = V·g from a reading, V the volume before g = h or 1/h: an error of the pH changes g, and one of the
+ * volume moves the reading along V while g stays that of the true volume,
+ *
+ *   u² = (ln10·f·u_pH)² + ((b − g)·u_mL)²               b the slope of the line                       (1)
+ */
+const uncertaintyOf = (f: number, g: number, slope: number, u: ReadingUncertainty): number =>
+  Math.hypot(Math.LN10 * f * u.pH, (slope - g) * u.mL);
 
 function granLine(method: keyof typeof functions, readings: Readings, window: Window, flask: number) {
   const rise = riseOf(readings);
   const points = pointsIn(readings, window, (V, pH) => functions[method](V, 10 ** (-rise * (pH - 7)), flask));
   const zero = points.x.length < fewest ? undefined : lineZero(points.x, points.f);
-  return zero && { zero, used: usedOf(points) };
+  return zero && { zero, points };
 }
 
 /**
@@ -98,7 +122,7 @@ export function granCarbonate(
   const standardUncertainty = Math.hypot(zero.standardUncertainty, moved);
   return [
     { value: zero.value, standardUncertainty, used: usedOf(points) },
-    { value: end, standardUncertainty: excess.zero.standardUncertainty, used: excess.used },
+    { value: end, standardUncertainty: excess.zero.standardUncertainty, used: usedOf(excess.points) },
   ];
 }
 

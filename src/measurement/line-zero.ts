@@ -1,8 +1,11 @@
 import { numberAt } from '../solver/number-at.js';
+
 /** Where a straight line through points crosses zero. @internal */
 export interface LineZero {
   readonly value: number;
   readonly standardUncertainty: number;
+  /** Of the line. */
+  readonly slope: number;
   /** By how much the zero moves when the ordinates move by these. */
   movesWith(shifts: readonly number[]): number;
 }
@@ -35,5 +38,7 @@ export function lineZero(x: readonly number[], f: readonly number[]): LineZero |
   const movesWith = (shifts: readonly number[]) =>
     -weights.reduce((sum, w, k) => sum + w * numberAt(shifts, k), 0) / b;
   const standardUncertainty = Math.hypot(...weights.map((w, k) => (w * numberAt(residuals, k)) / b));
-  return Number.isFinite(standardUncertainty) ? { value, standardUncertainty, movesWith } : undefined;
+  return Number.isFinite(standardUncertainty)
+    ? { value, standardUncertainty, slope: b, movesWith }
+    : undefined;
 }

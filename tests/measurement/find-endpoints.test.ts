@@ -1,7 +1,21 @@
 import fc from 'fast-check';
-import { makeSolution, type Reagent, reagents, titrate } from 'protolysis';
-import { type EndpointMethod, findEndpoints } from 'protolysis/measurement';
+import {
+  type Conditions,
+  davies,
+  makeSolution,
+  type Reagent,
+  reagents,
+  type Titration,
+  titrate,
+} from 'protolysis';
+import {
+  type EndpointMethod,
+  type EndpointOptions,
+  findEndpoints,
+  type Readings,
+} from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
+import { randomFrom } from '../../src/measurement/statistics/random.js';
 import { listed } from '../faults-of.js';
 
 const bySlope = ['steepestSlope', 'zeroSecondDerivative'] as const;
@@ -136,4 +150,50 @@ test('a step of no length to speak of is refused too, not divided by', () => {
 test('what was found survives JSON', () => {
   const found = findEndpoints(acid, { method: 'granWeak' });
   expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+});
+
+describe('a Gran line that bends', () => {
+  const said = (readings: Readings, method: EndpointMethod, window?: EndpointOptions['window']) =>
+    findEndpoints(readings, { method, flask: 25, ...(window ? { window } : {}) }).notes.some((note) =>
+      note.startsWith('The readings bend away from the line'),
+    );
+  const strong = titrate({
+    analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
+  });
+  const weakWith = (conditions: Conditions) =>
+    titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] }),
+      titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] }),
+      conditions,
+    });
+  const drawn = (titration: Pick<Titration, 'pHAt'>, seed: number, probe = 1): Readings => {
+    const random = randomFrom(seed);
+    const mL = Array.from({ length: 91 }, (_, k) => k / 2);
+    const pH = mL.map(
+      (V) =>
+        7 + probe * (titration.pHAt(Math.max(0, V + 0.02 * random.normal())) - 7) + 0.01 * random.normal(),
+    );
+    return { mL, pH, notes: [] };
+  };
+  const seeds = Array.from({ length: 200 }, (_, k) => k + 1);
+  const share = (is: (seed: number) => boolean) => seeds.filter(is).length / seeds.length;
+
+  test('granWeak and granStrong say so with activity, or at a probe of 95 % slope', () => {
+    const real = weakWith({ activity: davies });
+    expect(share((seed) => said(drawn(real, seed), 'granWeak'))).toBeGreaterThan(0.9); // 0.3 mL too high, 0.09 given
+    expect(share((seed) => said(drawn(strong, seed, 0.95), 'granStrong'))).toBe(1);
+  });
+
+  // the test's own level is 5 %; of 200 runs no more than 5 % and three of its standard deviations, 1.5 %
+  test('a straight one is called bent in 5 % of the runs or fewer', () => {
+    for (const method of ['granStrong', 'granExcess'] as const)
+      expect(share((seed) => said(drawn(strong, seed), method))).toBeLessThan(0.05 + 3 * 0.0154);
+  });
+
+  test('near the end point the line is straight enough', () => {
+    const real = weakWith({ activity: davies });
+    const near = { from: 20, to: 24.5 };
+    expect(share((seed) => said(drawn(real, seed), 'granWeak', near))).toBeLessThan(0.05 + 3 * 0.0154);
+  });
 });

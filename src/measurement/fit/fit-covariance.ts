@@ -27,6 +27,8 @@ export interface FitCovariance {
  * Where η_k is 30 or more and two parameters or more have π_jk above one half, these readings cannot tell them apart:
  * D. A. Belsley, E. Kuh, R. E. Welsch, Regression Diagnostics (1980), section 3.2, for the rule and its limits.
  *
+ * There are as many readings as parameters at least.
+ *
  * @internal
  */
 export function fitCovariance(jacobian: Matrix): FitCovariance {
@@ -35,7 +37,6 @@ export function fitCovariance(jacobian: Matrix): FitCovariance {
   for (const [j, length] of lengths.entries()) scaled.mulColumn(j, length > 0 ? 1 / length : 0);
   const { diagonal, rightSingularVectors: vectors } = new SingularValueDecomposition(scaled, {
     computeLeftSingularVectors: false,
-    autoTranspose: true,
   });
   const greatest = Math.max(...diagonal);
   const isLevel = diagonal.map((mu) => !(mu > greatest * rounding));
