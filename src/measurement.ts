@@ -67,6 +67,7 @@ export type { ReadingNoise } from './measurement/practice/reading-errors.js';
 export { type PracticeData, simulateReadings } from './measurement/practice/simulate-readings.js';
 
 // What went wrong at the bench?
+export type { CalledEndpoint } from './measurement/diagnosis/called-endpoint.js';
 export { type DiagnosisOptions, diagnose, diagnosisDefaults } from './measurement/diagnosis/diagnose.js';
 export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
 export type { Explanation } from './measurement/diagnosis/explanations.js';

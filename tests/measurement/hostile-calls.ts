@@ -67,7 +67,7 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
     [
       { ...readings, mL: [0, 0.5, 0.5, 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.5] },
       titration,
-      { uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.01 },
+      { uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.01, endpoint: 4.1 },
     ],
   ],
   fitTitration: [

@@ -346,6 +346,7 @@ const surface: Record<string, readonly string[]> = {
     'type BudgetValidation',
     'type CalibrationOptions',
     'type CalibrationPoint',
+    'type CalledEndpoint',
     'type ColumnKind',
     'type CompareEndpointsOptions',
     'type Contribution',

@@ -9,6 +9,7 @@ import { practiceDefaults } from '../practice/practice-options.js';
 import { readReadingColumns } from '../read-reading-columns.js';
 import { type ReadingUncertainty, readReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
+import { calledEndpoint } from './called-endpoint.js';
 import { coverageNotes } from './coverage.js';
 import type { Diagnosis } from './diagnosis.js';
 import { strongEvidence } from './evidence.js';
@@ -22,6 +23,8 @@ export interface DiagnosisOptions {
   readonly uncertainty?: ReadingUncertainty;
   /** By which share the sample may differ from what is stated without being wrong; 0.02 if left out. */
   readonly sampleTolerance?: number;
+  /** mL, where the end point was called at the bench, as a total like those of the readings; not judged if left out. */
+  readonly endpoint?: number;
 }
 
 /** An amount of sample that is off by less is no fault: common practice for a weighed sample of a commercial product. */
@@ -34,6 +37,9 @@ export const diagnosisDefaults = /*#__PURE__*/ frozen({ sampleTolerance: 0.02 } 
  * method. As explanations of the readings they are ranked by the Bayesian information criterion beside that of a sound
  * bench; the evidence is the difference. Below 6 the readings look sound; explanations within 6 of the best cannot be told
  * apart by these readings, and `check` says what would.
+ *
+ * With `endpoint`, the volume at which the end point was called, it says by how much that was overshot: how far it lies from
+ * the equivalence point of the curve that explains the readings best.
  *
  * One fault at a time: two at once come as the one that explains most. How often it is right on simulated readings stands
  * in docs/guides/diagnosis.md.
@@ -61,24 +67,10 @@ export function diagnose(
   options: DiagnosisOptions = {},
 ): Diagnosis {
   const faults = new Faults('diagnose');
-  const given = readReadingColumns(readings, 'readings', faults, { least: 8, rising: false });
-  const asked = faults.object(titration, 'titration', 'a titration as titrate returns it');
-  const setup = readSetup(asked.setup, 'titration.setup', faults);
-  readFixedCarbonDioxide(setup, 'titration.setup', faults);
-  const unread = faults.object(options, 'options', 'options', ['uncertainty', 'sampleTolerance']);
-  const { uncertainty = practiceDefaults.noise, sampleTolerance = diagnosisDefaults.sampleTolerance } =
-    unread;
-  const about: Case = {
-    readings: given,
-    setup,
-    uncertainty: readReadingUncertainty(uncertainty, 'options.uncertainty', faults),
-    sampleTolerance: faults.number(sampleTolerance, 'options.sampleTolerance', 'a share of the sample', {
-      from: 0,
-      to: 0.5,
-    }),
-  };
+  const { about, endpoint } = readCase(readings, titration, options, faults);
   faults.done();
-  const explanations = explanationsOf(about);
+  const { sound: soundModel, ranked } = explanationsOf(about);
+  const explanations = ranked.map(({ explanation }) => explanation);
   const best = explanations[0];
   const sound = !best || best.evidence < strongEvidence;
   const likely = sound
@@ -89,9 +81,44 @@ export function diagnose(
     sentence: sentenceOn(likely),
     likely,
     explanations,
-    notes: coverageNotes(given, makeTitration(setup).equivalencePoints),
+    endpoint:
+      endpoint === undefined
+        ? null
+        : calledEndpoint(endpoint, (sound ? null : ranked[0]?.model) ?? soundModel, about),
+    notes: coverageNotes(about.readings, makeTitration(about.setup).equivalencePoints),
   };
   return frozenWithView(diagnosis, viewDiagnosis);
+}
+
+function readCase(readings: unknown, titration: unknown, options: unknown, faults: Faults) {
+  const given = readReadingColumns(readings, 'readings', faults, { least: 8, rising: false });
+  const asked = faults.object(titration, 'titration', 'a titration as titrate returns it');
+  const setup = readSetup(asked.setup, 'titration.setup', faults);
+  readFixedCarbonDioxide(setup, 'titration.setup', faults);
+  const unread = faults.object(options, 'options', 'options', ['uncertainty', 'sampleTolerance', 'endpoint']);
+  const {
+    uncertainty = practiceDefaults.noise,
+    sampleTolerance = diagnosisDefaults.sampleTolerance,
+    endpoint,
+  } = unread;
+  const [share, volume] = [
+    { from: 0, to: 0.5 },
+    { from: 0, to: 1e6 },
+  ];
+  const about: Case = {
+    readings: given,
+    setup,
+    uncertainty: readReadingUncertainty(uncertainty, 'options.uncertainty', faults),
+    sampleTolerance: faults.number(
+      sampleTolerance,
+      'options.sampleTolerance',
+      'a share of the sample',
+      share,
+    ),
+  };
+  const called =
+    endpoint === undefined ? endpoint : faults.number(endpoint, 'options.endpoint', 'a volume in mL', volume);
+  return { about, endpoint: called };
 }
 
 function sentenceOn(likely: readonly Explanation[]): string {

@@ -1,3 +1,4 @@
+import type { CalledEndpoint } from './called-endpoint.js';
 import type { Explanation } from './explanations.js';
 
 /** What readings tell of the bench. Plain data: it survives JSON. */
@@ -9,6 +10,8 @@ export interface Diagnosis {
   readonly likely: readonly Explanation[];
   /** Every fault that was tried, the best explanation first. */
   readonly explanations: readonly Explanation[];
+  /** The end point that was called at the bench; null where none was given. */
+  readonly endpoint: CalledEndpoint | null;
   /** How the readings lie about the equivalence points, and what was not tried. */
   readonly notes: readonly string[];
 }

@@ -30,25 +30,30 @@ export interface Explanation {
   readonly remedy: string;
 }
 
-/** Every fault that may explain the readings, the best first. @internal */
-export function explanationsOf(about: Case): readonly Explanation[] {
+/** A sound bench and every fault, each fitted to the readings; the best explanation first. @internal */
+export interface Fitted {
+  readonly sound: FittedModel;
+  readonly ranked: readonly { readonly explanation: Explanation; readonly model: FittedModel }[];
+}
+
+/** Fits everything that may explain the readings. @internal */
+export function explanationsOf(about: Case): Fitted {
   const { readings, sampleTolerance } = about;
   const count = readings.mL.length;
   const known = sampleTolerance > 0 ? 1 : 0; // what a sound bench leaves free
-  const sound = bicOf(fittedModel(about, null).sum, count, known);
-  const judged = (
-    kind: BenchFaultKind,
-    { sum: least }: FittedModel,
-    free: number,
-    size: Explanation['size'],
-  ) => explanationOf(kind, sound - bicOf(least, count, known + free), size);
+  const sound = fittedModel(about, null);
+  const bicOfSound = bicOf(sound.sum, count, known);
+  const judged = (kind: BenchFaultKind, model: FittedModel, free: number, size: Explanation['size']) => ({
+    explanation: explanationOf(kind, bicOfSound - bicOf(model.sum, count, known + free), size),
+    model,
+  });
   if (isOfIncrements(readings.mL)) {
     const mL = totalsOfIncrements(readings.mL);
     const total = fittedModel({ ...about, readings: { ...readings, mL } }, null);
-    return [judged('incrementsAsTotals', total, 0, null)];
+    return { sound, ranked: [judged('incrementsAsTotals', total, 0, null)] };
   }
   const bubble = bubbleModel(about);
-  return [
+  const ranked = [
     ...faultModels
       .filter((model) => isPossible(model, about))
       .map((model) => {
@@ -61,7 +66,8 @@ export function explanationsOf(about: Case): readonly Explanation[] {
       standardUncertainty: bubble.deviation,
       unit: 'mL',
     }),
-  ].sort((a, b) => b.evidence - a.evidence);
+  ].sort((a, b) => b.explanation.evidence - a.explanation.evidence);
+  return { sound, ranked };
 }
 
 /** A burette that was read as zero has nothing to subtract; free carbon dioxide has no place where the air gives it. */

@@ -1,11 +1,12 @@
 import { Faults } from '../../input/faults.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import { chemistryOf } from '../fit/chemistry.js';
-import { fitCovariance } from '../fit/fit-covariance.js';
+import { type Chemistry, chemistryOf } from '../fit/chemistry.js';
+import { type FitCovariance, fitCovariance } from '../fit/fit-covariance.js';
 import { type FitParameter, fitParameters } from '../fit/fit-parameters.js';
+import { fittedPoints } from '../fit/fitted-points.js';
 import type { FreeParameter } from '../fit/free-parameter.js';
-import { searchFit } from '../fit/search-fit.js';
+import { type FoundFit, searchFit } from '../fit/search-fit.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 
@@ -32,7 +33,33 @@ export interface FittedModel {
   readonly expected: number;
   readonly value: number;
   readonly deviation: number | null;
+  readonly chemistry: Chemistry;
+  readonly found: FoundFit;
+  /** Of all its parameters, before the scatter; null where it has none. */
+  readonly covariance: FitCovariance | null;
+  /** Root mean square of the distances, by the degrees of freedom. */
+  readonly scatter: number;
 }
+
+/** An equivalence point of a fitted model, as a running total, mL. @internal */
+export interface FittedModelPoint {
+  readonly reaction: string;
+  readonly mL: number;
+  /** Its standard uncertainty; null where the readings do not determine it. */
+  readonly deviation: number | null;
+}
+
+/** The equivalence points of a fitted model. @internal */
+export const pointsOf = ({
+  chemistry,
+  found,
+  covariance,
+  scatter,
+}: FittedModel): readonly FittedModelPoint[] =>
+  fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => {
+    const deviation = covariance ? covariance.deviationOf(gradient) : 0;
+    return { reaction, mL, deviation: deviation === null ? null : deviation * scatter };
+  });
 
 /**
  * Fits the set-up with one parameter free, or none, from several starts, and keeps the nearest. The amount of sample is
@@ -56,12 +83,17 @@ export function fittedModel(
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
   const scatter = Math.sqrt(best.sum / Math.max(1, readings.mL.length - parameters.length));
-  const [deviation = null] = parameters.length === 0 ? [] : fitCovariance(best.jacobian).deviations;
+  const covariance = parameters.length === 0 ? null : fitCovariance(best.jacobian);
+  const [deviation = null] = covariance?.deviations ?? [];
   return {
     sum: best.sum,
     expected,
     value: fault ? numberAt(best.parameters, 0) : expected,
     deviation: deviation === null ? null : deviation * scatter,
+    chemistry,
+    found: best,
+    covariance,
+    scatter,
   };
 }
 

@@ -1,6 +1,11 @@
 import { air, makeSolution, reagents, titrate } from 'protolysis';
 import { type BenchFault, type Diagnosis, diagnose, simulateReadings } from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
+import { Faults } from '../../../src/input/faults.js';
+import { calledEndpoint } from '../../../src/measurement/diagnosis/called-endpoint.js';
+import { type Case, fittedModel } from '../../../src/measurement/diagnosis/fitted-model.js';
+import { randomFrom } from '../../../src/measurement/statistics/random.js';
+import { readSetup } from '../../../src/titration/read-setup.js';
 import { listed } from '../../faults-of.js';
 
 const carbonate = makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
@@ -114,5 +119,67 @@ describe('diagnose', () => {
     ]);
     const boiled = titrate({ analyte: carbonate, titrant: acid, boilOut: { mL: 24 } });
     expect(listed(() => diagnose(readings, boiled))).toEqual(['conflict titration.setup.boilOut']);
+  });
+});
+
+describe('an end point that was called', () => {
+  const calledIn = (seed: number, endpoint: number, bench: readonly BenchFault[] = []) => {
+    const { readings } = simulateReadings(titration, { seed, faults: bench });
+    return diagnose(readings, titration, { endpoint });
+  };
+
+  test('is told to be past the nearest equivalence point, by how much, and what to do', () => {
+    const { endpoint, verdict } = calledIn(4, 25.6, [{ kind: 'overshoot', mL: 0.6 }]);
+    expect(verdict).toBe('sound'); // in the readings themselves an overshoot is but a gap
+    expect(endpoint).toMatchObject({ mL: 25.6, verdict: 'past' });
+    expect(Math.abs((endpoint?.past ?? 0) - 0.6)).toBeLessThan(3 * (endpoint?.standardUncertainty ?? 0));
+    expect(endpoint?.standardUncertainty).toBeLessThan(0.05);
+    expect(endpoint?.sentence).toMatch(
+      /^The end point was called at 25\.60 mL, 0\.\d\d ± 0\.0\d mL past the equivalence point at 2\d\.\d\d mL, HCO₃⁻ \+ H⁺ → .*: it was overshot\.$/,
+    );
+    expect(endpoint?.remedy).toContain('single drops');
+  });
+
+  test.each([
+    { at: 12.5, verdict: 'on', point: 12.5 },
+    { at: 12.2, verdict: 'before', point: 12.5 },
+    { at: 24.7, verdict: 'before', point: 25 },
+  ])('at $at mL is $verdict the one at $point mL', ({ at, verdict, point }) => {
+    const { endpoint } = calledIn(5, at);
+    expect(endpoint?.verdict).toBe(verdict);
+    expect(Math.abs((endpoint?.equivalence.mL ?? 0) - point)).toBeLessThan(0.05);
+    expect(endpoint?.remedy === '').toBe(verdict === 'on');
+  });
+
+  test('is held against the totals as they were read, with the fault of the burette in them', () => {
+    const { endpoint, likely } = calledIn(6, 27, [{ kind: 'initialReading', mL: 2 }]);
+    expect(likely.map(({ kind }) => kind)).toEqual(['initialReading']);
+    expect(endpoint?.verdict).toBe('on');
+  });
+
+  test('is not judged where none is given, or where nothing can be titrated to one', () => {
+    expect(diagnosed([]).endpoint).toBeNull();
+    const salt = titrate({
+      analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumChloride, molar: 0.05 }] }),
+      titrant: acid,
+    });
+    const mL = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+    const pH = mL.map((volume) => salt.pHAt(volume));
+    expect(diagnose({ mL, pH, notes: [] }, salt, { endpoint: 4 }).endpoint).toBeNull();
+  });
+
+  // z = (past − true)/u has a root mean square of 1; of 100 runs within three of its standard deviations, 1/√200
+  test('has a standard uncertainty as large as its errors are', () => {
+    const random = randomFrom(9);
+    const volumes = Array.from({ length: 61 }, (_, k) => k / 2);
+    const setup = readSetup(titration.setup, 'setup', new Faults('test'));
+    const squares = Array.from({ length: 100 }, (_, seed) => {
+      const { readings } = simulateReadings(titration, { seed, volumes });
+      const about: Case = { readings, setup, uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.02 };
+      const found = calledEndpoint(25.3 + 0.02 * random.normal(), fittedModel(about, null), about);
+      return (((found?.past ?? Number.NaN) - 0.3) / (found?.standardUncertainty ?? 0)) ** 2;
+    });
+    const rms = Math.sqrt(squares.reduce((sum, each) => sum + each, 0) / squares.length);
+    expect(Math.abs(rms - 1)).toBeLessThan(3 / Math.sqrt(200));
   });
 });
