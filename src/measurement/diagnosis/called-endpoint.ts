@@ -1,5 +1,5 @@
 import { fixed } from '../../print-number.js';
-import { type Case, type FittedModel, type FittedModelPoint, pointsOf } from './fitted-model.js';
+import { type Case, type FittedModel, type FittedModelPoint, pointsOfModel } from './fitted-model.js';
 
 /** An end point as it was called at the bench, beside the equivalence point that the readings show. */
 export interface CalledEndpoint {
@@ -25,7 +25,7 @@ export function calledEndpoint(
   model: FittedModel,
   { uncertainty }: Case,
 ): CalledEndpoint | null {
-  const points = pointsOf(model);
+  const points = pointsOfModel(model);
   const nearest = points.reduce<FittedModelPoint | undefined>(
     (best, each) => (best && Math.abs(best.mL - called) <= Math.abs(each.mL - called) ? best : each),
     undefined,

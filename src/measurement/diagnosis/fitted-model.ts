@@ -50,7 +50,7 @@ export interface FittedModelPoint {
 }
 
 /** The equivalence points of a fitted model. @internal */
-export const pointsOf = ({
+export const pointsOfModel = ({
   chemistry,
   found,
   covariance,
