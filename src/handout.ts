@@ -14,6 +14,7 @@ export {
   handoutDefaults,
   handoutLimits,
 } from './handout/handout-options.js';
+export type { HandoutRecipe } from './handout/handout-recipe.js';
 export { type HandoutWords, handoutWords } from './handout/words.js';
 
 // What was wrong with what I gave?

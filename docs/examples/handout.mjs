@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { indicators, makeSolution, prepareBuffer, titrate } from 'protolysis';
+import { aliquot, indicators, makeSolution, prepareBuffer, titrate } from 'protolysis';
 import { makeHandout } from 'protolysis/handout';
 import {
   disodiumHydrogenPhosphate,
@@ -16,13 +16,13 @@ const titration = titrate({
   analyte: makeSolution({ mL: 50, contents: [powder] }),
   titrant: makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] }),
 });
-const buffer = prepareBuffer({
+const recipe = prepareBuffer({
   pH: 7,
   molar: 0.05,
-  mL: 50,
+  mL: 100,
   from: [sodiumDihydrogenPhosphate, disodiumHydrogenPhosphate],
 });
-if (buffer.status !== 'prepared') throw new Error(buffer.reason);
+if (recipe.status !== 'prepared') throw new Error(recipe.reason);
 const folder = join(tmpdir(), 'protolysis-handout');
 mkdirSync(folder, { recursive: true });
 for (const audience of /** @type {const} */ (['student', 'instructor'])) {
@@ -33,8 +33,8 @@ for (const audience of /** @type {const} */ (['student', 'instructor'])) {
     sample: { name: 'powder', grams: 0.2 },
     indicators: [indicators.phenolphthalein, indicators.bromocresolGreen],
     buffer: {
-      solution: buffer.solution,
-      steps: buffer.steps.slice(0, -1), // the last one tells the pH
+      recipe,
+      solution: aliquot(recipe.solution, { mL: 50 }),
       add: makeSolution({ contents: [{ reagent: hydrochloricAcid, molar: 0.1 }] }),
     },
   });

@@ -1,4 +1,7 @@
 import { type BufferResponse, bufferResponse } from '../buffer/buffer-response.js';
+import { checkByProbe } from '../buffer/check-by-probe.js';
+import type { Conditions } from '../equilibrium/conditions.js';
+import type { PH } from '../equilibrium/quantities.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
 import type { Faults } from '../input/faults.js';
 import { type AdditionPlan, planOf } from '../preparation/plan-additions.js';
@@ -14,6 +17,8 @@ export interface Answers {
   readonly plan: AdditionPlan;
   readonly chosen: IndicatorSet;
   readonly response: BufferResponse | null;
+  /** What a probe should read in the buffer. */
+  readonly check: string | null;
 }
 
 /** @internal */
@@ -23,18 +28,19 @@ export function answersOf(
   read: ReadHandout,
   faults: Faults,
 ): Answers {
-  const { buffer } = read;
+  const conditions = titration.setup.conditions ?? {};
+  const response = read.buffer ? responseOf(read.buffer, conditions) : null;
   return {
     titration,
     chosen,
     plan: planOf(titration, read.how, faults),
-    response: buffer
-      ? bufferResponse(buffer.solution, {
-          add: buffer.add,
-          drops: buffer.drops,
-          dropSize: buffer.dropSize,
-          conditions: titration.setup.conditions ?? {},
-        })
-      : null,
+    response,
+    check:
+      read.buffer && response ? checkByProbe(read.buffer.solution, response.pH[0] as PH, conditions) : null,
   };
 }
+
+const responseOf = (
+  { solution, add, drops, dropSize }: NonNullable<ReadHandout['buffer']>,
+  conditions: Conditions,
+): BufferResponse => bufferResponse(solution, { add, drops, dropSize, conditions });

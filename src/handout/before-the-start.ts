@@ -1,7 +1,9 @@
+import { Faults } from '../input/faults.js';
 import { namesOf } from '../plot/titration-title.js';
 import { say } from '../plot/words.js';
 import { toDigits } from '../print-number.js';
-import { cautionsOf, cautionsWithoutAmounts, lastCaution } from '../safety/cautions-of.js';
+import { cautionsFor, cautionsWithoutAmounts } from '../safety/cautions-of.js';
+import { type Handled, type HandledParts, joined, readHandled } from '../safety/read-handled.js';
 import type { Solution } from '../solution/solution.js';
 import type { TitrationSetup } from '../titration/titration.js';
 import type { Answers } from './answers.js';
@@ -11,17 +13,31 @@ import type { HandoutWords } from './words.js';
 
 /** Cautions for all that is handled, with amounts for the instructor alone; and whose word comes before them. @internal */
 export function cautionsSection(setup: TitrationSetup, read: ReadHandout, answers: Answers | null): Markup {
-  const { sample, dyes, buffer, words } = read;
-  const handled = [
-    ...(sample ? setup.analyte.contents.map(({ reagent }) => reagent) : []),
-    { analyte: setup.analyte, titrant: setup.titrant },
-    ...dyes.map(({ indicator }) => indicator),
-    ...(buffer ? [{ analyte: buffer.solution, titrant: buffer.add }] : []),
-  ];
+  const { words } = read;
+  const handled = handledIn(setup, read);
   const cautions = answers
-    ? cautionsOf(handled).filter((caution) => caution !== lastCaution)
+    ? cautionsFor(handled)
     : cautionsWithoutAmounts(handled, ({ name, advice }) => say(words.gasEscapes, { gas: name, advice }));
   return section(words.cautionsHeading, [list(cautions), paragraph(words.safetyFirst, 'strong')], 'cautions');
+}
+
+/** Bottles, liquids and mixtures; of a buffer with a recipe, which has used up what is in it, gases alone. */
+function handledIn(
+  { analyte, titrant }: TitrationSetup,
+  { sample, recipes, dyes, buffer }: ReadHandout,
+): HandledParts {
+  const faults = new Faults('makeHandout');
+  const partsOf = (one: Handled) => readHandled(one, '', faults);
+  const ofBuffer = buffer ? [partsOf({ analyte: buffer.solution, titrant: buffer.add })] : [];
+  return joined([
+    ...(sample ? analyte.contents.map(({ reagent }) => partsOf(reagent)) : []),
+    ...recipes.map(({ handled }) => handled),
+    partsOf({ analyte, titrant }),
+    ...dyes.map(({ indicator }) => partsOf(indicator)),
+    ...(buffer?.recipe
+      ? [buffer.recipe.handled, ...ofBuffer.map((parts) => ({ ...parts, liquids: [buffer.add] }))]
+      : ofBuffer),
+  ]);
 }
 
 /** What goes into flask and burette; how much it holds is an answer. @internal */
@@ -30,7 +46,7 @@ export function fillSection(setup: TitrationSetup, read: ReadHandout, answers: A
   const { analyte, titrant } = namesOf(setup);
   const mL = toDigits(setup.analyte.mL, 3);
   return section(words.fillHeading, [
-    list(read.steps, 'ol'),
+    ...read.recipes.map(({ steps }) => list(steps, 'ol')),
     list([
       ...(sample
         ? [

@@ -16,7 +16,7 @@ export function bufferSection({ buffer, words }: ReadHandout, answers: Answers |
     ...drops.map((drop) => (pHs ? fixed(pHs[drop] ?? Number.NaN, 2) : '')),
   ]);
   return section(words.bufferHeading, [
-    list(buffer.steps, 'ol'),
+    list(buffer.recipe?.stepsWithoutPH ?? [], 'ol'),
     paragraph(
       say(words.buffer, {
         mL: toDigits(buffer.solution.mL, 3),
@@ -24,6 +24,7 @@ export function bufferSection({ buffer, words }: ReadHandout, answers: Answers |
         dropSize: buffer.dropSize,
       }),
     ),
+    ...(answers?.check ? [paragraph(answers.check, 'answer')] : []),
     grid([counted, ...drops.map(String)], lines, answers ? 'grid answer' : 'grid'),
   ]);
 }

@@ -1,4 +1,5 @@
 import { readDropSize } from '../buffer/buffer-response.js';
+import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { type Dye, readDye } from '../indicator/colour-at.js';
 import { at, type Faults } from '../input/faults.js';
@@ -6,6 +7,7 @@ import { type AdditionOptions, readAdditionOptions } from '../preparation/plan-a
 import { readSolutions } from '../solution/read-solution.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
 import type { Indicator } from '../substance/indicator.js';
+import { type HandoutRecipe, mostSteps, type ReadRecipe, readHandoutRecipe } from './handout-recipe.js';
 import { type HandoutWords, readHandoutWords } from './words.js';
 
 /** What is weighed for the flask: the page names it, and not what it holds. */
@@ -24,8 +26,11 @@ export interface HandoutBuffer {
   readonly drops?: number;
   /** mL; 0.05 if left out. */
   readonly dropSize?: number;
-  /** How the buffer is made, such as the `steps` of a recipe. */
-  readonly steps?: readonly string[];
+  /**
+   * How the buffer is made; more of it than goes into the beaker leaves some to rinse with. The last step of a recipe
+   * with a `pH` tells what to expect, and is for the instructor alone.
+   */
+  readonly recipe?: HandoutRecipe & { readonly pH?: PH };
 }
 
 /** What a handout is made of beside the titration. */
@@ -38,8 +43,8 @@ export interface HandoutOptions {
   readonly purpose?: string;
   /** Left out, the sample is a solution that is poured. */
   readonly sample?: HandoutSample;
-  /** What is prepared before, such as the `steps` of a recipe for the titrant; printed for the student too. */
-  readonly steps?: readonly string[];
+  /** For what is prepared before, such as the titrant; printed for the student too. */
+  readonly recipes?: readonly HandoutRecipe[];
   readonly indicators?: readonly Indicator[];
   /** How the titration is gone through, as for `planAdditions`. */
   readonly additions?: AdditionOptions;
@@ -56,14 +61,19 @@ export const handoutDefaults = /*#__PURE__*/ frozen({
 } as const);
 
 /** What fits on the page of a handout. */
-export const handoutLimits = /*#__PURE__*/ frozen({ indicators: 4, drops: 15, steps: 20 } as const);
+export const handoutLimits = /*#__PURE__*/ frozen({
+  indicators: 4,
+  drops: 15,
+  recipes: 3,
+  steps: mostSteps,
+} as const);
 
 /** Options that have been read. @internal */
 export type ReadHandout = ReturnType<typeof readHandoutOptions>;
 
 /** Reads options from a caller's value, noting every fault. @internal */
 export function readHandoutOptions(value: unknown, faults: Faults) {
-  const keys = 'audience paper title purpose sample steps indicators additions buffer words'.split(' ');
+  const keys = 'audience paper title purpose sample recipes indicators additions buffer words'.split(' ');
   const path = 'options';
   const unread =
     value === undefined ? {} : faults.object(value, path, `options { ${keys.join(', ')} }`, keys);
@@ -75,7 +85,7 @@ export function readHandoutOptions(value: unknown, faults: Faults) {
     title: text('title', 'a title', 120),
     purpose: text('purpose', 'a purpose', 1000),
     sample: readSample(unread.sample, 'options.sample', faults),
-    steps: readSteps(unread.steps, 'options.steps', faults),
+    recipes: readRecipes(unread.recipes, 'options.recipes', faults),
     dyes: readDyes(unread.indicators, 'options.indicators', faults),
     how: readAdditionOptions(unread.additions ?? {}, 'options.additions', faults),
     buffer: readBuffer(unread.buffer, 'options.buffer', faults),
@@ -105,12 +115,12 @@ function readSample(value: unknown, path: string, faults: Faults): HandoutSample
   };
 }
 
-const readSteps = (value: unknown, path: string, faults: Faults): readonly string[] =>
+const readRecipes = (value: unknown, path: string, faults: Faults): readonly ReadRecipe[] =>
   value === undefined
     ? []
     : faults
-        .list(value, path, 'a list of steps', 0, handoutLimits.steps)
-        .map((step, k) => faults.text(step, `${path}[${k}]`, 'a step', 1000));
+        .list(value, path, 'a list of recipes', 0, handoutLimits.recipes)
+        .map((recipe, k) => readHandoutRecipe(recipe, `${path}[${k}]`, faults));
 
 const readDyes = (value: unknown, path: string, faults: Faults): readonly Dye[] =>
   value === undefined
@@ -121,7 +131,7 @@ const readDyes = (value: unknown, path: string, faults: Faults): readonly Dye[] 
 
 function readBuffer(value: unknown, path: string, faults: Faults) {
   if (value === undefined) return null;
-  const keys = ['solution', 'add', 'drops', 'dropSize', 'steps'];
+  const keys = ['solution', 'add', 'drops', 'dropSize', 'recipe'];
   const unread = faults.object(value, path, `a buffer part { ${keys.join(', ')} }`, keys);
   const [solution, add] = readSolutions(
     [
@@ -139,6 +149,6 @@ function readBuffer(value: unknown, path: string, faults: Faults) {
         ? handoutDefaults.drops
         : faults.number(unread.drops, at(path, 'drops'), 'a number of drops', limits),
     dropSize: readDropSize(unread.dropSize, faults),
-    steps: readSteps(unread.steps, at(path, 'steps'), faults),
+    recipe: unread.recipe === undefined ? null : readHandoutRecipe(unread.recipe, at(path, 'recipe'), faults),
   };
 }

@@ -27,7 +27,7 @@ export const cautionsInSolution = ({ mL, contents }: Solution, amounts = true): 
     if (reachedLimit) return [`${label}: ${capitalised(reachedLimit.effect)}. ${hazard.words}`, ...concern];
     const [lowest] = hazard.limits.slice(-1);
     return [
-      `${label}: below the limits of classification, the lowest of which is ${lowest?.percent} % by mass; rinse splashes off all the same.`,
+      `${label}: below the limits, which begin at ${lowest?.percent} % by mass (${lowest?.effect}); rinse splashes off all the same.`,
       ...concern,
     ];
   });

@@ -4,7 +4,8 @@ import { isList } from '../input/safe-read.js';
 import { cautionsInSolution } from './cautions-in-solution.js';
 import { cautionsOfBottle } from './cautions-of-bottle.js';
 import { type GasSetFree, gasesOf } from './gases-from.js';
-import { type Handled, joined, readHandled } from './read-handled.js';
+import { type Handled, type HandledParts, joined, readHandled } from './read-handled.js';
+import { strongestOfEach } from './strongest-of-each.js';
 import { worstOfEach } from './worst-of-each.js';
 
 /** The last line of every list of cautions. */
@@ -42,33 +43,34 @@ export function cautionsOf(handled: Handled | readonly Handled[]): readonly stri
     : [readHandled(handled, '', faults)];
   faults.done();
 
-  const { bottles, liquids, mixtures } = joined(read);
+  return frozen([...cautionsFor(joined(read)), lastCaution]);
+}
+
+/** The cautions of what has been read, without the last line. @internal */
+export function cautionsFor({ bottles, liquids, mixtures }: HandledParts): readonly string[] {
   const ofEach = [
     ...bottles.flatMap(cautionsOfBottle),
     ...liquids.flatMap((liquid) => cautionsInSolution(liquid)),
   ];
   const gases = worstOfEach(mixtures.flatMap(gasesOf));
-  return frozen([...new Set([...ofEach, ...gases.map(({ caution }) => caution)]), lastCaution]);
+  return [...new Set([...ofEach, ...gases.map(({ caution }) => caution)])];
 }
 
 /**
- * The same for what is to be found by titration: no concentration is told, and of a gas its advice alone.
+ * The same for what is to be found by titration: no concentration is told, and of a gas its advice alone. Each reagent
+ * has the line of its bottle, or else of its strongest solution: two that name no concentration would contradict.
  *
  * @param sayGas - the caution for a gas
  * @internal
  */
 export function cautionsWithoutAmounts(
-  handled: readonly Handled[],
+  { bottles, liquids, mixtures }: HandledParts,
   sayGas: (gas: GasSetFree) => string,
 ): readonly string[] {
-  const faults = new Faults('cautionsOf');
-  const { bottles, liquids, mixtures } = joined(
-    handled.map((one, index) => readHandled(one, `handled[${index}]`, faults)),
-  );
-  faults.done();
+  const bottled = bottles.map(({ name }) => name);
   const ofEach = [
     ...bottles.flatMap(cautionsOfBottle),
-    ...liquids.flatMap((liquid) => cautionsInSolution(liquid, false)),
+    ...strongestOfEach(liquids, bottled).flatMap((liquid) => cautionsInSolution(liquid, false)),
   ];
   return [...new Set([...ofEach, ...worstOfEach(mixtures.flatMap(gasesOf)).map(sayGas)])];
 }

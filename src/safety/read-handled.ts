@@ -59,7 +59,7 @@ export function readHandled(value: unknown, path: string, faults: Faults): Handl
     return readPoured(setup, here('setup'), faults);
   }
   if (unread.analyte !== undefined || unread.titrant !== undefined) return readPoured(unread, path, faults);
-  if (unread.parts !== undefined) return readBufferRecipe(unread, path, faults);
+  if (unread.parts !== undefined) return readRecipe(unread, path, faults);
   if (unread.solution !== undefined) {
     const solution = faults.object(unread.solution, here('solution'), 'a solution');
     return readContents(solution, here('solution'), faults);
@@ -108,8 +108,13 @@ function readPoured(unread: Unread, path: string, faults: Faults): HandledParts 
   return { bottles: [], liquids, mixtures: [...liquids, ...mixed] };
 }
 
-/** What is weighed comes from a bottle, what is poured from a stock; of the finished buffer only gases count. */
-function readBufferRecipe(unread: Unread, path: string, faults: Faults): HandledParts {
+/**
+ * Reads a recipe. What is weighed comes from a bottle, what is poured from a stock; of the finished solution only gases
+ * count.
+ *
+ * @internal
+ */
+export function readRecipe(unread: Unread, path: string, faults: Faults): HandledParts {
   const here = at(path, 'parts');
   const parts = faults.list(unread.parts, here, 'a list of { reagent } or { stock }').map((item, index) => {
     const part = faults.object(item, `${here}[${index}]`, 'a part { reagent } or { stock }');

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
-import { indicators, makeSolution, prepareBuffer, reagents, titrate } from 'protolysis';
+import { aliquot, indicators, makeSolution, prepareBuffer, reagents, titrate } from 'protolysis';
 import { makeHandout } from 'protolysis/handout';
 import { expect, test } from 'vitest';
 
@@ -26,7 +26,7 @@ const titration = titrate({
 const recipe = prepareBuffer({
   pH: 7,
   molar: 0.05,
-  mL: 50,
+  mL: 100,
   from: [reagents.sodiumDihydrogenPhosphate, reagents.disodiumHydrogenPhosphate],
 });
 if (recipe.status !== 'prepared') throw new Error(recipe.reason);
@@ -46,7 +46,7 @@ test.skipIf(!browser).each(pages)(
       paper,
       sample: { name: 'powder', grams: 0.2 },
       indicators: [indicators.phenolphthalein, indicators.bromocresolGreen],
-      buffer: { solution: recipe.solution, add: acid, steps: recipe.steps.slice(0, -1) },
+      buffer: { recipe, solution: aliquot(recipe.solution, { mL: 50 }), add: acid },
     });
     const folder = mkdtempSync(join(tmpdir(), 'handout-'));
     const page = join(folder, 'page.html');

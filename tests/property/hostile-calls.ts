@@ -339,6 +339,8 @@ export const plots: typeof good = {
   ],
 };
 
+const recipe = { parts: [{ reagent }, { stock: solution }], solution, steps: ['a step'], pH: 7 };
+
 /** Of the page for the bench. */
 export const handouts: typeof good = {
   makeHandout: [
@@ -350,10 +352,10 @@ export const handouts: typeof good = {
         title: 'a title',
         purpose: 'a purpose',
         sample: { name: 'powder', grams: 0.2 },
-        steps: ['a step'],
+        recipes: [recipe],
         indicators: [indicator],
         additions: { coarse: 1, fine: 0.5, maxStep: 1, upTo: 30, settle: 10, handling: 10, burette: 25 },
-        buffer: { solution, add: base, drops: 3, dropSize: 0.04, steps: ['a step'] },
+        buffer: { solution, add: base, drops: 3, dropSize: 0.04, recipe },
         words: { title: 'other', checks: ['a check'], picture: { pH: 'acidity' } },
       },
     ],

@@ -29,7 +29,7 @@ test('each caution once, with the name of what it is about, and the deferring li
   const cautions = cautionsOf([sample, titrant, sodiumCarbonate]);
   expect(cautions).toEqual([
     `sodium carbonate: ${sodiumCarbonate.hazard}`,
-    'hydrochloric acid, 0.1 mol/L (about 0.36 % by mass): below the limits of classification, the lowest of which is 10 % by mass; rinse splashes off all the same.',
+    'hydrochloric acid, 0.1 mol/L (about 0.36 % by mass): below the limits, which begin at 10 % by mass (irritating to skin, eyes and airways); rinse splashes off all the same.',
     lastCaution,
   ]);
 });
@@ -82,7 +82,7 @@ describe('of a reagent with limits', () => {
   });
 
   test.each([
-    [0.01, /0\.036 % by mass\): below the limits .* 10 % by mass; rinse/],
+    [0.01, /0\.036 % by mass\): below the limits, .* 10 % by mass \(.*\); rinse/],
     [2.7, /9\.8 % by mass\): below the limits/],
     [2.8, /10 % by mass\): Irritating .* fume cupboard/],
     [12, /Corrosive\. The concentrated acid fumes/],
@@ -93,11 +93,11 @@ describe('of a reagent with limits', () => {
   // CLP, annex I, tables 3.2.3 and 3.3.3: a corrosive substance irritates from 1 % on and harms eyes from 3 % on,
   // unless annex VI has limits of its own for that.
   test.each([
-    [reagents.nitricAcid, 0.1, /below the limits of classification, the lowest of which is 1 %/],
+    [reagents.nitricAcid, 0.1, /below the limits, which begin at 1 %/],
     [reagents.nitricAcid, 0.3, /1\.9 % by mass\): Irritating to skin and eyes/],
     [reagents.nitricAcid, 0.5, /3\.2 % by mass\): Irritating to skin and a danger to the eyes\. /],
     [reagents.nitricAcid, 1, /6\.3 % by mass\): Corrosive/],
-    [reagents.ammonia, 0.1, /below the limits of classification, the lowest of which is 1 %/],
+    [reagents.ammonia, 0.1, /below the limits, which begin at 1 %/],
     [reagents.ammonia, 1, /1\.7 % by mass\): Irritating to skin and eyes/],
     [reagents.ammonia, 2, /3\.4 % by mass\): Irritating to skin and a danger to the eyes\. /],
   ])('general limits hold where the substance has none: %#', (reagent, molar, words) => {

@@ -450,6 +450,7 @@ const surface: Record<string, readonly string[]> = {
     'makeHandout',
     'type HandoutBuffer',
     'type HandoutOptions',
+    'type HandoutRecipe',
     'type HandoutSample',
     'type HandoutWords',
     'type Issue',
