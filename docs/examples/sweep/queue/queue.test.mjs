@@ -7,6 +7,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, afterEach, before, describe, test } from 'node:test';
+import { setTimeout } from 'node:timers/promises';
 import { Queue, QueueEvents } from 'bullmq';
 import { pHsOfCurves } from '../curves.mjs';
 import { connectionTo, queueName } from './server.mjs';
@@ -14,7 +15,7 @@ import { sweep } from './sweep.mjs';
 
 const hasServer = spawnSync('redis-server', ['--version']).status === 0;
 const skip = hasServer ? false : 'redis-server is not installed (on Debian: apt-get install redis-server)';
-const patience = 1_500; // ms
+const patience = 5_000; // ms: some sixty times what a chunk of these tests takes on an idle machine
 const file = (name) => new URL(name, import.meta.url).pathname;
 
 async function freePort() {
@@ -112,6 +113,7 @@ describe('the queue', { skip }, () => {
       if (killed || !worker) return;
       // Halted first, so that there is no doubt what it was at.
       worker.kill('SIGSTOP');
+      await setTimeout(50); // the server may have a message of it
       if (!killed && (await queue.getJob(jobId)).finishedOn === undefined) {
         killed = jobId;
         worker.kill('SIGKILL');
@@ -119,10 +121,10 @@ describe('the queue', { skip }, () => {
     });
     await events.waitUntilReady();
 
-    const [curves, chunkSize] = [40_000, 5_000];
+    const [curves, chunkSize] = [40_000, 2_000];
     const found = await collect({ curves, chunkSize });
     assert.ok(killed, 'no worker was killed at work');
-    assert.deepEqual(stalled, [killed]);
+    assert.ok(stalled.includes(killed), `stalled: ${stalled}`);
     assert.deepEqual(found, expected(curves, chunkSize));
     await Promise.all([events.close(), queue.close()]);
   });
@@ -131,14 +133,14 @@ describe('the queue', { skip }, () => {
     const stop = new AbortController();
     const queue = new Queue(queueName, { connection });
     const first = collect({ curves: 1_000, signal: stop.signal });
-    while ((await queue.getWaitingCount()) < 2);
+    while ((await queue.getWaitingCount()) < 2) await setTimeout(10);
     stop.abort();
     await assert.rejects(first, { name: 'AbortError' });
     assert.equal(await queue.getWaitingCount(), 0);
 
     await queue.add('chunk', { from: 0, count: 500 }, { jobId: 'curves-0-500' }); // as a producer that died has left it
     startWorker();
-    while ((await queue.getCompletedCount()) < 1);
+    while ((await queue.getCompletedCount()) < 1) await setTimeout(10);
     assert.deepEqual(await collect({ curves: 1_000 }), expected(1_000, 500));
     await queue.close();
   });

@@ -4,7 +4,7 @@ import { Worker } from 'bullmq';
 import { pHsOfCurves } from '../curves.mjs';
 import { connectionTo, queueName } from './server.mjs';
 
-/** ms after which the job of a worker that has gone silent is given to another; far more than a chunk takes. */
+/** ms after which the job of a silent worker is given to another: far more than a chunk takes, since in one it gives no sign of life. */
 const [patience = 30_000] = process.argv.slice(2).map(Number);
 
 const worker = new Worker(
