@@ -29,7 +29,6 @@ export function studentTCdf(t: number, degreesOfFreedom: number | null): number 
  */
 export function studentTQuantile(p: number, degreesOfFreedom: number | null): number {
   const tail = Math.min(p, 1 - p);
-  if (tail === 0.5) return 0;
   const f = (t: number) => upperTail(t, degreesOfFreedom) - tail;
   let high = 2;
   while (f(high) > 0) high *= 2;

@@ -29,6 +29,27 @@ describe('integral', () => {
     expect(integral(wild, [1e-9, 1], 1e-14).error).toBeGreaterThan(1e-14);
   });
 
+  /** How often f is asked: 15 times for each piece that was looked at. */
+  const pieces = (f: (x: number) => number, breaks: readonly number[], tolerance: number) => {
+    let asked = 0;
+    integral((x) => f(x) + 0 * ++asked, breaks, tolerance);
+    return asked / 15;
+  };
+
+  test('halves nothing where the error is the tolerance already', () =>
+    expect(pieces(() => 0, [0, 1], 0)).toBe(1));
+
+  test('ends with 500 pieces, each halving of which looks at two', () =>
+    expect(pieces((x) => Math.sin(1 / x), [1e-9, 1], 0)).toBe(1 + 2 * 499));
+
+  test('ends where no double is left to halve at, whichever end the middle is rounded to', () => {
+    const step = (at: number) => (x: number) => (x > at ? 1 : 0);
+    const one = 1 + Number.EPSILON;
+    const two = 1 + 2 * Number.EPSILON;
+    expect(pieces(step(1), [1, one], 0)).toBe(1);
+    expect(pieces(step(one), [one, two], 0)).toBe(1);
+  });
+
   test('adds over its breaks, wherever they stand', () =>
     fc.assert(
       fc.property(fc.array(fc.double({ min: 0, max: 3, noNaN: true }), { maxLength: 6 }), (inner) => {

@@ -9,6 +9,32 @@ describe('leastBetween', () => {
     expect(end.status === 'found' && end.x).toBeCloseTo(0, 7);
   });
 
+  test('begins at the golden sections of the bracket, and asks once a pass', () => {
+    const asked: number[] = [];
+    const found = leastBetween(
+      (x) => {
+        asked.push(x);
+        return (x - 3.7) ** 2;
+      },
+      2,
+      10,
+    );
+    const golden = (Math.sqrt(5) - 1) / 2;
+    expect(asked[0]).toBeCloseTo(10 - 8 * golden, 14);
+    expect(asked[1]).toBeCloseTo(2 + 8 * golden, 14);
+    expect(asked).toHaveLength(2 + 40);
+    // 8·0.618⁴⁰ is left of the bracket
+    expect(found.status === 'found' && Math.abs(found.x - 3.7)).toBeLessThan(8 * golden ** 40);
+  });
+
+  test('says where the function is no number, at either section', () => {
+    const golden = (Math.sqrt(5) - 1) / 2;
+    const lowest = leastBetween((x) => (x < 0.5 ? Number.NaN : x), 0, 1);
+    expect(lowest).toEqual({ status: 'not-finite', at: 1 - golden });
+    const highest = leastBetween((x) => (x > 0.5 ? Number.NaN : x), 0, 1);
+    expect(highest).toEqual({ status: 'not-finite', at: golden });
+  });
+
   test('gives no number where the function is none', () => {
     expect(leastBetween(() => Number.NaN, 0, 1).status).toBe('not-finite');
     expect(leastBetween((x) => (x < 0.31 ? Number.POSITIVE_INFINITY : x), 0, 1).status).toBe('not-finite');

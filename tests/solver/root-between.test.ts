@@ -47,11 +47,27 @@ describe('rootBetween', () => {
   });
 
   test.each([
-    ['an end', (x: number) => Math.log(x), -1, 2],
-    ['the middle', (x: number) => (x === 0.5 ? Number.NaN : x - 0.3), 0, 1],
-    ['infinity', (x: number) => 1 / x, 0, 1],
-  ])('says where the function is no number: %s', (_, f, low, high) => {
-    expect(rootBetween(f, low, high).status).toBe('not-finite');
+    ['the lower end', (x: number) => Math.log(x), -1, 2, -1, 2],
+    ['the upper end', (x: number) => (x < 1 ? -1 : 1 / 0), 0, 1, 1, 2],
+    ['the middle', (x: number) => (x === 0.5 ? Number.NaN : x - 0.3), 0, 1, 0.5, 3],
+    ["where Ridders' step leads", (x: number) => (x === 0.25 ? Number.NaN : x - 0.25), 0, 1, 0.25, 4],
+  ])('says where the function is no number, and asks no more: %s', (_, f, low, high, at, asked) => {
+    let evaluations = 0;
+    const found = rootBetween(
+      (x) => {
+        evaluations += 1;
+        return f(x);
+      },
+      low,
+      high,
+    );
+    expect(found).toEqual({ status: 'not-finite', at });
+    expect(evaluations).toBe(asked);
+  });
+
+  test('ends at the first exact root: of a line the middle, or the step of Ridders', () => {
+    expect(solve((x) => x - 0.5, 0, 1)).toEqual({ root: 0.5, evaluations: 3 });
+    expect(solve((x) => x - 0.25, 0, 1)).toEqual({ root: 0.25, evaluations: 4 });
   });
 
   test('bisects though products of values are beyond the range of doubles', () => {

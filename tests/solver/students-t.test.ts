@@ -70,6 +70,13 @@ describe('studentTQuantile', () => {
       expect(studentTQuantile(p, 1)).toBeCloseTo(Math.tan(Math.PI * (p - 0.5)), p < 1e-3 ? 4 : 10);
   });
 
+  test('is nought for p = ½', () => {
+    for (const freedom of [1, 2.5, 7, 1e4, null]) expect(studentTQuantile(0.5, freedom)).toBe(0);
+  });
+
+  test('is the normal one beyond the degrees of freedom that can be told from infinitely many', () =>
+    expect(studentTQuantile(0.975, 1e15)).toBe(studentTQuantile(0.975, null)));
+
   test('undoes the distribution', () => {
     const freedoms = fc.oneof(fc.double({ min: 1, max: 1e4, noNaN: true }), fc.constant(null));
     fc.assert(
