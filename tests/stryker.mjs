@@ -1,15 +1,25 @@
+import { fileURLToPath } from 'node:url';
+
+const folder = process.env.MUTANTS ?? '{solver,equilibrium,buffer,indicator,titration}';
+const { SHARE: share = '1' } = process.env;
+const report = `coverage/mutants/${process.env.MUTANTS ?? 'all'}-${share}`;
+
 /**
- * Mutation tests of one folder of src, or of the files given: `npm run test:mutants -- --mutate 'src/solver/*.ts'`.
- *
- * Left out, and why: string literals, which are words for people or the names of a status, and those the compiler knows; and
- * static mutants, run once when a file is loaded: constants of a table, each of which would need all tests anew.
+ * Mutation tests of one folder of src: `MUTANTS=solver npm run test:mutants`, or of one file by `-- --mutate src/solver/sum.ts` after
+ * that; `SHARE=0.1` takes a tenth of the mutants, drawn at random. Survivors, and why each is let live, are in tests/mutants/survivors.md.
  */
 export default {
   testRunner: 'vitest',
-  plugins: ['@stryker-mutator/vitest-runner'],
+  plugins: [
+    '@stryker-mutator/vitest-runner',
+    fileURLToPath(new URL('./mutants/sample.mjs', import.meta.url)),
+  ],
+  checkers: share === '1' ? [] : ['sample'],
   vitest: { configFile: 'tests/mutants/vitest.config.ts', related: false },
-  mutate: [`src/${process.env.MUTANTS}/**/*.ts`],
+  mutate: [`src/${folder}/**/*.ts`],
+  // words for people change no number, and the compiler knows the names of codes and statuses
   mutator: { excludedMutations: ['StringLiteral'] },
+  // what runs once, when a file is loaded, is data: tests of each value compare it with its source
   ignoreStatic: true,
   coverageAnalysis: 'perTest',
   concurrency: 1,
@@ -17,9 +27,9 @@ export default {
   timeoutFactor: 4,
   disableTypeChecks: false,
   tempDirName: 'coverage/.mutants',
-  incremental: true,
-  incrementalFile: `coverage/mutants/${process.env.MUTANTS ?? 'all'}.json`,
+  incremental: true, // a second run tries again only what changed, or what a new test covers
+  incrementalFile: `${report}.json`,
   reporters: ['clear-text', 'json'],
-  jsonReporter: { fileName: `coverage/mutants/${process.env.MUTANTS ?? 'all'}-report.json` },
+  jsonReporter: { fileName: `${report}-report.json` },
   clearTextReporter: { logTests: false, reportTests: false, allowColor: false, allowEmojis: false },
 };
