@@ -1,17 +1,9 @@
 import { createHash } from 'node:crypto';
+import { strykerPlugins as vitest } from '@stryker-mutator/vitest-runner';
 
 const share = Number(process.env.SHARE ?? 1);
 
-/**
- * @typedef {{ line: number, column: number }} Place
- * @typedef {{ id: string, fileName: string, location: { start: Place, end: Place }, replacement: string }} Mutant
- */
-
-/**
- * A number between 0 and 1 for each mutant, the same in every run.
- *
- * @param {Mutant} mutant
- */
+/** A number between 0 and 1 for each mutant, the same in every run. */
 function lot({ fileName, location, replacement }) {
   const { start, end } = location;
   const file = fileName.replaceAll('\\', '/').split('/src/').pop();
@@ -19,17 +11,20 @@ function lot({ fileName, location, replacement }) {
   return createHash('sha256').update(name).digest().readUInt32BE() / 2 ** 32;
 }
 
-/** Lets through a random share of the mutants, `SHARE=0.1` of them; the others are reported as errors and count for nothing. */
-const sample = {
-  init: async () => {},
-  group: async (/** @type {Mutant[]} */ mutants) => [mutants.map(({ id }) => id)],
-  check: async (/** @type {Mutant[]} */ mutants) =>
-    Object.fromEntries(
-      mutants.map((mutant) => [
-        mutant.id,
-        lot(mutant) < share ? { status: 'passed' } : { status: 'compileError', reason: 'not drawn' },
-      ]),
-    ),
-};
+const [{ factory }] = vitest;
 
-export const strykerPlugins = [{ kind: 'Checker', name: 'sample', value: sample }];
+/**
+ * The runner of Vitest for a random share of the mutants, `SHARE=0.1` of them; the others are reported as errors, which count for
+ * nothing.
+ */
+function sampled(injector) {
+  const runner = factory(injector);
+  const run = runner.mutantRun.bind(runner);
+  runner.mutantRun = async (options) =>
+    lot(options.activeMutant) < share ? run(options) : { status: 'error', errorMessage: 'not drawn' };
+  return runner;
+}
+sampled.inject = factory.inject;
+
+export const strykerPlugins = [{ kind: 'TestRunner', name: 'vitest', factory: sampled }];
+export { strykerValidationSchema } from '@stryker-mutator/vitest-runner';

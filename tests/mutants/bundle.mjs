@@ -1,0 +1,47 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+/**
+ * The tests of a folder and all of src in one file. Vitest loads its files anew for each mutant: one file is loaded ten times as fast
+ * as three hundred. Short test files come first: most mutants then die in no time.
+ */
+const folders = process.env.MUTANTS
+  ? [process.env.MUTANTS]
+  : ['solver', 'equilibrium', 'buffer', 'indicator', 'titration'];
+const tests = folders
+  .flatMap((folder) =>
+    readdirSync(`tests/${folder}`, { recursive: true }).map((name) => `tests/${folder}/${name}`),
+  )
+  .filter((path) => path.endsWith('.test.ts'))
+  .sort((a, b) => statSync(a).size - statSync(b).size);
+
+await build({
+  stdin: { contents: tests.map((path) => `import './${path}';`).join('\n'), resolveDir: '.' },
+  outfile: 'tests/mutants/bundle.test.js',
+  bundle: true,
+  ignoreAnnotations: true, // or the tests, which export nothing, fall away: package.json says that no file has side effects
+  format: 'esm',
+  platform: 'node',
+  target: 'node20',
+  packages: 'external',
+  logLevel: 'error',
+  plugins: [
+    {
+      name: 'protolysis',
+      setup: ({ onResolve, onLoad }) => {
+        onResolve({ filter: /^protolysis(\/|$)/ }, ({ path }) => ({
+          path: `${process.cwd()}/src/${path.slice('protolysis/'.length) || 'index'}.ts`,
+        }));
+        // tests find their vectors beside them
+        onLoad({ filter: /[\\/]tests[\\/].*\.ts$/ }, ({ path }) => ({
+          contents: readFileSync(path, 'utf8').replaceAll(
+            'import.meta.url',
+            JSON.stringify(pathToFileURL(path).href),
+          ),
+          loader: 'ts',
+        }));
+      },
+    },
+  ],
+});
