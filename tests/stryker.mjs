@@ -9,11 +9,11 @@ const report = `coverage/mutants/${process.env.MUTANTS ?? 'all'}-${share}`;
  * that; `SHARE=0.1` takes a tenth of the mutants, drawn at random. Survivors, and why each is let live, are in tests/mutants/survivors.md.
  */
 export default {
-  testRunner: 'vitest',
-  plugins: [fileURLToPath(new URL('./mutants/sample.mjs', import.meta.url))],
+  testRunner: 'bundle',
+  plugins: [fileURLToPath(new URL('./mutants/runner.mjs', import.meta.url))],
   buildCommand: 'node tests/mutants/bundle.mjs',
-  vitest: { configFile: 'tests/mutants/vitest.config.ts', related: false },
   mutate: [`src/${folder}/**/*.ts`],
+  ignorePatterns: ['**', '!src/**', '!tests/**', '!package.json', '!tsconfig.json'],
   // words for people change no number, and the compiler knows the names of codes and statuses
   mutator: { excludedMutations: ['StringLiteral'] },
   // what runs once, when a file is loaded, is data: tests of each value compare it with its source

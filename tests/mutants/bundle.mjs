@@ -18,10 +18,10 @@ const tests = folders
 
 await build({
   stdin: { contents: tests.map((path) => `import './${path}';`).join('\n'), resolveDir: '.' },
-  outfile: 'tests/mutants/bundle.test.js',
+  outfile: 'tests/mutants/bundle.cjs',
   bundle: true,
   ignoreAnnotations: true, // or the tests, which export nothing, fall away: package.json says that no file has side effects
-  format: 'esm',
+  format: 'cjs',
   platform: 'node',
   target: 'node20',
   packages: 'external',
