@@ -43,11 +43,10 @@ describe('integral', () => {
     expect(pieces((x) => Math.sin(1 / x), [1e-9, 1], 0)).toBe(1 + 2 * 499));
 
   test('ends where no double is left to halve at, whichever end the middle is rounded to', () => {
-    const step = (at: number) => (x: number) => (x > at ? 1 : 0);
-    const one = 1 + Number.EPSILON;
-    const two = 1 + 2 * Number.EPSILON;
-    expect(pieces(step(1), [1, one], 0)).toBe(1);
-    expect(pieces(step(one), [one, two], 0)).toBe(1);
+    const [one, two] = [1 + Number.EPSILON, 1 + 2 * Number.EPSILON];
+    const never = -1; // a tolerance that no error meets
+    expect(pieces(Math.sqrt, [1, one], never)).toBe(1);
+    expect(pieces(Math.sqrt, [one, two], never)).toBe(1);
   });
 
   test('adds over its breaks, wherever they stand', () =>

@@ -27,12 +27,21 @@ describe('leastBetween', () => {
     expect(found.status === 'found' && Math.abs(found.x - 3.7)).toBeLessThan(8 * golden ** 40);
   });
 
-  test('says where the function is no number, at either section', () => {
+  test('says where the function is no number, at either section, and asks no more', () => {
     const golden = (Math.sqrt(5) - 1) / 2;
-    const lowest = leastBetween((x) => (x < 0.5 ? Number.NaN : x), 0, 1);
-    expect(lowest).toEqual({ status: 'not-finite', at: 1 - golden });
-    const highest = leastBetween((x) => (x > 0.5 ? Number.NaN : x), 0, 1);
-    expect(highest).toEqual({ status: 'not-finite', at: golden });
+    const asked: number[] = [];
+    const noneFrom = (low: number, high: number) =>
+      leastBetween(
+        (x) => {
+          asked.push(x);
+          return x > low && x < high ? Number.NaN : x;
+        },
+        0,
+        1,
+      );
+    expect(noneFrom(0, 0.5)).toEqual({ status: 'not-finite', at: 1 - golden });
+    expect(noneFrom(0.5, 1)).toEqual({ status: 'not-finite', at: golden });
+    expect(asked).toHaveLength(2 + 2);
   });
 
   test('gives no number where the function is none', () => {
