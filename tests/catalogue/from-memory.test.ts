@@ -48,5 +48,6 @@ test('the comments that quote from memory are these', () => {
     'src/indicator/rank-by-sight.ts',
     'src/measurement/diagnosis/evidence.ts', // how much evidence is called strong
     'src/measurement/fit/simulate-fits.ts', // the chapter on the parametric bootstrap
+    'src/measurement/line-bend.ts', // the test of linearity
   ]);
 });
