@@ -10,7 +10,7 @@ export default defineConfig({
   test: {
     include: ['tests/clients/**/*.client.ts'],
     globalSetup: ['tests/clients/pack.ts'],
-    testTimeout: 300_000,
-    hookTimeout: 300_000, // an install from an empty cache
+    testTimeout: 1_000_000, // beyond the limit of one program in run.ts
+    hookTimeout: 1_000_000, // an install from an empty cache
   },
 });
