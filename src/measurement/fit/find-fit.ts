@@ -35,8 +35,8 @@ const isAmount = ({ moves }: FitParameter) => moves.what === 'flask' || moves.wh
 /** Whether so many readings lie further from the curve than their uncertainties allow. @internal */
 export const isFar = (sum: number, readings: number): boolean => sum > farDistance ** 2 * readings;
 
-/** In standard uncertainties, root mean square: what is ten times too far has another cause than scatter. A choice of this package. */
-const farDistance = 10;
+/** In standard uncertainties, root mean square: what is three times too far has another cause than scatter. A choice of this package. */
+const farDistance = 3;
 
 /** In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little. A choice of
  * this package. */

@@ -61,6 +61,7 @@ export function fitResult(
     setup: { ...contents, conditions: setup.inUse.given },
     notes: [
       ...notesOn(found, fitted, inseparable),
+      ...(rms < noScatter && !known ? [onTheCurve] : []),
       ...noteOnRuns(runs),
       ...notesOnLaw({ ...setup, ...contents }, Math.max(...readings.mL)),
     ],
@@ -75,7 +76,7 @@ function notesOnLaw(setup: ReadSetup, last: number): readonly string[] {
 }
 
 function fittedParameter(
-  { free, name, unit, start }: FitParameter,
+  { free, name, unit, start, from, to }: FitParameter,
   j: number,
   { parameters, atLimit }: FoundFit,
   { deviations }: FitCovariance,
@@ -88,7 +89,7 @@ function fittedParameter(
     unit,
     expected: start,
     value,
-    estimate: estimateOf(value, deviations[j] ?? null, scatter),
+    estimate: within(to - from, estimateOf(value, deviations[j] ?? null, scatter)),
     atLimit: atLimit[j] ?? false,
   };
 }
@@ -100,8 +101,21 @@ const estimateOf = (
 ): Estimate | null =>
   deviation === null ? null : { value, standardUncertainty: deviation * factor, degreesOfFreedom };
 
+/** What is less certain than its whole range is not determined. */
+const within = (range: number, estimate: Estimate | null): Estimate | null =>
+  estimate && estimate.standardUncertainty > range ? null : estimate;
+
+/**
+ * Standard uncertainties, root mean square: a pH to 0.001 scatters ten times as much by its rounding alone. A choice of this
+ * package.
+ */
+const noScatter = 1e-3;
+
 /** A chance below which a test of this kind is taken to speak, by common practice. */
 const byChance = 0.05;
+
+const onTheCurve =
+  "The readings lie on the curve without scatter, as copies and computed ones do: the uncertainties that were estimated from it tell nothing. Give scatter: 'known'.";
 
 const noteOnRuns = ({ runs, expected, probability }: RunsTest): readonly string[] =>
   probability < byChance

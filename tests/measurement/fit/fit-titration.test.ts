@@ -195,6 +195,18 @@ describe('far from what was meant', () => {
     expect(fit.scatter).toBeLessThan(1e-6);
   });
 
+  test('a fit three times as far from its readings as they are uncertain says so', () => {
+    const titration = of('acetic', 2.5);
+    const readings = shown(titration);
+    const notesWith = (distance: number) => {
+      const pH = readings.pH.map((each, k) => each + (k % 2 === 0 ? 1 : -1) * distance * 0.5);
+      const free = ['sampleAmount', 'probeSlope', 'probeOffset'] as const;
+      return fitTitration({ ...readings, pH }, { titration, free, uncertainty: { pH: 0.5, mL: 0.02 } }).notes;
+    };
+    expect(notesWith(2.5).join()).not.toContain('further from this curve');
+    expect(notesWith(4).join()).toContain('further from this curve than their uncertainties allow');
+  });
+
   test('a fit that stays far from its readings says so', () => {
     const { notes } = fitTitration(shown(of('acetic', 2.5)), {
       titration: of('carbonate', 2.5),
@@ -290,6 +302,27 @@ describe('what a fit says of itself', () => {
     expect(twice.notes).toContain('These readings do not determine this: amount of sample.');
   });
 
+  test('gives none to what is less certain than its whole range', () => {
+    const [mL, pH] = [
+      [20, 20.001],
+      [6.3, 6.3],
+    ];
+    const { parameters, notes } = fitTitration(
+      { mL, pH, notes: [] },
+      { titration, free: ['probeOffset', 'sampleAmount'], scatter: 'known' },
+    );
+    expect(parameters.map(({ estimate }) => estimate)).toContain(null);
+    expect(notes.join()).toContain('These readings do not determine this: offset of the probe.');
+  });
+
+  test('says that copies of one reading show no scatter', () => {
+    const copies = { mL: [5, 5], pH: [9.9, 9.9], notes: [] };
+    const noted = (scatter: 'known' | 'estimated') =>
+      fitTitration(copies, { titration, free: ['sampleAmount'], scatter }).notes.join();
+    expect(noted('estimated')).toContain('on the curve without scatter');
+    expect(noted('known')).not.toContain('scatter');
+  });
+
   test('says where a parameter stands at its limit', () => {
     const less = titrate({
       analyte: makeSolution({ mL: 50, contents: [{ reagent: reagents.sodiumHydroxide, mmol: 2 }] }),
@@ -343,6 +376,7 @@ describe('what a fit says of itself', () => {
     const { runs, notes } = fitTitration(drifted, { titration, free: ['sampleAmount', 'probeOffset'] });
     expect(runs.probability).toBeLessThan(1e-3);
     expect(notes).toEqual([
+      expect.stringMatching(/^The readings lie further from this curve/),
       expect.stringMatching(
         /^The readings lie in \d+ runs above and below the curve, where \d+ are expected: the model may miss/,
       ),
@@ -407,6 +441,11 @@ describe('fitTitration says what is wrong', () => {
       what: 'a step too many',
       options: { free: [{ pKa: 'carbonic', step: 3 }] },
       path: 'options.free[0].step',
+    },
+    {
+      what: 'an uncertainty too small for the arithmetic',
+      options: { free: ['probeOffset'], uncertainty: { pH: 1e-300, mL: 1 } },
+      path: 'options.uncertainty.pH',
     },
     {
       what: 'no uncertainty',
