@@ -17,7 +17,8 @@ export interface AdditionOptions {
   /** The greatest change of pH between readings, where additions can be made that small; 0.3 if left out. */
   readonly maxStep?: number;
   /**
-   * The last volume, mL; 1.5 times the last equivalence volume if left out, or twice the analyte where there is none.
+   * The last volume, mL; if left out, 1.5 times the last equivalence volume, but the whole burette where that is less and
+   * still a tenth beyond the point. Twice the analyte where there is no point.
    */
   readonly upTo?: number;
   /** Seconds of stirring before a reading; 12.5 if left out. */
@@ -98,7 +99,9 @@ export function planAdditions(
 
 /** The schedule of a titration by options that have been read. @internal */
 export function planOf(expected: Titration, how: How, faults: Faults): AdditionPlan {
-  const end = how.upTo ?? usualLastVolume(expected.equivalencePoints, expected.setup.analyte);
+  const lastPoint = expected.equivalencePoints.at(-1)?.mL;
+  const end =
+    how.upTo ?? usualEnd(usualLastVolume(expected.equivalencePoints, expected.setup.analyte), lastPoint, how);
   const steps = Math.round(end / how.fine);
   if (steps < 1)
     faults.add(
@@ -115,9 +118,12 @@ export function planOf(expected: Titration, how: How, faults: Faults): AdditionP
       how.coarse,
     );
   faults.done();
-  const lastPoint = expected.equivalencePoints.at(-1)?.mL;
   return frozen(scheduleOf((step) => expected.pHAt(volumeOf(step, how.fine)), steps, lastPoint, how));
 }
+
+/** One filling of the burette is enough where it passes the last point by a tenth. A choice of this package. */
+const usualEnd = (usual: number, lastPoint: number | undefined, { burette }: How): number =>
+  lastPoint !== undefined && burette >= 1.1 * lastPoint ? Math.min(usual, burette) : usual;
 
 type How = ReturnType<typeof readAdditionOptions>;
 

@@ -44,11 +44,19 @@ describe('a plan of additions', () => {
   });
 
   test('says where one filling would do', () => {
-    const { notes } = planAdditions(acetic, { burette: 25 });
+    const { notes } = planAdditions(acetic, { burette: 21 });
     expect(notes.at(-1)).toBe(
-      'The burette of 25 mL is filled 2 times: write down its readings before and after, so that the totals go on. With upTo: 25 one filling does, and still passes the last equivalence point, at 20.00 mL.',
+      'The burette of 21 mL is filled 2 times: write down its readings before and after, so that the totals go on. With upTo: 21 one filling does, and still passes the last equivalence point, at 20.00 mL.',
     );
     expect(planAdditions(acetic, { burette: 20 }).notes.at(-1)).toMatch(/so that the totals go on\.$/);
+  });
+
+  test('ends with the burette where that passes the last point by a tenth', () => {
+    const plan = planAdditions(acetic, { burette: 22 });
+    expect(plan.mL.at(-1)).toBe(22);
+    expect(plan.fillings).toBe(1);
+    expect(planAdditions(acetic, { burette: 21.9 }).mL.at(-1)).toBe(30);
+    expect(planAdditions(acetic, { burette: 25, upTo: 28 }).mL.at(-1)).toBe(28);
   });
 
   test('is refused where the whole titration takes less than one fine addition', () => {
