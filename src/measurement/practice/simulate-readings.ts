@@ -1,18 +1,17 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
-import { planAdditions } from '../../preparation/plan-additions.js';
+import { type AdditionPlan, additionDefaults, planAdditions } from '../../preparation/plan-additions.js';
 import { makeTitration } from '../../titration/make-titration.js';
 import { type ReadSetup, readSetup } from '../../titration/read-setup.js';
 import { usualLastVolume } from '../../titration/sampling/usual-last-volume.js';
 import type { Titration } from '../../titration/titration.js';
 import type { Readings } from '../readings.js';
-import { randomFrom } from '../statistics/random.js';
 import { plausiblePH } from '../suspicions.js';
 import type { BenchFault } from './bench-fault.js';
 import { endpointsToFind, keyOf, type PracticeKey } from './practice-key.js';
 import { type PracticeOptions, readPracticeOptions } from './practice-options.js';
-import { deliveredWith, errorsOf } from './reading-errors.js';
-import { filledWith, pouredWith, recordedWith, shownWith } from './with-faults.js';
+import { readingsOf, traceless } from './run-readings.js';
+import { filledWith } from './with-faults.js';
 
 /** Practice readings, and what lies behind them. */
 export interface PracticeData {
@@ -32,7 +31,8 @@ export interface PracticeData {
  * deviates), and the pH is rounded to 0.001, as a meter displays it, so that the last bits of `Math.log` do not show.
  *
  * @param titration - as it is stated to the class; a `sampleAmount` that differs is a fault
- * @throws InputError that lists every fault; also where the probe would show a pH that no meter shows
+ * @throws InputError that lists every fault; also where the probe would show a pH that no meter shows, where a fault at the
+ *   bench leaves the readings as they are, and where an overshoot leaves fewer than five
  * @example
  * ```ts
  * import { makeSolution, reagents, titrate } from 'protolysis';
@@ -65,32 +65,45 @@ export function simulateReadings(
   faults.done();
 
   const [asStated, truth] = [makeTitration(stated), makeTitration(filled)];
-  const planned = how.volumes ?? usualVolumes(truth, faults);
+  const plan = how.volumes ? null : usualPlan(truth, faults);
+  const planned = how.volumes ?? plan?.mL ?? [0];
   const endpoints = endpointsToFind(truth, asStated, planned.at(-1) ?? 0);
   if (endpoints.length === 0 && how.faults.some(({ kind }) => kind === 'overshoot'))
     faults.add('conflict', 'options.faults', 'no overshoot where the volumes reach no end point', how.faults);
   faults.done();
 
-  const mL = pouredWith(how.faults, planned, endpoints.at(-1) ?? 0);
-  const errors = errorsOf(mL.length, how.noise, randomFrom(how.seed));
-  const settled = Array.from(truth.pHs(deliveredWith(errors.mL, mL)));
-  const pH = shownWith(how.faults, settled).map((shown, k) => displayed(shown + (errors.pH[k] as number)));
+  const run = { truth, faults: how.faults, planned, endpoint: endpoints.at(-1) ?? 0 };
+  const readings = readingsOf(run, how.noise, how.seed);
+  noteUnreadable(readings, how.faults, faults);
+  for (const fault of traceless(run, (others) => titrationWith(stated, others)))
+    faults.add(
+      'conflict',
+      'options.faults',
+      'faults that leave a trace in the readings, of a size that shows and within the volumes',
+      fault,
+      `${fault.kind}, which leaves none`,
+    );
+  faults.done();
+  return frozen({
+    readings: { ...readings, notes: ['Simulated readings, for practice.', ...noteOnFillings(plan)] },
+    key: keyOf({ seed: how.seed, faults: how.faults, stated: asStated, truth, endpoints }),
+  });
+}
+
+/** Readings that make a run, as many as one must ask for. */
+const fewest = 5;
+
+function noteUnreadable({ pH }: Pick<Readings, 'pH'>, bench: readonly BenchFault[], faults: Faults): void {
+  if (pH.length < fewest)
+    faults.add('conflict', 'options.faults', `an overshoot that leaves ${fewest} readings or more`, bench);
   if (!pH.every((each) => each >= plausiblePH.from && each <= plausiblePH.to))
     faults.add(
       'conflict',
       'options.faults',
       `faults and noise that keep the pH shown from ${plausiblePH.from} to ${plausiblePH.to}`,
-      how.faults,
+      bench,
     );
-  faults.done();
-  return frozen({
-    readings: { mL: recordedWith(how.faults, mL), pH, notes: ['Simulated readings, for practice.'] },
-    key: keyOf({ seed: how.seed, faults: how.faults, stated: asStated, truth, endpoints }),
-  });
 }
-
-/** As a meter shows a pH. */
-const displayed = (pH: number): number => Math.round(pH * 1000) / 1000;
 
 /** The set-up with what is really in the vessels, read again: a fault may bring too much, or carbonic acid beside another one. */
 function readFilled(stated: ReadSetup, bench: readonly BenchFault[], faults: Faults): ReadSetup {
@@ -100,17 +113,29 @@ function readFilled(stated: ReadSetup, bench: readonly BenchFault[], faults: Fau
   return readSetup(setup, 'titration.setup with the faults', faults);
 }
 
+function titrationWith(stated: ReadSetup, bench: readonly BenchFault[]): Titration | null {
+  const faults = new Faults('simulateReadings');
+  const filled = readFilled(stated, bench, faults);
+  return faults.any ? null : makeTitration(filled);
+}
+
 /** mL, last volumes for which additions of half a millilitre make a run. */
 const usual = { from: 3, to: 500 };
 
-function usualVolumes(truth: Titration, faults: Faults): readonly number[] {
+function usualPlan(truth: Titration, faults: Faults): AdditionPlan | null {
   const last = usualLastVolume(truth.equivalencePoints, truth.setup.analyte);
-  if (last >= usual.from && last <= usual.to) return planAdditions(truth).mL;
+  if (last >= usual.from && last <= usual.to) return planAdditions(truth);
   faults.add(
     'missing',
     'options.volumes',
     `volumes: this titration goes to ${last} mL, and steps are planned by themselves from ${usual.from} to ${usual.to} mL`,
     undefined,
   );
-  return [0];
+  return null;
 }
+
+/** Without the words of the plan, which names the equivalence point. */
+const noteOnFillings = (plan: AdditionPlan | null): readonly string[] =>
+  plan && plan.fillings > 1
+    ? [`Totals over ${plan.fillings} fillings of a burette of ${additionDefaults.burette} mL.`]
+    : [];

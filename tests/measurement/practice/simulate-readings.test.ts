@@ -81,7 +81,7 @@ describe('without errors', () => {
     expectClose(pHsOf(strong, [{ kind: 'carbonDioxideInTitrant', molar: 0.004 }]), other.pHs(volumes));
   });
 
-  test('a fault of no size changes nothing', () => {
+  test('a fault of no size, or out of reach, leaves no trace and is refused', () => {
     const none: BenchFault[] = [
       { kind: 'sampleAmount', ratio: 1 },
       { kind: 'titrantConcentration', ratio: 1 },
@@ -93,10 +93,24 @@ describe('without errors', () => {
       { kind: 'probeDrift', pH: 0 },
       { kind: 'airBubble', mL: 0, after: 3 },
       { kind: 'initialReading', mL: 0 },
+      { kind: 'airBubble', mL: 1, after: 60 },
     ];
-    const sound = simulateReadings(carbonate, { seed: 5, volumes }).readings;
-    for (const fault of none)
-      expect(simulateReadings(carbonate, { seed: 5, volumes, faults: [fault] }).readings).toEqual(sound);
+    const initial = { kind: 'initialReading', mL: 1 } as const; // beside one that shows
+    for (const fault of none) {
+      const faults = fault.kind === 'initialReading' ? [fault] : [fault, initial];
+      const refused = faultsOf(() => simulateReadings(carbonate, { seed: 5, volumes, faults }));
+      expect(refused.map(({ path, received }) => [path, received])).toEqual([
+        ['options.faults', expect.stringContaining(fault.kind)],
+      ]);
+    }
+  });
+
+  test('carbon dioxide in a flask that keeps that of the air leaves no trace and is refused', () => {
+    const open = titrate({ ...ammonia.setup, conditions: { carbonDioxide: { atm: 4.2e-4 } } });
+    const faults = [{ kind: 'carbonDioxideInFlask', molar: 0.005 }] as const;
+    expect(listed(() => simulateReadings(open, { seed: 5, volumes, faults }))).toEqual([
+      'conflict options.faults',
+    ]);
   });
 });
 
@@ -152,6 +166,16 @@ test('sound readings lead to the end point of the key', () => {
       const [found] = findEndpoints(readings, { method: 'steepestSlope' }).endpoints;
       expect(Math.abs((found?.mL ?? 0) - (key.expected.endpoints.at(-1) ?? 0))).toBeLessThan(0.1); // two drops
     }
+});
+
+test('readings come from one burette, or say from how many fillings', () => {
+  const pool = titrationOf(reagents.sodiumCarbonate, 0.0733, reagents.hydrochloricAcid); // 36.65 mL to the last point
+  const { readings } = simulateReadings(pool, { seed: 5 });
+  expect(readings.mL.at(-1)).toBe(50);
+  expect(readings.notes).toEqual(['Simulated readings, for practice.']);
+  const much = simulateReadings(titrationOf(reagents.aceticAcid, 0.2, reagents.sodiumHydroxide), { seed: 5 });
+  expect(much.readings.mL.at(-1)).toBe(75);
+  expect(much.readings.notes[1]).toBe('Totals over 2 fillings of a burette of 50 mL.');
 });
 
 test('increments written as totals are what readReadings finds them to be', () => {
@@ -233,6 +257,11 @@ describe('refuses', () => {
       'out-of-range options.volumes',
       'conflict options.volumes[2]',
     ]));
+
+  test('an overshoot that leaves fewer than five readings', () => {
+    const overshot = { volumes: [24.9, 25, 25.1, 25.2, 25.3], faults: [{ kind: 'overshoot', mL: 100 }] };
+    expect(listed(refused(overshot))).toEqual(['conflict options.faults']);
+  });
 
   test('nothing in the place of the noise', () =>
     expect(listed(refused({ noise: null }))).toEqual(['wrong-type options.noise']));
