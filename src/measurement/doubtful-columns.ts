@@ -1,5 +1,5 @@
 import { shorten } from '../input/describe-value.js';
-import { type ColumnKind, isOtherVolume, kindNamed } from './column-kinds.js';
+import { type ColumnKind, isOtherVolume, kindNamed, kindsOf } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { LineRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
@@ -16,7 +16,7 @@ export function findingsOnColumns(
   byHeading: boolean,
   known: boolean,
 ): ReadingFinding[] {
-  const marks = marksIn(lines, heading);
+  const marks = marksIn(belowHeading(lines, heading));
   const headingLine = heading ? [heading.line] : [];
   const width = widthOf(read);
   const twice = byHeading
@@ -76,7 +76,8 @@ export function notesOnColumns(
   kinds: readonly ColumnKind[],
 ): readonly string[] {
   const others = skippedOf(heading, kinds, widthOf(read)).filter((name) => kindNamed(name) === 'skip');
-  return others.length > 0 ? [`Not read: ${shorten(others.join(', '))}.`] : [];
+  const named = shorten(others.join(', '));
+  return others.length > 0 ? [`Not read: ${named}${named.endsWith('.') ? '' : '.'}`] : [];
 }
 
 /** Cells beyond the columns: in every row they are columns more, in some a slip. */
@@ -114,13 +115,29 @@ export function buretteFinding(
 export const commaWords =
   'Commas stand between the columns and, it seems, in the numbers: write the columns apart with tabs or semicolons.';
 
-/** The first line that is not blank, where none of its cells is a number. @internal */
+/**
+ * The first line without a number that names both volume and pH, above all readings; or else the first line of all, where it
+ * holds no number. @internal
+ */
 export function headingIn(lines: readonly Line[]): Line | undefined {
-  const first = lines.find(({ cells, text }) => cells.length > 0 && !text.startsWith('#'));
-  return first?.cells.every((cell) => exactDecimal(cell) === undefined) && first.cells.length > 1
-    ? first
-    : undefined;
+  const typed = lines.filter(({ cells, text }) => cells.length > 0 && !text.startsWith('#'));
+  const firstReading = typed.findIndex((line) => numbersIn(line) > 1);
+  const above = (firstReading < 0 ? typed : typed.slice(0, firstReading)).filter(
+    (line) => line.cells.length > 1 && numbersIn(line) === 0,
+  );
+  const naming = above.find(({ cells }) => {
+    const kinds = kindsOf(cells);
+    return kinds.includes('mL') && kinds.includes('pH');
+  });
+  return naming ?? above.find((line) => line === typed[0]);
 }
+
+const numbersIn = ({ cells }: Line): number =>
+  cells.filter((cell) => exactDecimal(cell) !== undefined).length;
+
+/** The lines below the heading: what stands above it is a title. @internal */
+export const belowHeading = (lines: readonly Line[], heading: Line | undefined): readonly Line[] =>
+  heading ? lines.slice(lines.indexOf(heading) + 1) : lines;
 
 /** Whether every line has more whole numbers than there are columns: 1,00,3,45. @internal */
 export function commasAreUnclear(lines: readonly Line[], kinds: readonly ColumnKind[]): boolean {
@@ -130,11 +147,7 @@ export function commasAreUnclear(lines: readonly Line[], kinds: readonly ColumnK
   return lines.some(isUnclear) && lines.every((line) => isUnclear(line) || !hasNumber(line));
 }
 
-function marksIn(lines: readonly Line[], heading: Line | undefined): ReadonlySet<string> {
-  const marks = new Set<string>();
-  for (const { cells, line } of lines)
-    if (line !== heading?.line) for (const cell of cells) marks.add(markOf(cell));
-  return marks;
-}
+const marksIn = (lines: readonly Line[]): ReadonlySet<string> =>
+  new Set(lines.flatMap(({ cells }) => cells.map(markOf)));
 
 const markOf = (cell: string): string => /^[+\-−]?\d*([.,])\d*$/.exec(cell)?.[1] ?? '';

@@ -1,14 +1,16 @@
 import { numberAt } from '../solver/number-at.js';
 
 /**
- * Whether a column of volumes holds what was added each time, not totals: at least half of the steps do not rise.
+ * Whether a column of volumes holds what was added each time, not totals: at least half of the steps do not rise. Where
+ * every step falls it is a burette read from below: its sums would mean nothing.
  *
  * @internal
  */
 export function isOfIncrements(mL: readonly number[]): boolean {
   if (mL.length < 4 || !mL.every((volume) => volume >= 0)) return false;
-  const rising = mL.filter((volume, k) => k > 0 && volume > numberAt(mL, k - 1)).length;
-  return 2 * rising <= mL.length - 1;
+  const steps = mL.slice(1).map((volume, k) => volume - numberAt(mL, k));
+  const rising = steps.filter((step) => step > 0).length;
+  return 2 * rising <= steps.length && !steps.every((step) => step < 0);
 }
 
 /** The running totals of what was added each time, mL. @internal */

@@ -27,6 +27,7 @@ export function lineAsRow(
   if (cells.length === 0) return as('blank');
   if (text.startsWith('#')) return as('comment');
   if (line === heading) return as('heading');
+  if (heading && line.line < heading.line) return as('comment');
   if (fault !== '') return as('faulty', `it cannot be taken apart: ${fault}`);
   if (unclear) return as('faulty', 'its commas can be read in several ways');
   const cellOf = (kind: ColumnKind) => cells[kinds.indexOf(kind)] ?? '';

@@ -1,8 +1,9 @@
 import type { Decimal } from 'decimal.js';
-import { frozen } from '../frozen.js';
+import { frozenWithView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
 import {
+  belowHeading,
   buretteFinding,
   commasAreUnclear,
   commaWords,
@@ -17,6 +18,7 @@ import { type ReadingOptions, type ReadingOptionsRead, readReadingOptions } from
 import { finding, type LineRead, type ReadingFinding, type ReadingReport } from './reading-report.js';
 import { addedUp, repairRows } from './repair-rows.js';
 import { areIncrements, areSwapped, orderFindings, plausiblePH, type Row } from './suspicions.js';
+import { viewReport } from './view-report.js';
 
 /**
  * Readings of a titration from what was typed, exported as CSV or pasted out of a spreadsheet, as running totals.
@@ -25,7 +27,7 @@ import { areIncrements, areSwapped, orderFindings, plausiblePH, type Row } from 
  * commas or blanks; decimal commas are read where commas do not part the columns. What looks wrong is said in
  * `findings`, with its lines, and every line is in `lines`: nothing is mended in silence. With `repair: true` swapped
  * columns are exchanged, increments added up and copies of a line dropped, and `changes` says so; a falling burette is
- * never mended.
+ * never mended. Lines above a heading that names both columns are titles.
  *
  * @param input - text, or columns
  * @throws InputError that lists every fault of the arguments; a faulty text is an answer, not a fault
@@ -46,7 +48,7 @@ export function readReadings(input: string | ReadingColumns, options: ReadingOpt
   const how = readReadingOptions(options, faults);
   const lines = typeof input === 'string' ? linesIn(input, faults) : linesFrom(input, faults);
   faults.done();
-  return frozen(reportOn(lines, typeof input === 'string', how));
+  return frozenWithView(reportOn(lines, typeof input === 'string', how), viewReport);
 }
 
 /** Goes through the lines, then through what they say together. */
@@ -55,7 +57,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: ReadingOptionsRe
   const named = heading && !how.columns ? kindsOf(heading.cells) : undefined;
   const known = named?.includes('mL') === true && named.includes('pH');
   const kinds = how.columns ?? (known ? (named as readonly ColumnKind[]) : usualOrder);
-  const unclear = isText && commasAreUnclear(lines, kinds);
+  const unclear = isText && commasAreUnclear(belowHeading(lines, heading), kinds);
   const read = lines.map((line) => lineAsRow(line, heading, kinds, unclear));
   const rows = read.flatMap(({ row }) => row ?? []);
   const { kept, changes } = how.repair ? repairRows(rows, how) : { kept: rows, changes: [] };
@@ -74,9 +76,7 @@ function reportOn(lines: readonly Line[], isText: boolean, how: ReadingOptionsRe
     ...findingsOnColumns(lines, read, heading, kinds, !how.columns, known),
     ...buretteFinding(heading, kinds, good[0], how),
     ...orderOf(kept, good, how),
-    ...(good.length < 3
-      ? [finding('too-few', [], `Only ${good.length} of ${lines.length} lines are readings.`)]
-      : []),
+    ...(good.length < 3 ? [finding('too-few', [], fewWords(good.length, lines.length))] : []),
   ];
   return {
     status: good.length === 0 ? 'nothing' : findings.length > 0 ? 'doubtful' : 'clean',
@@ -86,6 +86,11 @@ function reportOn(lines: readonly Line[], isText: boolean, how: ReadingOptionsRe
     changes,
   };
 }
+
+const fewWords = (readings: number, lines: number): string =>
+  readings === 0
+    ? 'No line is a reading.'
+    : `Only ${readings} of ${lines} lines ${readings === 1 ? 'is a reading' : 'are readings'}.`;
 
 /** Running totals, each with the reason why it can be none. */
 function totalsOf(

@@ -4,6 +4,7 @@ import type { Readings } from './readings.js';
 export interface LineRead {
   /** From 1; of columns, the row. */
   readonly line: number;
+  /** A line above the heading is a comment. */
   readonly as: 'reading' | 'heading' | 'blank' | 'comment' | 'faulty' | 'dropped';
   /** Why it is no reading; empty where there is nothing to say. */
   readonly reason: string;

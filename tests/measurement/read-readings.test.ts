@@ -93,6 +93,54 @@ describe('what looks wrong is said', () => {
     ['too-few', '0\t3'],
   ])('%s', (code, text) => expect(codes(text)).toContain(code));
 
+  test('a burette that falls at every line, which no repair adds up', () => {
+    const text = 'mL,pH\n50,11.4\n45,10.7\n40,10.2\n35,9.8\n30,8.3\n25,6.5';
+    const { readings, findings, changes } = readReadings(text, { repair: true });
+    expect(findings.map(({ code }) => code)).toEqual(['falling']);
+    expect(readings.mL).toEqual([50, 45, 40, 35, 30, 25]);
+    expect(changes).toEqual([]);
+  });
+
+  test.each([
+    ['Group 7\nNo.\tmL\tpH', 2],
+    ['Group 7\t\t\n\nInitial reading: 0,65 mL\t\t\nNo.\tmL\tpH', 4],
+    ['Group 7, pool powder\n# monday\nNo.,mL,pH', 3],
+  ])('titles above the heading are none: %j', (head, line) => {
+    const by = head.includes('\t') ? '\t' : ',';
+    const text = [head, ...['0 0 11.4', '1 2 11.1', '2 4 10.8'].map((row) => row.replace(/ /g, by))].join(
+      '\n',
+    );
+    const { status, readings, lines } = readReadings(text);
+    expect(status).toBe('clean');
+    expect(readings).toEqual({ mL: [0, 2, 4], pH: [11.4, 11.1, 10.8], notes: ['Not read: No.'] });
+    expect(lines[line - 1]?.as).toBe('heading');
+    expect(lines[0]?.as).toBe('comment');
+  });
+
+  test('a heading between readings is a faulty line, not a heading', () =>
+    expect(readReadings('0\t3\n1\t3.1\nmL\tpH\n2\t3.2').lines[2]?.as).toBe('faulty'));
+
+  test('too few readings, in plain words', () => {
+    const words = (text: string) => readReadings(text).findings.at(-1)?.words;
+    expect(words('a\tb')).toBe('No line is a reading.');
+    expect(words('mL\tpH\n0\t3')).toBe('Only 1 of 2 lines is a reading.');
+    expect(words('0\t3\n1\t3.1')).toBe('Only 2 of 2 lines are readings.');
+  });
+
+  test('a report is a few lines as a text', () =>
+    expect(
+      String(
+        readReadings('No.\tmL\tpH\n1\t0\t3\n2\t1\tx\n3\t2\t3.25\n4\t2\t3.25\n5\t3\t3.5', { repair: true }),
+      ),
+    ).toBe(
+      [
+        '3 readings in 6 lines, 0 to 3 mL, pH 3 to 3.5: doubtful',
+        "  Line 3 is no reading: 'x' is not a number.",
+        '  changed: Dropped as copies of the line before: line 5.',
+        '  note: Not read: No.',
+      ].join('\n'),
+    ));
+
   test('a column of remarks is a note, and no reason to doubt the others', () => {
     const { status, readings } = readReadings('mL\tpH\tremark\t\n0\t3\tred\t\n1\t3.1\t\t?\n2\t3.2\tblue\t');
     expect(status).toBe('clean');
