@@ -4,8 +4,8 @@ import { frozen } from './frozen.js';
 const inspect = Symbol.for('nodejs.util.inspect.custom');
 
 /**
- * A frozen result that a console of Node.js prints as a few lines. JSON, copies and comparisons are those of the plain
- * data.
+ * A frozen result that a console of Node.js prints as a few lines, and that is the same lines as a text: `${fit}`. JSON,
+ * copies and comparisons are those of the plain data.
  *
  * @param view - gives the lines
  * @internal
@@ -14,5 +14,7 @@ export const frozenWithView = <T extends object>(value: T, view: (value: T) => s
   frozen(withView(value, view));
 
 /** The same, of a value that is frozen elsewhere. @internal */
-export const withView = <T extends object>(value: T, view: (value: T) => string): T =>
-  Object.defineProperty(value, inspect, { value: () => view(value) });
+export function withView<T extends object>(value: T, view: (value: T) => string): T {
+  const lines = { value: () => view(value), configurable: true }; // until it is frozen: a picture is another text
+  return Object.defineProperties(value, { [inspect]: lines, toString: lines });
+}

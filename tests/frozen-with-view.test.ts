@@ -82,6 +82,11 @@ describe('what a console of Node.js prints', () => {
     expect(inspect(solution)).toMatch(/^no recipe \(too-dilute\): the stock has 0.1 mol\/L .*$/);
   });
 
+  test('and the same as a text, in a browser too', () => {
+    expect(`${analyte}`).toBe(inspect(analyte));
+    expect(String(titration)).toBe(inspect(titration));
+  });
+
   test('changes nothing else: JSON and keys are those of plain data', () => {
     const plain = JSON.parse(JSON.stringify(analyte));
     expect(analyte).toEqual(plain);

@@ -34,11 +34,12 @@ export function pictureOf(sheet: Sheet, shapes: readonly Shape[]): Picture {
   const svg = svgText(sheet, shapes);
   const view = () => `${sheet.title} (picture, ${Math.round(sheet.width)} by ${Math.round(sheet.height)} px)`;
   const picture = { ...sheet, svg };
+  withView(picture, view);
   Object.defineProperty(picture, 'toString', { value: () => svg });
   Object.defineProperty(picture, display, {
     value: () => ({ 'text/plain': view(), 'text/html': imageOf(sheet, svg) }),
   });
-  return Object.freeze(withView(picture, view));
+  return Object.freeze(picture);
 }
 
 const imageOf = ({ title, description }: Sheet, svg: string): string =>

@@ -1,4 +1,4 @@
-import { frozen } from '../../frozen.js';
+import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
 import { judgeFaults } from './judge-faults.js';
 import { bestOf, type Judged, judgeNumber } from './judge-number.js';
@@ -11,6 +11,7 @@ import {
   readGradeOptions,
   readKey,
 } from './read-grading.js';
+import { viewGrade } from './view-grade.js';
 
 /** How an answer is graded; `practiceDefaults` for what is left out. */
 export interface GradeOptions {
@@ -76,11 +77,12 @@ export function gradeAnswer(key: PracticeKey, answer: PracticeAnswer, options: G
     gradePart('mmol', how.points.mmol, amountsJudged(read, given, how)),
     gradePart('faults', how.points.faults, [judgeFaults(read.expected.faults, given.faults)]),
   ];
-  return frozen({
+  const grade = {
     points: total(parts.map(({ points }) => points)),
     of: total(parts.map(({ of }) => of)),
     items: parts.flatMap(({ items }) => items),
-  });
+  };
+  return frozenWithView<Grade>(grade, viewGrade);
 }
 
 /** Added in one order, so that parts which are no greater give a sum which is no greater. */

@@ -10,7 +10,11 @@ export function judgeFaults(
   there: readonly BenchFaultKind[],
   named: readonly BenchFaultKind[] | null,
 ): Judged {
-  if (named === null) return { share: 0, words: `Faults: no answer; ${listOf(there) || 'there are none'}.` };
+  if (named === null)
+    return {
+      share: 0,
+      words: `Faults: no answer; there ${listOf(there) ? `is: ${listOf(there)}` : 'are none'}.`,
+    };
   const counted = asNamed(there, named);
   const right = counted.filter((kind) => named.includes(kind));
   const missed = counted.filter((kind) => !named.includes(kind));

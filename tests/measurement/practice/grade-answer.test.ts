@@ -169,6 +169,17 @@ describe('faults', () => {
   });
 });
 
+test('a grade is a few lines as a text, with its points to four digits', () => {
+  const text = String(gradeAnswer(late, { endpoints: [12.45] }, { points: { endpoints: 8 / 3, mmol: 1 } }));
+  expect(text.split('\n')).toEqual([
+    '1.333 of 5.667 points',
+    '  1.333 of 1.333: End point 1: 12.45 mL is right within 0.1 mL of 12.5 mL.',
+    '  0 of 1.333: End point 2: no answer; it is 25 mL.',
+    '  0 of 1: Amount of sodium carbonate: no answer; it is 1.25 mmol.',
+    '  0 of 2: Faults: no answer; there is: initial reading of the burette not subtracted.',
+  ]);
+});
+
 test('a key written by hand needs no flask: a reagent is then called by its id', () => {
   const { expected, uncorrected } = keyWith();
   const { items } = gradeAnswer({ expected, uncorrected } as PracticeKey, {});
