@@ -1,6 +1,6 @@
 import { toDigits } from '../../print-number.js';
 import type { Estimate } from '../estimate.js';
-import { toOnePlace } from '../uncertainty/to-one-place.js';
+import { isNegligible, toOnePlace } from '../uncertainty/to-one-place.js';
 import type { TitrationFit } from './titration-fit.js';
 
 /** What was fitted, the points and the notes, a line each. @internal */
@@ -19,10 +19,10 @@ export function viewFit(fit: TitrationFit): string {
   ].join('\n');
 }
 
-/** The value to the place of the second digit of its standard uncertainty. */
+/** The value to the place of the second digit of its standard uncertainty; five digits where that is none. */
 function line(value: number, estimate: Estimate | null, unit: string): string {
   const u = estimate?.standardUncertainty;
-  if (u === undefined || !(u > 0)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
+  if (u === undefined || isNegligible(u, value)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
   const { value: printed, uncertainty, power } = toOnePlace(value, u);
   return `${printed}${power} ± ${uncertainty}${power} ${unit}`.trimEnd();
 }

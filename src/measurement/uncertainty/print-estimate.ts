@@ -29,7 +29,8 @@ export function printEstimate(estimate: Estimate, unit = ''): string {
 }
 
 /**
- * A result with its expanded uncertainty to two digits, the value to the same place, the coverage factor and the level.
+ * A result with its expanded uncertainty to two digits, the value to the same place, the coverage factor and the level. One
+ * whose inputs have no uncertainty says so, to ten digits.
  *
  * @param unit - written after the numbers; none if left out
  * @throws InputError that lists every fault
@@ -52,6 +53,7 @@ export function printResult(result: UncertaintyBudget, unit = ''): string {
   const after = readUnit(unit, faults);
   faults.done();
   const { value: printed, uncertainty, power } = toOnePlace(value, expanded);
+  if (expanded === 0) return `${printed}${after}, no uncertainty given`;
   const percent = Number((100 * level).toPrecision(6));
   return `(${printed} ± ${uncertainty})${power}${after}, k = ${k.toPrecision(2)} for ${percent} %`;
 }

@@ -10,8 +10,23 @@ test.each([
   [-0.0004, 0.02, '0.000, standard uncertainty 0.020'],
   [0, 0.5, '0.00, standard uncertainty 0.50'],
   [3.25, 0, '3.25, standard uncertainty 0'],
+  [0.9499129687500001, 0, '0.9499129688, standard uncertainty 0'],
+  [1.7926642292723198, 7.34e-18, '1.792664229, standard uncertainty 7.3e-18'],
 ])('%s with u = %s is printed as %s', (value, standardUncertainty, printed) => {
   expect(printEstimate({ value, standardUncertainty, degreesOfFreedom: null })).toBe(printed);
+});
+
+test('a result of inputs without uncertainty says so', () => {
+  const result = {
+    value: 0.9499129687500001,
+    standardUncertainty: 0,
+    degreesOfFreedom: null,
+    level: 0.95,
+    coverageFactor: 1.96,
+    expandedUncertainty: 0,
+    contributions: [],
+  };
+  expect(printResult(result, 'g/g')).toBe('0.9499129688 g/g, no uncertainty given');
 });
 
 test('a result names its coverage factor and its level', () => {
