@@ -55,18 +55,21 @@ const most = 10;
 
 /** Reads a list of free parameters, each there once. @internal */
 export function readFree(value: unknown, path: string, faults: Faults): readonly FreeParameter[] {
+  const before = faults.count;
   const items = faults.list(value, path, `a list of what is free: ${what}`, 1, most);
   const free = items.map((item, k) => readOne(item, `${path}[${k}]`, faults));
   const keys = free.map((each) => JSON.stringify(each));
   const twice = keys.findIndex((key, k) => keys.indexOf(key) < k);
-  if (twice >= 0) faults.add('conflict', `${path}[${twice}]`, 'each parameter once', items[twice]);
+  if (faults.count === before && twice >= 0)
+    faults.add('conflict', `${path}[${twice}]`, 'each parameter once', items[twice]);
   return free;
 }
 
 function readOne(value: unknown, path: string, faults: Faults): FreeParameter {
   if (typeof value === 'string' || value === undefined) {
     const known = named.find((each) => each === value);
-    if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, what, value);
+    const wanted = value === 'airBubble' ? '{ airBubbleAfter: mL }, the volume at which it left' : what;
+    if (!known) faults.add(value === undefined ? 'missing' : 'out-of-range', path, wanted, value);
     return known ?? 'sampleAmount';
   }
   const kinds = [['amountOf'], ['airBubbleAfter'], ['pKa', 'step']];

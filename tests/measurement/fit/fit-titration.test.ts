@@ -315,6 +315,12 @@ describe('what a fit says of itself', () => {
     expect(notes.join()).toContain('These readings do not determine this: offset of the probe.');
   });
 
+  test('prints no digits that are rounding alone', () => {
+    const exact = fitTitration(readingsOf(titration, steps(50)), { titration, free: ['sampleAmount'] });
+    expect(`${exact}`).toContain('\n  2.0000 mmol  amount of sample');
+    expect(`${exact}`).not.toMatch(/\d{8}/);
+  });
+
   test('says that copies of one reading show no scatter', () => {
     const copies = { mL: [5, 5], pH: [9.9, 9.9], notes: [] };
     const noted = (scatter: 'known' | 'estimated') =>
@@ -458,6 +464,16 @@ describe('fitTitration says what is wrong', () => {
       path: 'options.scatter',
     },
   ])('$what', ({ options, path }) => expect(faults({ titration, ...options })).toContain(path));
+
+  test('names that there are none of, each once, and what a bubble needs', () => {
+    const free = ['sampleAmount', 'airBubble', 'x'] as never;
+    const listed = faultsOf(() => fitTitration(readings, { titration, free }));
+    expect(listed.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      'out-of-range options.free[1]',
+      'out-of-range options.free[2]',
+    ]);
+    expect(listed[0]?.expected).toBe('{ airBubbleAfter: mL }, the volume at which it left');
+  });
 
   test('too few readings', () => {
     const few = readingsOf(titration, [1, 2]);
