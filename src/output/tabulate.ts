@@ -8,7 +8,8 @@ import { readSize, readTable, type TableColumn } from './read-table.js';
  * where there is no value. The headings are the keys, where columns bring none of their own.
  *
  * @param table - a list of rows, such as `titration.equivalencePoints`, or a result in columns, such as a curve
- * @param columns - the keys to print, in order; each with its number of decimals, 0 to 15, or `'text'`
+ * @param columns - the keys to print, in order; each with its number of decimals, 0 to 15, or `'text'`; left
+ *   out, all numbers and texts of the rows, to the digits that are usual
  * @throws InputError that lists every fault
  * @example
  * ```ts
@@ -29,10 +30,10 @@ import { readSize, readTable, type TableColumn } from './read-table.js';
  */
 export function tabulate<const Table extends object>(
   table: Table,
-  columns: ColumnFormats<RowIn<Table>>,
+  columns?: ColumnFormats<RowIn<Table>>,
 ): string {
   const faults = new Faults('tabulate');
-  const printed = readTable(table, columns ?? null, faults).map(printColumn);
+  const printed = readTable(table, columns, faults).map(printColumn);
   const lines = printed[0]?.texts.length ?? 0;
   readSize(lines * printed.reduce((all, { width }) => all + width + 2, 0), faults);
   faults.done();

@@ -68,6 +68,9 @@ describe('a table', () => {
     expect(listed(() => tabulate([{ mL: Number.NaN }], { mL: 1 }))).toEqual(['not-finite table[0].mL']);
   });
 
+  test('without columns prints what csvOf takes then', () =>
+    expect(tabulate([{ mL: 9.5, pH: 6.254, of: 'first' }])).toBe('  mL    pH  of\n9.50  6.25  first'));
+
   test('prints a dash for a key that holds nothing in any row', () =>
     expect(tabulate([{ mL: 1, note: undefined }], { mL: 0, note: 'text' })).toBe('mL  note\n 1  –'));
 
