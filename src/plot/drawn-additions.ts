@@ -10,6 +10,8 @@ export type DrawnAdditions =
   | { readonly every: number; readonly upTo: number; readonly volumes?: never }
   | { readonly volumes: ArrayLike<number>; readonly every?: never; readonly upTo?: never };
 
+const path = 'options.additions';
+
 /** Reads the additions that are drawn as dots, noting every fault: running totals in order; null where there are none. @internal */
 export function readDrawnAdditions(
   value: unknown,
@@ -18,18 +20,18 @@ export function readDrawnAdditions(
 ): readonly number[] | null {
   if (value === undefined) return null;
   const before = faults.count;
-  const read = readAdditions(value, faults);
+  const read = readAdditions(value, faults, path);
   if (read.maxStep !== undefined)
     faults.add(
       'conflict',
-      'additions.maxStep',
+      `${path}.maxStep`,
       'additions as one makes them, { every, upTo } or { volumes }',
       read.maxStep,
     );
   if (faults.count > before || read.maxStep !== undefined) return null;
   const count = read.volumes ? read.volumes.length : read.upTo / read.every + 1;
   if (!(count >= 1 && count <= plotLimits.points)) {
-    faults.add('out-of-range', 'additions', `1 to ${plotLimits.points} additions`, value, `${count} of them`);
+    faults.add('out-of-range', path, `1 to ${plotLimits.points} additions`, value, `${count} of them`);
     return null;
   }
   const volumes = read.volumes
@@ -37,7 +39,7 @@ export function readDrawnAdditions(
     : equalAdditions(read.every, read.upTo);
   const last = volumes.at(-1) as number;
   if (upTo !== null && last > upTo)
-    faults.add('conflict', 'additions', `no addition beyond options.upTo, ${upTo} mL`, last);
+    faults.add('conflict', path, `no addition beyond options.upTo, ${upTo} mL`, last);
   return volumes;
 }
 

@@ -34,46 +34,46 @@ export type Additions =
   | { readonly maxStep: number; readonly upTo: number; readonly every?: never; readonly volumes?: never };
 
 /** Reads additions from a caller's value, noting every fault. @internal */
-export function readAdditions(value: unknown, faults: Faults): Additions {
+export function readAdditions(value: unknown, faults: Faults, path = 'additions'): Additions {
   const what = 'additions { every, upTo }, { volumes } or { maxStep, upTo }';
-  const unread = faults.object(value, 'additions', what, ['every', 'volumes', 'maxStep', 'upTo']);
+  const unread = faults.object(value, path, what, ['every', 'volumes', 'maxStep', 'upTo']);
   const given = (['every', 'volumes', 'maxStep'] as const).filter((key) => unread[key] !== undefined);
-  if (given.length > 1) faults.add('conflict', 'additions', what, unread, `given as ${given.join(' and ')}`);
+  if (given.length > 1) faults.add('conflict', path, what, unread, `given as ${given.join(' and ')}`);
   if (given.length === 0) {
-    faults.add('missing', 'additions', what, undefined, 'without every, volumes or maxStep');
-    if (unread.upTo !== undefined) readUpTo(unread.upTo, faults);
+    faults.add('missing', path, what, undefined, 'without every, volumes or maxStep');
+    if (unread.upTo !== undefined) readUpTo(unread.upTo, path, faults);
     return { volumes: [] };
   }
   if (given[0] === 'volumes') {
     if (unread.upTo !== undefined)
-      faults.add('conflict', 'additions.upTo', 'no upTo beside volumes', unread.upTo);
-    return { volumes: readVolumes(unread.volumes, 'additions.volumes', faults) };
+      faults.add('conflict', `${path}.upTo`, 'no upTo beside volumes', unread.upTo);
+    return { volumes: readVolumes(unread.volumes, `${path}.volumes`, faults) };
   }
   const before = faults.count;
-  const upTo = readUpTo(unread.upTo, faults);
+  const upTo = readUpTo(unread.upTo, path, faults);
   if (given[0] === 'maxStep') {
-    const maxStep = faults.number(unread.maxStep, 'additions.maxStep', 'a step in pH', {
+    const maxStep = faults.number(unread.maxStep, `${path}.maxStep`, 'a step in pH', {
       from: 1e-5,
       to: 20,
     });
     return { maxStep, upTo };
   }
-  const every = faults.number(unread.every, 'additions.every', 'a volume in mL', {
+  const every = faults.number(unread.every, `${path}.every`, 'a volume in mL', {
     above: 0,
     to: titrationLimits.mL,
   });
   if (faults.count === before && upTo / every > titrationLimits.points)
     faults.add(
       'out-of-range',
-      'additions.every',
+      `${path}.every`,
       `steps that make at most ${plainly(titrationLimits.points)} points`,
       unread.every,
     );
   return { every, upTo };
 }
 
-const readUpTo = (value: unknown, faults: Faults): number =>
-  faults.number(value, 'additions.upTo', 'a volume in mL', { above: 0, to: titrationLimits.mL });
+const readUpTo = (value: unknown, path: string, faults: Faults): number =>
+  faults.number(value, `${path}.upTo`, 'a volume in mL', { above: 0, to: titrationLimits.mL });
 
 /** Reads running totals, mL, from a list or a typed array. @internal */
 export function readVolumes(value: unknown, path: string, faults: Faults): ArrayLike<number> {
