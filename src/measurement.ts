@@ -55,12 +55,8 @@ export type {
 
 // What does a class practise on?
 export type { BenchFault, BenchFaultKind } from './measurement/practice/bench-fault.js';
-export {
-  type Grade,
-  type GradedItem,
-  type GradeOptions,
-  gradeAnswer,
-} from './measurement/practice/grade-answer.js';
+export type { Grade, GradedItem } from './measurement/practice/grade.js';
+export { type GradeOptions, gradeAnswer } from './measurement/practice/grade-answer.js';
 export type { PracticeAnswer, PracticeKey } from './measurement/practice/practice-key.js';
 export { type PracticeOptions, practiceDefaults } from './measurement/practice/practice-options.js';
 export type { ReadingNoise } from './measurement/practice/reading-errors.js';

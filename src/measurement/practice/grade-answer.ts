@@ -1,5 +1,6 @@
 import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
+import type { Grade, GradedItem } from './grade.js';
 import { judgeFaults } from './judge-faults.js';
 import { bestOf, type Judged, judgeNumber } from './judge-number.js';
 import type { PracticeAnswer, PracticeKey } from './practice-key.js';
@@ -19,23 +20,6 @@ export interface GradeOptions {
   readonly tolerance?: { readonly mL?: number; readonly percent?: number };
   /** Points for all end points together, for all amounts and for the faults; 0 for what was not asked. */
   readonly points?: { readonly endpoints?: number; readonly mmol?: number; readonly faults?: number };
-}
-
-/** One question of an answer that has been graded. */
-export interface GradedItem {
-  readonly item: 'endpoint' | 'mmol' | 'faults';
-  readonly points: number;
-  readonly of: number;
-  /** Why, in a sentence. */
-  readonly words: string;
-}
-
-/** What an answer gets. Plain data: it survives JSON. */
-export interface Grade {
-  readonly points: number;
-  /** The points that there are. */
-  readonly of: number;
-  readonly items: readonly GradedItem[];
 }
 
 /**

@@ -1,5 +1,5 @@
 import { fourDigits } from '../../print-number.js';
-import type { Grade } from './grade-answer.js';
+import type { Grade } from './grade.js';
 
 /** The points, and each question with its own, a line each. @internal */
 export const viewGrade = ({ points, of, items }: Grade): string =>
