@@ -64,9 +64,11 @@ export { type PracticeData, simulateReadings } from './measurement/practice/simu
 
 // What went wrong at the bench?
 export type { CalledEndpoint } from './measurement/diagnosis/called-endpoint.js';
-export { type DiagnosisOptions, diagnose, diagnosisDefaults } from './measurement/diagnosis/diagnose.js';
+export { diagnose } from './measurement/diagnosis/diagnose.js';
+
 export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
-export type { Explanation } from './measurement/diagnosis/explanations.js';
+export { diagnosisDefaults, type DiagnosisOptions } from './measurement/diagnosis/diagnosis-options.js';
+export type { Explanation, FaultSize } from './measurement/diagnosis/explanations.js';
 
 export type { LongWork } from './measurement/long-work.js';
 

@@ -362,6 +362,7 @@ const surface: Record<string, readonly string[]> = {
     'type Endpoints',
     'type Estimate',
     'type Explanation',
+    'type FaultSize',
     'type FitOptions',
     'type FittedEquivalencePoint',
     'type FittedParameter',

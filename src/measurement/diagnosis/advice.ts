@@ -1,18 +1,42 @@
 import type { BenchFaultKind } from '../practice/bench-fault.js';
 
-/** What to do about a fault. @internal */
-export interface Advice {
+/** What to do about a fault. */
+interface Advice {
   /** A measurement that tells this fault from others. */
   readonly check: string;
   /** What to do next time, or with these readings. */
   readonly remedy: string;
 }
 
-/** Common practice, in words of this package. @internal */
-export const advice: Readonly<Record<BenchFaultKind, Advice>> = {
+/** What to do about a fault; carbon dioxide takes part in a titration by acid in another way. @internal */
+export const adviceOn = (kind: BenchFaultKind, hasBasicTitrant: boolean): Advice =>
+  (hasBasicTitrant ? undefined : byAcid[kind]) ?? advice[kind];
+
+/**
+ * Dissolved carbon dioxide beside carbonate is hydrogencarbonate. Water in equilibrium with air holds 0.000014 mol/L at
+ * 25 °C: 4.2e-4 atm times the Henry constant in use (Plummer and Busenberg 1982).
+ */
+const byAcid: Partial<Readonly<Record<BenchFaultKind, Advice>>> = {
+  carbonDioxideInFlask: {
+    check:
+      'Titrate the same water alone with base to pH 8.3, or compare the end points: with hydrogencarbonate in the sample or carbon dioxide in the water, the second volume is more than twice the first.',
+    remedy:
+      'Use water that was freshly boiled and cooled. Water in air holds about 0.00001 mol/L of carbon dioxide: much more than that is hydrogencarbonate in the sample.',
+  },
+  carbonDioxideInTitrant: {
+    check: 'Titrate again with acid made from freshly boiled water, and compare.',
+    remedy:
+      'Make the titrant from water that was freshly boiled and cooled. Acid in air holds about 0.00001 mol/L of carbon dioxide: much more than that has another cause.',
+  },
+};
+
+/** Common practice, in words of this package. */
+const advice: Readonly<Record<BenchFaultKind, Advice>> = {
   sampleAmount: {
-    check: 'Weigh or pipette the sample again and titrate that.',
-    remedy: 'Trust the titration for the amount if the titrant was standardised.',
+    check:
+      'Titrate a second portion of another size: the same ratio again is the titrant or a content other than assumed, another ratio is the weighing.',
+    remedy:
+      'Trust the titration for the amount if the titrant was standardised. If the amount is what you are looking for, ask again with a wider sampleTolerance.',
   },
   titrantConcentration: {
     check: 'Standardise the titrant against a primary standard.',
@@ -31,7 +55,7 @@ export const advice: Readonly<Record<BenchFaultKind, Advice>> = {
     remedy: 'Go to single drops in time.',
   },
   readTooSoon: {
-    check: 'Watch one reading beyond the steep part for a minute.',
+    check: 'Watch one reading for a minute, right after a large change in pH.',
     remedy: 'Stir 10 to 15 s and wait until the reading stands.',
   },
   probeSlope: {

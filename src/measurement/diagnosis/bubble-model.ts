@@ -1,33 +1,64 @@
 import { numberAt } from '../../solver/number-at.js';
 import { type Case, type FittedModel, fittedModel } from './fitted-model.js';
 
+/** A bubble at its best place. @internal */
+export interface FittedBubble {
+  readonly kind: 'airBubble' | 'initialReading';
+  readonly model: FittedModel;
+  /** mL, read when it left. */
+  readonly after: number;
+}
+
 /**
- * A bubble may leave after any reading but the last: some places evenly over the readings first, then about the best of
- * them in steps halved until they are one reading.
+ * A bubble may leave after any reading but the last: some places evenly over the readings first, then about the best two
+ * of them in steps halved until they are one reading. One that left after a total of zero looks as an initial reading does that
+ * was subtracted from the first total alone, so then both are there.
  *
  * @internal
  */
-export function bubbleModel(about: Case): FittedModel {
+export function bubbleModel(about: Case): readonly FittedBubble[] {
   const { mL } = about.readings;
   const last = mL.length - 2;
   const tried = new Map<number, FittedModel>();
   const at = (k: number): FittedModel => {
-    const free = { airBubbleAfter: numberAt(mL, k) };
-    const known = tried.get(k) ?? fittedModel(about, { free, startsFrom: () => [usualBubble] });
+    const free = { airBubbleAfter: numberAt(mL, k) } as const;
+    const known = tried.get(k) ?? fittedModel(about, { free, limits, startsFrom: () => [usualBubble] });
     tried.set(k, known);
     return known;
   };
-  let step = Math.max(1, Math.round(last / places));
-  let best = 0;
-  for (let k = step; k <= last; k += step) if (at(k).sum < at(best).sum) best = k;
-  while (step > 1) {
-    step = Math.ceil(step / 2);
-    for (const k of [best - step, best + step]) if (k >= 0 && k <= last && at(k).sum < at(best).sum) best = k;
-  }
-  return at(best);
+  const sumAt = (k: number) => at(k).sum;
+  const step = Math.max(1, Math.round(last / places));
+  const coarse = [0, ...Array.from({ length: Math.floor(last / step) }, (_, k) => (k + 1) * step)];
+  const [one = 0, other = one] = coarse.toSorted((a, b) => sumAt(a) - sumAt(b));
+  const best = leastOf(
+    [one, other].map((from) => refined(from, step, last, sumAt)),
+    sumAt,
+  );
+  const [model, after] = [at(best), numberAt(mL, best)];
+  const bubble = { kind: 'airBubble', model, after } as const;
+  return after === 0 ? [bubble, { ...bubble, kind: 'initialReading' }] : [bubble];
 }
 
+/** The best place about another, in steps halved until they are one reading. */
+function refined(from: number, coarse: number, last: number, sumAt: (k: number) => number): number {
+  let best = from;
+  for (let step = coarse; step > 1; ) {
+    step = Math.ceil(step / 2);
+    best = leastOf(
+      [best, best - step, best + step].filter((k) => k >= 0 && k <= last),
+      sumAt,
+    );
+  }
+  return best;
+}
+
+const leastOf = (places: readonly number[], sumAt: (k: number) => number): number =>
+  places.reduce((least, k) => (sumAt(k) < sumAt(least) ? k : least));
+
 const places = 12;
+
+/** mL: no tip holds more. */
+const limits = () => ({ from: 0, to: 10 });
 
 /** mL, where a search for the size starts. */
 const usualBubble = 0.4;

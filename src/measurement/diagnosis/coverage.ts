@@ -7,6 +7,7 @@ const coarse = 0.5;
 
 /** Notes on how the readings lie about the equivalence points. @internal */
 export function coverageNotes({ mL }: Readings, points: readonly EquivalencePoint[]): readonly string[] {
+  if (mL.some((volume, k) => k > 0 && volume < numberAt(mL, k - 1))) return []; // no running totals
   const last = mL.at(-1) ?? 0;
   return points.flatMap(({ mL: at, reaction }) => {
     if (at > last)

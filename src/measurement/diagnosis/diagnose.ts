@@ -1,48 +1,33 @@
-import { frozen } from '../../frozen.js';
+import { isIdealLaw } from '../../equilibrium/activity/laws.js';
 import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
+import { toDigits } from '../../print-number.js';
 import { makeTitration } from '../../titration/make-titration.js';
-import { readSetup } from '../../titration/read-setup.js';
 import type { Titration } from '../../titration/titration.js';
-import { readFixedCarbonDioxide } from '../fit/fit-options.js';
-import { practiceDefaults } from '../practice/practice-options.js';
-import { readReadingColumns } from '../read-reading-columns.js';
-import { type ReadingUncertainty, readReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 import { calledEndpoint } from './called-endpoint.js';
 import { coverageNotes } from './coverage.js';
 import type { Diagnosis } from './diagnosis.js';
-import { strongEvidence } from './evidence.js';
+import { type DiagnosisOptions, readDiagnosed } from './diagnosis-options.js';
+import { largestScatter, strongEvidence } from './evidence.js';
 import { type Explanation, explanationsOf } from './explanations.js';
-import type { Case } from './fitted-model.js';
 import { viewDiagnosis } from './view-diagnosis.js';
-
-/** What a diagnosis takes for granted. */
-export interface DiagnosisOptions {
-  /** Standard uncertainties of one pH and of one volume, mL; `practiceDefaults.noise` if left out. */
-  readonly uncertainty?: ReadingUncertainty;
-  /** By which share the sample may differ from what is stated without being wrong; 0.02 if left out. */
-  readonly sampleTolerance?: number;
-  /** mL, where the end point was called at the bench, as a total like those of the readings; not judged if left out. */
-  readonly endpoint?: number;
-}
-
-/** An amount of sample that is off by less is no fault: common practice for a weighed sample of a commercial product. */
-export const diagnosisDefaults = /*#__PURE__*/ frozen({ sampleTolerance: 0.02 } as const);
 
 /**
  * What went wrong at the bench, from the readings and the titration as it was meant.
  *
  * Each fault is a small model: the predicted curve with one number free, or two for a bubble, fitted by `fitTitration`'s
- * method. As explanations of the readings they are ranked by the Bayesian information criterion beside that of a sound
- * bench; the evidence is the difference. Below 6 the readings look sound; explanations within 6 of the best cannot be told
- * apart by these readings, and `check` says what would.
+ * method; amount of sample, offset and slope of the probe are free within their tolerances. As explanations of the readings
+ * the faults are ranked by the Bayesian information criterion beside that of a sound bench; the evidence is the difference.
+ * Below 6 the readings look sound; explanations within 6 of the best cannot be told apart by these readings, and `check`
+ * says what would. Where the readings scatter about the best of all more than twice as much as their uncertainty lets
+ * expect, the verdict is `unexplained`.
  *
  * With `endpoint`, the volume at which the end point was called, it says by how much that was overshot: how far it lies from
  * the equivalence point of the curve that explains the readings best.
  *
- * One fault at a time: two at once come as the one that explains most. How often it is right on simulated readings stands
- * in docs/guides/diagnosis.md.
+ * One fault at a time: two at once come as the one that explains most, or as `unexplained`. How often it is right on
+ * simulated readings stands in docs/guides/diagnosis.md.
  *
  * @param readings - at least eight, as they were written down
  * @param titration - as it was meant; neither boiled out nor giving off its carbon dioxide
@@ -67,58 +52,42 @@ export function diagnose(
   options: DiagnosisOptions = {},
 ): Diagnosis {
   const faults = new Faults('diagnose');
-  const { about, endpoint } = readCase(readings, titration, options, faults);
+  const { about, endpoint } = readDiagnosed(readings, titration, options, faults);
   faults.done();
-  const { sound: soundModel, ranked } = explanationsOf(about);
+  const { sound, ranked } = explanationsOf(about);
   const explanations = ranked.map(({ explanation }) => explanation);
   const best = explanations[0];
-  const sound = !best || best.evidence < strongEvidence;
-  const likely = sound
+  const isSound = !best || best.evidence < strongEvidence;
+  const likely = isSound
     ? []
     : explanations.filter(({ evidence }) => best.evidence - evidence < strongEvidence);
+  const model = (isSound ? null : ranked[0]?.model) ?? sound;
+  const isExplained = model.scatter <= largestScatter;
+  const verdict = !isExplained ? 'unexplained' : isSound ? 'sound' : 'fault';
   const diagnosis: Diagnosis = {
-    verdict: sound ? 'sound' : 'fault',
-    sentence: sentenceOn(likely),
+    verdict,
+    sentence: isExplained ? sentenceOn(likely) : sentenceUnexplained(model.scatter, likely),
     likely,
+    scatter: model.scatter,
     explanations,
-    endpoint:
-      endpoint === undefined
-        ? null
-        : calledEndpoint(endpoint, (sound ? null : ranked[0]?.model) ?? soundModel, about),
-    notes: coverageNotes(about.readings, makeTitration(about.setup).equivalencePoints),
+    endpoint: endpoint === undefined ? null : calledEndpoint(endpoint, model, about),
+    notes: [
+      ...coverageNotes(about.readings, makeTitration(about.setup).equivalencePoints),
+      ...(verdict !== 'sound' && isIdealLaw(about.setup.inUse.activity) ? [noteOnActivity] : []),
+    ],
   };
   return frozenWithView(diagnosis, viewDiagnosis);
 }
 
-function readCase(readings: unknown, titration: unknown, options: unknown, faults: Faults) {
-  const given = readReadingColumns(readings, 'readings', faults, { least: 8, rising: false });
-  const asked = faults.object(titration, 'titration', 'a titration as titrate returns it');
-  const setup = readSetup(asked.setup, 'titration.setup', faults);
-  readFixedCarbonDioxide(setup, 'titration.setup', faults);
-  const unread = faults.object(options, 'options', 'options', ['uncertainty', 'sampleTolerance', 'endpoint']);
-  const {
-    uncertainty = practiceDefaults.noise,
-    sampleTolerance = diagnosisDefaults.sampleTolerance,
-    endpoint,
-  } = unread;
-  const [share, volume] = [
-    { from: 0, to: 0.5 },
-    { from: 0, to: 1e6 },
-  ];
-  const about: Case = {
-    readings: given,
-    setup,
-    uncertainty: readReadingUncertainty(uncertainty, 'options.uncertainty', faults),
-    sampleTolerance: faults.number(
-      sampleTolerance,
-      'options.sampleTolerance',
-      'a share of the sample',
-      share,
-    ),
-  };
-  const called =
-    endpoint === undefined ? endpoint : faults.number(endpoint, 'options.endpoint', 'a volume in mL', volume);
-  return { about, endpoint: called };
+const noteOnActivity =
+  'This titration is ideal. In a real solution activity looks like a fault, mostly of the probe: for readings from a bench ask again under conditions: { activity: davies }.';
+
+function sentenceUnexplained(scatter: number, likely: readonly Explanation[]): string {
+  const nearest = likely[0] ? `, even with what comes nearest, ${likely[0].words}` : '';
+  return (
+    `No single fault explains these readings: they scatter ${toDigits(scatter, 2)} times as much as their uncertainty lets expect` +
+    `${nearest}. Check that sample, titrant and model of activity are those of this bench, and mend one fault after the other.`
+  );
 }
 
 function sentenceOn(likely: readonly Explanation[]): string {

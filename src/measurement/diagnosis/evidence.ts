@@ -14,6 +14,15 @@ export const bicOf = (sum: number, readings: number, free: number): number =>
   readings * Math.log(Math.max(sum / readings, 0.01)) + free * Math.log(readings);
 
 /**
+ * The scatter, √(S/(n − k)) in standard uncertainties of a reading, above which a model does not explain the readings: twice
+ * what was stated is more than a cautious statement leaves open (common practice; eight readings scatter as much by chance
+ * once in ten thousand times).
+ *
+ * @internal
+ */
+export const largestScatter = 2;
+
+/**
  * Evidence above which one model is preferred. R. E. Kass, A. E. Raftery, J. Am. Statist. Assoc. 90, 773–795 (1995),
  * doi:10.1080/01621459.1995.10476572, from memory: 2 to 6 positive, 6 to 10 strong, more very strong.
  *

@@ -1,13 +1,26 @@
 import { capitalised } from '../../capitalised.js';
+import { pHOf } from '../../equilibrium/ph-of.js';
 import { toDigits } from '../../print-number.js';
-import { isOfIncrements, totalsOfIncrements } from '../increments.js';
+import { numberAt } from '../../solver/number-at.js';
+import { totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
-import { advice } from './advice.js';
+import { adviceOn } from './advice.js';
 import { bubbleModel } from './bubble-model.js';
 import { bicOf } from './evidence.js';
 import { type FaultModel, faultModels } from './fault-models.js';
 import { type Case, type FittedModel, fittedModel } from './fitted-model.js';
+
+/** How large a fault is. */
+export interface FaultSize {
+  /** As `BenchFault` gives it. */
+  readonly value: number;
+  /** Null where these readings do not determine it. */
+  readonly standardUncertainty: number | null;
+  readonly unit: string;
+  /** Of an air bubble: mL read when it left, to give `fitTitration` as `airBubbleAfter`. */
+  readonly after?: number;
+}
 
 /** A fault that may explain the readings, and how well it does. */
 export interface Explanation {
@@ -16,12 +29,10 @@ export interface Explanation {
   readonly words: string;
   /** Over a sound bench, by the Bayesian information criterion: 6 is strong, 10 very strong. */
   readonly evidence: number;
-  /** How large the fault would be, as `BenchFault` gives sizes; null where it has none. */
-  readonly size: {
-    readonly value: number;
-    readonly standardUncertainty: number | null;
-    readonly unit: string;
-  } | null;
+  /** How far the readings lie from it, in their standard uncertainties: about 1 where it explains them fully. */
+  readonly scatter: number;
+  /** Null where the fault has none. */
+  readonly size: FaultSize | null;
   /** What it is, with its size. */
   readonly sentence: string;
   /** A measurement that would tell it from others. */
@@ -36,52 +47,70 @@ export interface Fitted {
   readonly ranked: readonly { readonly explanation: Explanation; readonly model: FittedModel }[];
 }
 
-/** Fits everything that may explain the readings. @internal */
+/** Fits everything that may explain the readings; a fault whose search ends at its limit is left out. @internal */
 export function explanationsOf(about: Case): Fitted {
-  const { readings, sampleTolerance } = about;
-  const count = readings.mL.length;
-  const known = sampleTolerance > 0 ? 1 : 0; // what a sound bench leaves free
+  const { readings } = about;
   const sound = fittedModel(about, null);
-  const bicOfSound = bicOf(sound.sum, count, known);
-  const judged = (kind: BenchFaultKind, model: FittedModel, free: number, size: Explanation['size']) => ({
-    explanation: explanationOf(kind, bicOfSound - bicOf(model.sum, count, known + free), size),
-    model,
-  });
-  if (isOfIncrements(readings.mL)) {
-    const mL = totalsOfIncrements(readings.mL);
-    const total = fittedModel({ ...about, readings: { ...readings, mL } }, null);
-    return { sound, ranked: [judged('incrementsAsTotals', total, 0, null)] };
-  }
-  const bubble = bubbleModel(about);
+  const known = sound.found.parameters.length; // what a sound bench leaves free
+  const bic = ({ sum }: FittedModel, free: number) => bicOf(sum, readings.mL.length, known + free);
+  const basic = hasBasicTitrant(about);
+  const judged = (kind: BenchFaultKind, model: FittedModel, free: number, size: FaultSize | null) => {
+    const { words } = benchEffects[kind];
+    const explanation: Explanation = {
+      kind,
+      words,
+      evidence: bic(sound, 0) - bic(model, free),
+      scatter: model.scatter,
+      size,
+      sentence: sentenceOf(words, size),
+      ...adviceOn(kind, basic),
+    };
+    return { explanation, model };
+  };
+  const totals = { ...about, readings: { ...readings, mL: totalsOfIncrements(readings.mL) } };
   const ranked = [
+    ...(mayBeIncrements(readings.mL)
+      ? [judged('incrementsAsTotals', fittedModel(totals, null), 0, null)]
+      : []),
     ...faultModels
       .filter((model) => isPossible(model, about))
       .map((model) => {
-        const { kind, startsFrom } = model;
-        const fitted = fittedModel(about, { free: kind, startsFrom });
-        return judged(kind, fitted, 1, sizeOf(model, fitted));
+        const fitted = fittedModel(about, { ...model, free: model.kind });
+        return judged(model.kind, fitted, 1, sizeOf(model, fitted));
       }),
-    judged('airBubble', bubble, 2, {
-      value: bubble.value,
-      standardUncertainty: bubble.deviation,
-      unit: 'mL',
+    ...bubbleModel(about).map(({ kind, model, after }) => {
+      const size = { value: model.value, standardUncertainty: model.deviation, unit: 'mL' };
+      return judged(kind, model, 2, kind === 'airBubble' ? { ...size, after } : size);
     }),
-  ].sort((a, b) => b.explanation.evidence - a.explanation.evidence);
-  return { sound, ranked };
+  ];
+  return {
+    sound,
+    ranked: ranked
+      .filter(({ model }) => !model.isAtLimit)
+      .sort((a, b) => b.explanation.evidence - a.explanation.evidence),
+  };
 }
 
-/** A burette that was read as zero has nothing to subtract; free carbon dioxide has no place where the air gives it. */
+/** Running totals rise. Two readings at one volume do not, and are told from increments by the fit. */
+const mayBeIncrements = (mL: readonly number[]): boolean =>
+  mL.every((volume) => volume >= 0) && mL.some((volume, k) => k > 0 && volume <= numberAt(mL, k - 1));
+
+const hasBasicTitrant = ({ setup: { titrant, inUse } }: Case): boolean => pHOf(titrant, inUse.given) > 7;
+
+/**
+ * Whether a fault can be there: a burette that was read as zero has nothing to subtract (but see `bubbleModel`), free carbon
+ * dioxide has no place where the air gives it.
+ */
 function isPossible({ kind }: FaultModel, { readings, setup }: Case): boolean {
+  const isOpen = setup.inUse.carbonDioxide !== null;
   if (kind === 'initialReading') return !readings.mL.includes(0);
-  if (kind === 'carbonDioxideInFlask' || kind === 'carbonDioxideInTitrant') return !setup.inUse.carbonDioxide;
-  const { contents } = kind === 'titrantConcentration' ? setup.titrant : setup.analyte;
-  return kind !== 'sampleAmount' && kind !== 'titrantConcentration'
-    ? true
-    : contents.some(({ mmol }) => mmol > 0);
+  if (kind === 'carbonDioxideInFlask' || kind === 'carbonDioxideInTitrant') return !isOpen;
+  if (kind === 'titrantConcentration') return setup.titrant.contents.some(({ mmol }) => mmol > 0);
+  return kind !== 'sampleAmount' || setup.analyte.contents.some(({ mmol }) => mmol > 0);
 }
 
 /** Null where the parameter stands for no size: nothing left to come is a wait without end. */
-function sizeOf({ sizeOf: size, unit }: FaultModel, fitted: FittedModel): Explanation['size'] {
+function sizeOf({ sizeOf: size, unit }: FaultModel, fitted: FittedModel): FaultSize | null {
   const { value, expected, deviation } = fitted;
   const found = size(value, expected);
   if (!Number.isFinite(found)) return null;
@@ -93,12 +122,10 @@ function sizeOf({ sizeOf: size, unit }: FaultModel, fitted: FittedModel): Explan
   };
 }
 
-function explanationOf(kind: BenchFaultKind, evidence: number, size: Explanation['size']): Explanation {
-  const { words } = benchEffects[kind];
-  return { kind, words, evidence, size, sentence: sentenceOf(words, size), ...advice[kind] };
-}
-
-function sentenceOf(words: string, size: Explanation['size']): string {
-  const name = capitalised(words);
-  return size ? `${name}: ${toDigits(size.value, 3)} ${size.unit}`.trimEnd().concat('.') : `${name}.`;
+function sentenceOf(words: string, size: FaultSize | null): string {
+  if (!size) return `${capitalised(words)}.`;
+  const { value, unit, after } = size;
+  const printed = unit === '%' ? value.toFixed(1) : toDigits(value, 3);
+  const left = after === undefined ? '' : ` after ${toDigits(after, 4)} mL`;
+  return `${capitalised(words)}: ${printed} ${unit}${left}.`;
 }

@@ -15,13 +15,23 @@ export interface Case {
   readonly readings: Readings;
   readonly setup: ReadSetup;
   readonly uncertainty: ReadingUncertainty;
-  /** By which share the sample may differ from what is stated without being wrong. */
-  readonly sampleTolerance: number;
+  readonly tolerance: Tolerance;
 }
 
-/** What is set free for a fault, and where searches for it start. @internal */
+/** How far a sound bench may be from what is stated. @internal */
+export interface Tolerance {
+  /** As a share. */
+  readonly sampleAmount: number;
+  /** In pH. */
+  readonly probeOffset: number;
+  /** In % of the ideal slope. */
+  readonly probeSlope: number;
+}
+
+/** What is set free for a fault, how far, and where searches for it start. @internal */
 interface SetFree {
   readonly free: FreeParameter;
+  readonly limits: (expected: number) => { readonly from: number; readonly to: number };
   readonly startsFrom: (expected: number) => readonly number[];
 }
 
@@ -33,6 +43,8 @@ export interface FittedModel {
   readonly expected: number;
   readonly value: number;
   readonly deviation: number | null;
+  /** Whether the search for it ended at one of its limits. */
+  readonly isAtLimit: boolean;
   readonly chemistry: Chemistry;
   readonly found: FoundFit;
   /** Of all its parameters, before the scatter; null where it has none. */
@@ -62,24 +74,26 @@ export const pointsOfModel = ({
   });
 
 /**
- * Fits the set-up with one parameter free, or none, from several starts, and keeps the nearest. The amount of sample is
- * free within its tolerance, in every model alike, and beyond it where it is the fault.
+ * Fits the set-up with one parameter free, or none, from several starts, and keeps the nearest. Amount of
+ * sample, offset and slope of the probe are free within their tolerances in every model alike, and beyond where one of them
+ * is the fault.
  *
  * @internal
  */
 export function fittedModel(
-  { readings, setup, uncertainty, sampleTolerance }: Case,
+  { readings, setup, uncertainty, tolerance }: Case,
   fault: SetFree | null,
 ): FittedModel {
-  const own = fault ? parametersOf([fault.free], setup) : [];
-  const sample = fault?.free === 'sampleAmount' ? [] : sampleWithin(setup, sampleTolerance);
-  const parameters = [...own, ...sample];
+  const own = fault
+    ? parametersOf([fault.free], setup).map((each) => ({ ...each, ...fault.limits(each.start) }))
+    : [];
+  const parameters = [...own, ...parametersWithin(setup, tolerance, fault?.free)];
   const chemistry = chemistryOf(setup, parameters);
   const usual = parameters.map(({ start }) => start);
   const expected = usual[0] ?? 0;
   const starts = fault ? fault.startsFrom(expected).map((at) => [at, ...usual.slice(1)]) : [usual];
   const searches = starts.map((start) =>
-    searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses }),
+    searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses, worthwhile }),
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
   const scatter = Math.sqrt(best.sum / Math.max(1, readings.mL.length - parameters.length));
@@ -90,6 +104,7 @@ export function fittedModel(
     expected,
     value: fault ? numberAt(best.parameters, 0) : expected,
     deviation: deviation === null ? null : deviation * scatter,
+    isAtLimit: fault !== null && best.atLimit[0] === true,
     chemistry,
     found: best,
     covariance,
@@ -98,7 +113,10 @@ export function fittedModel(
 }
 
 /** A model that takes longer to fit explains nothing. */
-const mostPasses = 40;
+const mostPasses = 15;
+
+/** Of the sum: what a search may leave, far less than the evidence can feel. */
+const worthwhile = 1e-6;
 
 function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonly FitParameter[] {
   const faults = new Faults('diagnose');
@@ -107,11 +125,24 @@ function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonl
   return parameters;
 }
 
-function sampleWithin(setup: ReadSetup, tolerance: number): readonly FitParameter[] {
-  if (tolerance === 0 || !setup.analyte.contents.some(({ mmol }) => mmol > 0)) return [];
-  return parametersOf(['sampleAmount'], setup).map((parameter) => ({
-    ...parameter,
-    from: parameter.start * (1 - tolerance),
-    to: parameter.start * (1 + tolerance),
-  }));
+/** What a sound bench leaves free, but for the one that is the fault. */
+function parametersWithin(
+  setup: ReadSetup,
+  { sampleAmount, probeOffset, probeSlope }: Tolerance,
+  fault: FreeParameter | undefined,
+): readonly FitParameter[] {
+  const holdsSample = setup.analyte.contents.some(({ mmol }) => mmol > 0);
+  const free = [
+    { kind: 'sampleAmount', most: holdsSample ? sampleAmount : 0 },
+    { kind: 'probeOffset', most: probeOffset },
+    { kind: 'probeSlope', most: probeSlope },
+  ] as const;
+  return free
+    .filter(({ kind, most }) => most > 0 && kind !== fault)
+    .flatMap(({ kind, most }) =>
+      parametersOf([kind], setup).map((parameter) => {
+        const width = kind === 'sampleAmount' ? most * parameter.start : most;
+        return { ...parameter, from: parameter.start - width, to: parameter.start + width };
+      }),
+    );
 }

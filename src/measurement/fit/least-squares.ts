@@ -17,6 +17,8 @@ export interface LeastSquaresProblem<At extends Linearised> {
   readonly limits: readonly { readonly from: number; readonly to: number }[];
   /** A sum of squares that counts as none. */
   readonly negligible: number;
+  /** Of S: a gain that is not worth another pass; `lastGain` if left out. */
+  readonly worthwhile?: number;
   readonly mostPasses: number;
 }
 
@@ -46,7 +48,7 @@ type Problem = Pick<LeastSquaresProblem<Linearised>, 'limits'>;
  * λ              falls where a step does what the linear model foretells, rises where S does not fall [2]
  * Limits         a parameter that a step would carry past its limit stops there; one that stands at its limit and would
  *                leave is held for that pass
- * Ends           where the undamped step would lower S by less than `lastGain` of it, or by less than `roundingGain` and
+ * Ends           where the undamped step would lower S by less than `worthwhile` of it, or by less than `roundingGain` and
  *                no step does: that step is then taken; or where S is negligible
  * Invariant      S falls from pass to pass
  * [1] D. W. Marquardt, J. Soc. Indust. Appl. Math. 11, 431–441 (1963), doi:10.1137/0111030
@@ -60,12 +62,13 @@ export function leastSquares<At extends Linearised>(
   let point = pointAt(problem, Float64Array.from(problem.start));
   const lengths = new Float64Array(problem.start.length);
   let damping = firstDamping;
+  const { worthwhile = lastGain } = problem;
   for (let pass = 1; pass <= problem.mostPasses; pass += 1) {
     if (point.sum <= problem.negligible) return resultOf(problem, point, 'converged', pass);
     takeLengths(lengths, point.jacobian);
     const free = freeAt(problem, point);
     const left = stepFrom(point, free, lengths, 0)?.gain ?? Number.POSITIVE_INFINITY;
-    if (left <= lastGain * point.sum)
+    if (left <= worthwhile * point.sum)
       return resultOf(problem, polished(problem, point, free, lengths), 'converged', pass);
     const step = stepFrom(point, free, lengths, damping);
     const next = step && pointAt(problem, movedWithin(problem, point, step.change));

@@ -8,7 +8,7 @@ import { type LeastSquaresProblem, type LeastSquaresResult, leastSquares } from 
 export type FoundFit = LeastSquaresResult<Residuals>;
 
 /** Where a search starts, how far it may go, and how long. @internal */
-interface FitSearch extends Pick<LeastSquaresProblem<Residuals>, 'limits' | 'mostPasses'> {
+interface FitSearch extends Pick<LeastSquaresProblem<Residuals>, 'limits' | 'mostPasses' | 'worthwhile'> {
   readonly start: readonly number[];
 }
 
@@ -17,14 +17,13 @@ export function searchFit(
   readings: Readings,
   chemistry: Chemistry,
   uncertainty: ReadingUncertainty,
-  { start, limits, mostPasses }: FitSearch,
+  { start, ...ends }: FitSearch,
 ): FoundFit {
   return leastSquares({
     at: (values) => residualsAt(chemistry, readings, uncertainty, values),
     start,
-    limits,
+    ...ends,
     negligible: negligibleDistance ** 2 * readings.mL.length,
-    mostPasses,
   });
 }
 

@@ -60,16 +60,14 @@ export interface Tried {
   readonly fault: BenchFaultKind | 'sound';
   /** From 0, the smallest of its range, to 1. */
   readonly size: number;
-  readonly likely: readonly (BenchFaultKind | 'sound')[];
+  readonly likely: readonly (BenchFaultKind | 'sound' | 'unexplained')[];
   readonly ms: number;
 }
 
 /** So many runs of each fault, over the titrations in turn; the sample is off by up to 2 % as well, where it is not the fault. */
-export function confusion(
-  runs: number,
-  faults: readonly (BenchFaultKind | 'sound')[] = [...kinds, 'sound'],
-): Tried[] {
-  return faults.flatMap((fault, number) => {
+export function confusion(runs: number, faults: readonly (BenchFaultKind | 'sound')[] = all): Tried[] {
+  return faults.flatMap((fault) => {
+    const number = all.indexOf(fault);
     const random = randomFrom(number + 1);
     return Array.from({ length: runs }, (_, seed) => {
       const system = systems[seed % systems.length] as System;
@@ -88,13 +86,13 @@ export function confusion(
       ];
       const { readings } = simulateReadings(titration, { seed: 1000 * number + seed, volumes, faults: list });
       const before = performance.now();
-      const { likely } = diagnose(readings, titration);
+      const { verdict, likely } = diagnose(readings, titration);
       const ms = performance.now() - before;
       return {
         system,
         fault,
         size,
-        likely: likely.length > 0 ? likely.map(({ kind }) => kind) : ['sound'],
+        likely: verdict === 'fault' ? likely.map(({ kind }) => kind) : [verdict],
         ms,
       };
     });
@@ -102,6 +100,7 @@ export function confusion(
 }
 
 const kinds = Object.keys(draws) as readonly BenchFaultKind[];
+const all: readonly (BenchFaultKind | 'sound')[] = [...kinds, 'sound'];
 const systems = Object.keys(titrations) as readonly System[];
 const plans = Object.fromEntries(
   systems.map((system) => [system, planAdditions(titrations[system]).mL]),

@@ -1,4 +1,4 @@
-import { air, makeSolution, reagents, titrate } from 'protolysis';
+import { air, davies, makeSolution, reagents, titrate } from 'protolysis';
 import { type BenchFault, type Diagnosis, diagnose, simulateReadings } from 'protolysis/measurement';
 import { describe, expect, test } from 'vitest';
 import { Faults } from '../../../src/input/faults.js';
@@ -173,13 +173,177 @@ describe('an end point that was called', () => {
     const random = randomFrom(9);
     const volumes = Array.from({ length: 61 }, (_, k) => k / 2);
     const setup = readSetup(titration.setup, 'setup', new Faults('test'));
+    const tolerance = { sampleAmount: 0.02, probeOffset: 0, probeSlope: 0 };
     const squares = Array.from({ length: 100 }, (_, seed) => {
       const { readings } = simulateReadings(titration, { seed, volumes });
-      const about: Case = { readings, setup, uncertainty: { pH: 0.02, mL: 0.02 }, sampleTolerance: 0.02 };
+      const about: Case = { readings, setup, uncertainty: { pH: 0.02, mL: 0.02 }, tolerance };
       const found = calledEndpoint(25.3 + 0.02 * random.normal(), fittedModel(about, null), about);
       return (((found?.past ?? Number.NaN) - 0.3) / (found?.standardUncertainty ?? 0)) ** 2;
     });
     const rms = Math.sqrt(squares.reduce((sum, each) => sum + each, 0) / squares.length);
     expect(Math.abs(rms - 1)).toBeLessThan(3 / Math.sqrt(200));
   });
+});
+
+/** 25 mL of one reagent by another at 0.1 mol/L. */
+const titrationOf = (analyte: keyof typeof reagents, molar: number, titrant: keyof typeof reagents) =>
+  titrate({
+    analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents[analyte], molar }] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents[titrant], molar: 0.1 }] }),
+  });
+const acetic = titrationOf('aceticAcid', 0.1, 'sodiumHydroxide');
+const phthalate = titrationOf('potassiumHydrogenPhthalate', 0.1, 'sodiumHydroxide');
+
+describe('readings that no single fault explains', () => {
+  const verdictOn = (readings: Parameters<typeof diagnose>[0]) => diagnose(readings, acetic).verdict;
+  const mL = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 22, 23, 24, 25, 26, 28];
+
+  test('are those of another titration', () => {
+    const { verdict, sentence, scatter } = diagnose(
+      simulateReadings(titration, { seed: 1 }).readings,
+      acetic,
+    );
+    expect(verdict).toBe('unexplained');
+    expect(scatter).toBeGreaterThan(5);
+    expect(sentence).toMatch(/^No single fault explains these readings: they scatter \d+ times as much/);
+  });
+
+  test.each([
+    ['a pH that never moves', mL.map(() => 7)],
+    ['a pH that jumps', mL.map((_, k) => (k % 2 === 0 ? 0 : 14))],
+    ['one reading off by 1', mL.map((volume, k) => acetic.pHAt(volume) + (k === 8 ? 1 : 0))],
+    ['the curve upside down', mL.map((volume) => 14 - acetic.pHAt(volume))],
+  ])('are %s', (_, pH) => {
+    expect(verdictOn({ mL, pH, notes: [] })).toBe('unexplained');
+  });
+
+  test.each<readonly BenchFault[]>([
+    [
+      { kind: 'probeOffset', pH: 0.2 },
+      { kind: 'initialReading', mL: 1 },
+    ],
+    [
+      { kind: 'probeSlope', percent: 90 },
+      { kind: 'airBubble', mL: 1, after: 6 },
+    ],
+  ])('are those of two faults, %j and %j', (...two) => {
+    expect(diagnosed(two).verdict).toBe('unexplained');
+  });
+
+  test('are those that scatter four times as much as is stated', () => {
+    const { readings } = simulateReadings(titration, { seed: 11, noise: { pH: 0.08, mL: 0.08 } });
+    expect(diagnose(readings, titration).verdict).toBe('unexplained');
+    expect(diagnose(readings, titration, { uncertainty: { pH: 0.08, mL: 0.08 } }).verdict).toBe('sound');
+  });
+
+  test('sound ones scatter once', () => {
+    const { verdict, scatter } = diagnosed([]);
+    expect(verdict).toBe('sound');
+    expect(Math.abs(scatter - 1)).toBeLessThan(3 / Math.sqrt(2 * 80)); // three standard deviations of some 85 readings
+  });
+});
+
+describe('what a bench may be off by', () => {
+  test.each([
+    [titration, 0.02, 98.3],
+    [phthalate, -0.02, 101.5],
+    [acetic, -0.025, 99],
+  ])('a probe that was just calibrated is no fault', (each, pH, percent) => {
+    const faults = [
+      { kind: 'probeOffset', pH },
+      { kind: 'probeSlope', percent },
+    ] as const;
+    expect(diagnose(simulateReadings(each, { seed: 4, faults }).readings, each).verdict).toBe('sound');
+    const strict = { probeTolerance: { pH: 0, percent: 0 } };
+    expect(diagnose(simulateReadings(each, { seed: 4, faults }).readings, each, strict).verdict).not.toBe(
+      'sound',
+    );
+  });
+
+  // the difference in pH of the excess, 0.03, is within what a probe may be off
+  test('titrant and amount of sample come as one group', () => {
+    const faults = [
+      { kind: 'sampleAmount', ratio: 1.05 },
+      { kind: 'probeOffset', pH: 0.02 },
+    ] as const;
+    const { likely } = diagnose(simulateReadings(phthalate, { seed: 3, faults }).readings, phthalate);
+    expect(likely.map(({ kind }) => kind).sort()).toEqual(['sampleAmount', 'titrantConcentration']);
+  });
+
+  test('a content that is not known is no fault where that is said', () => {
+    const faults = [
+      { kind: 'sampleAmount', ratio: 0.95 },
+      { kind: 'probeOffset', pH: 0.2 },
+    ] as const;
+    const { readings } = simulateReadings(titration, { seed: 5, faults });
+    const { likely } = diagnose(readings, titration, { sampleTolerance: 0.1 });
+    expect(likely.map(({ kind }) => kind)).toEqual(['probeOffset']);
+  });
+});
+
+describe('columns that are no running totals', () => {
+  const mL = [1, 3, 5, 7, 9, 11, 13, 15, 17, 19, 21, 22, 23, 24, 25, 26, 28];
+  const pH = mL.map((volume) => acetic.pHAt(volume) + 1);
+
+  test('two readings at each volume are not called increments', () => {
+    const twice = {
+      mL: mL.flatMap((each) => [each, each]),
+      pH: pH.flatMap((each) => [each, each]),
+      notes: [],
+    };
+    expect(diagnose(twice, acetic).likely.map(({ kind }) => kind)).toEqual(['probeOffset']);
+  });
+
+  test('a table upside down tells the same fault, and no note on where it ends', () => {
+    const { likely, notes } = diagnose({ mL: mL.toReversed(), pH: pH.toReversed(), notes: [] }, acetic);
+    expect(likely.map(({ kind }) => kind)).toEqual(['probeOffset']);
+    expect(notes.join()).not.toContain('end before');
+  });
+
+  test('increments are told where most of them rise', () => {
+    const volumes = [0, 1, 3, 6, 10, 15, 20, 22, 23, 24, 24.5, 25, 26, 28, 31, 35];
+    const { readings } = simulateReadings(acetic, {
+      seed: 2,
+      volumes,
+      faults: [{ kind: 'incrementsAsTotals' }],
+    });
+    expect(diagnose(readings, acetic).likely.map(({ kind }) => kind)).toEqual(['incrementsAsTotals']);
+  });
+
+  test('a first total of zero before an initial reading comes as one group with a bubble', () => {
+    const late = {
+      mL: [0, ...mL.map((each) => each + 2)],
+      pH: [acetic.pHAt(0), ...pH.map((each) => each - 1)],
+      notes: [],
+    };
+    const { likely } = diagnose(late, acetic);
+    expect(likely.map(({ kind, size }) => [kind, size?.value.toFixed(2)])).toEqual([
+      ['airBubble', '2.00'],
+      ['initialReading', '2.00'],
+    ]);
+  });
+});
+
+test('says where the law of activity may be at fault', () => {
+  const real = titrate({ ...acetic.setup, conditions: { activity: davies } });
+  const { readings } = simulateReadings(real, { seed: 2 });
+  expect(diagnose(readings, acetic).notes.join()).toContain('conditions: { activity: davies }');
+  expect(diagnose(readings, real)).toMatchObject({ verdict: 'sound', notes: [] });
+});
+
+test('tells when a bubble left, for a fit', () => {
+  const bubble = diagnosed([{ kind: 'airBubble', mL: 0.6, after: 6 }]).likely[0];
+  expect(bubble?.size?.after).toBeCloseTo(6, 0);
+  expect(bubble?.sentence).toMatch(/^Air bubble in the burette tip: 0\.\d+ mL after \d/);
+});
+
+test('advises on carbon dioxide by what is in the burette', () => {
+  const { explanations } = diagnosed([]);
+  const byAcid = explanations.find(({ kind }) => kind === 'carbonDioxideInFlask');
+  const ofBase = diagnose(
+    simulateReadings(acetic, { seed: 1, faults: [{ kind: 'carbonDioxideInFlask', molar: 0.01 }] }).readings,
+    acetic,
+  );
+  expect(byAcid?.remedy ?? 'hydrogencarbonate').toContain('hydrogencarbonate');
+  expect(ofBase.likely[0]?.check).toContain('blank');
 });

@@ -1,9 +1,10 @@
-// How often a diagnosis is right, for docs/guides/diagnosis.md: npm run study:diagnosis -- 1000
+// How often a diagnosis is right, for docs/guides/diagnosis.md: npm run study:diagnosis -- 1000, and then the faults that it is for
 import { tabulate } from 'protolysis';
 import { confusion, type Tried } from './confusion.js';
 
-const runs = Number(process.argv[2] ?? 100);
-const tried = confusion(runs);
+const [runs = '100', ...faults] = process.argv.slice(2);
+const tried =
+  faults.length > 0 ? confusion(Number(runs), faults as Tried['fault'][]) : confusion(Number(runs));
 
 const percent = (list: readonly Tried[], is: (each: Tried) => boolean) =>
   list.length === 0 ? null : (100 * list.filter(is).length) / list.length;
