@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { type } from './inks.js';
+import { printExactly } from './print-quantity.js';
 import { textWidth } from './text-width.js';
 
 /** A stretch of numbers along one side of a panel, and what it is called. */
@@ -47,7 +48,7 @@ export const ticksUp = (axis: Axis, length: number): readonly Tick[] =>
 function ticksOf({ from, to }: Axis, count: number): Tick[] {
   const scale = scaleLinear([from, to], [0, 1]);
   const most = Math.max(Math.abs(from), Math.abs(to));
-  const print = scale.tickFormat(count, most >= 1e5 || most < 1e-3 ? '~e' : 'f');
+  const print = most >= 1e5 || most < 1e-3 ? printExactly : scale.tickFormat(count, 'f');
   return scale.ticks(count).map((value) => ({ value, text: print(value) }));
 }
 

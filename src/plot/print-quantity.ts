@@ -15,5 +15,8 @@ export const printPH = (pH: number): string => minus(pH.toFixed(2));
 /** Three significant digits. @internal */
 export const printPlainly = (value: number): string => minus(String(Number(value.toPrecision(3))));
 
+/** All digits of a round number. @internal */
+export const printExactly = (value: number): string => minus(String(Number(value.toPrecision(12))));
+
 /** With the sign that print has, and no sign before a zero. */
 const minus = (text: string): string => (/^-[0.]*$/.test(text) ? text.slice(1) : text.replace(/-/g, '−'));

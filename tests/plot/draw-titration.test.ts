@@ -25,6 +25,17 @@ function readerOf(svg: string, axis: 'x' | 'y') {
     Number(a.text) + ((px - at(a)) * (Number(b.text) - Number(a.text))) / (at(b) - at(a));
 }
 
+test.each([
+  [1e-9, '1e−9'],
+  [1e9, '1000000000'],
+])('the figures of an axis are written as its labels are, for a flask of %f mL', (mL, end) => {
+  const analyte = makeSolution({ mL, contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] });
+  const titrant = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 0.1 }] });
+  const texts = textsOf(drawTitration(titrate({ analyte, titrant })).svg).map(({ text }) => text);
+  expect(texts).toContain(end);
+  expect(texts.filter((text) => /e[+-]/.test(text))).toEqual([]);
+});
+
 describe('the curve of a picture', () => {
   const { svg } = drawTitration(titration, { upTo });
   const [mLAt, pHAt] = [readerOf(svg, 'x'), readerOf(svg, 'y')];
