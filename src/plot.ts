@@ -26,6 +26,9 @@ export { drawSpeciesAlong, type SpeciesAlongPicture } from './plot/draw-species-
 export { type BufferPicture, drawBuffer } from './plot/draw-buffer.js';
 export { drawCapacity } from './plot/draw-capacity.js';
 
+// How is a result shown in a notebook or on a page?
+export { type Display, displayOf } from './display/display-of.js';
+
 // What is every picture, and what may it be told?
 export type { Picture } from './plot/picture.js';
 export { type PlotOptions, plotDefaults, plotLimits } from './plot/plot-options.js';

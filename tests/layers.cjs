@@ -16,6 +16,7 @@ const order = [
   'measurement',
   'output',
   'plot',
+  'display',
   'handout',
 ];
 const ground =

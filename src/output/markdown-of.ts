@@ -38,13 +38,13 @@ export function markdownOf<const Table extends object>(
 }
 
 const printColumn = ({ path, heading, format, cells }: TableColumn): string[] => [
-  plain(heading ?? headingOf(path)),
+  asMarkdown(heading ?? headingOf(path)),
   format === 'text' ? ':---' : '---:',
   ...cells.map((cell) => {
     const text = printCell(cell, format) ?? dash;
-    return format === 'text' ? plain(text) : text;
+    return format === 'text' ? asMarkdown(text) : text;
   }),
 ];
 
-/** A text with a backslash before each sign that Markdown could read as its own (CommonMark 0.31, section 2.4). */
-const plain = (text: string): string => text.replace(/[\\`*_[\]<>|&~#!]/g, '\\$&');
+/** A text with a backslash before each sign that Markdown could read as its own (CommonMark 0.31, section 2.4). @internal */
+export const asMarkdown = (text: string): string => text.replace(/[\\`*_[\]<>|&~#!]/g, '\\$&');

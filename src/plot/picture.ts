@@ -37,12 +37,17 @@ export function pictureOf(sheet: Sheet, shapes: readonly Shape[]): Picture {
   withView(picture, view);
   Object.defineProperty(picture, 'toString', { value: () => svg });
   Object.defineProperty(picture, display, {
-    value: () => ({ 'text/plain': view(), 'text/html': imageOf(sheet, svg) }),
+    value: () => ({ 'text/plain': view(), 'text/html': imageOf({ ...sheet, svg }) }),
   });
   return Object.freeze(picture);
 }
 
-const imageOf = ({ title, description }: Sheet, svg: string): string =>
+/** A picture as an image of HTML that carries its data along. @internal */
+export const imageOf = ({
+  title,
+  description,
+  svg,
+}: Pick<Picture, 'svg' | 'title' | 'description'>): string =>
   `<img alt="${asMarkup(`${title}. ${description}`)}" src="data:image/svg+xml;base64,${base64(svg)}">`;
 
 const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';

@@ -1,7 +1,7 @@
 import * as protolysis from 'protolysis';
 import * as colour from 'protolysis/colour';
 import * as handout from 'protolysis/handout';
-import { fitTitration } from 'protolysis/measurement';
+import { fitTitration, uncertaintyBudget } from 'protolysis/measurement';
 import * as plot from 'protolysis/plot';
 
 const { acids, indicators, reagents } = protolysis;
@@ -297,8 +297,37 @@ const envelope = { name: 'area', mL: column, lower: [2, 3, 4], upper: [5, 6, 7] 
 const look = { width: 400, title: 'a title', words: { pH: 'acidity' } };
 const read = { mL: [2, 5, 10, 15, 18, 21, 25], pH: [3.8, 4.3, 4.75, 5.2, 5.7, 11.4, 12], notes: [] };
 const free = ['sampleAmount', 'probeOffset', { pKa: 'acetic', step: 1 }] as const;
+const fit = fitTitration(read, { titration, free });
+const shelf = [indicator, indicators.phenolphthalein];
+const budget = uncertaintyBudget(
+  { mL: { value: 5, standardUncertainty: 0.1, degreesOfFreedom: 4 } },
+  ({ mL }) => mL / 10,
+);
+const explained = {
+  kind: 'probeOffset',
+  words: 'offset of the probe',
+  evidence: 12,
+  size: null,
+  sentence: 'It is off.',
+  check: 'a check',
+  remedy: 'a remedy',
+};
 export const plots: typeof good = {
-  drawFit: [[fitTitration(read, { titration, free }), look]],
+  displayOf: [
+    [drawn],
+    [solution],
+    [protolysis.equilibrate(solution)],
+    [protolysis.rankIndicators(titration, shelf)],
+    [protolysis.chooseIndicators(titration, shelf)],
+    [protolysis.prepareSolution({ from: reagents.sodiumCarbonate, molar: 0.05, mL: 90 })],
+    [{ status: 'impossible', because: 'too-dilute', reason: 'a reason' }],
+    [fit],
+    [budget],
+    [{ sentence: 'It is off.', likely: [explained], explanations: [explained], notes: ['a note'] }],
+    [[{ mL: 1, pH: 7, of: 'x' }]],
+    [{ svg: '<svg/>', title: 'a title', description: 'a description' }],
+  ],
+  drawFit: [[fit, look]],
   drawBudget: [
     [
       {

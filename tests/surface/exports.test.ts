@@ -416,6 +416,7 @@ const surface: Record<string, readonly string[]> = {
   ],
   plot: [
     'InputError',
+    'displayOf',
     'drawBudget',
     'drawBuffer',
     'drawCapacity',
@@ -430,6 +431,7 @@ const surface: Record<string, readonly string[]> = {
     'plotWords',
     'type BufferPicture',
     'type CurvesPicture',
+    'type Display',
     'type DrawnAdditions',
     'type Envelope',
     'type Issue',

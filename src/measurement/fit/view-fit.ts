@@ -10,19 +10,21 @@ export function viewFit(fit: TitrationFit): string {
     `fit of ${fit.fitted.mL.length} readings, ${status === 'converged' ? '' : 'not '}converged: scatter ${toDigits(scatter, 3)} of what was expected, ${degreesOfFreedom} degrees of freedom`,
     ...parameters.map(
       ({ name, unit, value, estimate, expected }) =>
-        `  ${line(value, estimate, unit)}  ${name} (expected ${toDigits(expected, 5)})`,
+        `  ${valueInLine(value, spreadOf(estimate), unit)}  ${name} (expected ${toDigits(expected, 5)})`,
     ),
     ...equivalencePoints.map(
-      ({ reaction, mL, estimate }) => `  ${line(mL, estimate, 'mL')}  equivalence, ${reaction}`,
+      ({ reaction, mL, estimate }) =>
+        `  ${valueInLine(mL, spreadOf(estimate), 'mL')}  equivalence, ${reaction}`,
     ),
     ...notes.map((note) => `  note: ${note}`),
   ].join('\n');
 }
 
-/** The value to the place of the second digit of its standard uncertainty; five digits where that is none. */
-function line(value: number, estimate: Estimate | null, unit: string): string {
-  const u = estimate?.standardUncertainty;
-  if (u === undefined || isNegligible(u, value)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
+/** The value to the place of the second digit of its standard uncertainty; five digits where that is none. @internal */
+export function valueInLine(value: number, u: number, unit: string): string {
+  if (isNegligible(u, value)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
   const { value: printed, uncertainty, power } = toOnePlace(value, u);
   return `${printed}${power} ± ${uncertainty}${power} ${unit}`.trimEnd();
 }
+
+const spreadOf = (estimate: Estimate | null): number => estimate?.standardUncertainty ?? 0;
