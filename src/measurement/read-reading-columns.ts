@@ -24,7 +24,13 @@ export function readReadingColumns(
 ): Readings {
   const before = faults.count;
   const keys = ['mL', 'pH', 'seconds', 'notes'];
-  const unread = faults.object(value, path, 'readings { mL, pH }, as from readReadings', keys);
+  const what = 'readings { mL, pH }, as from readReadings';
+  const around = faults.object(value, path, what);
+  if (around.readings !== undefined && around.mL === undefined) {
+    faults.add('wrong-type', path, `its readings: ${path} holds { readings } beside other things`, value);
+    return nothingRead;
+  }
+  const unread = faults.object(value, path, what, keys);
   const column = (key: 'mL' | 'pH' | 'seconds', what: string, limits: object) =>
     Array.from(faults.numbers(unread[key], `${path}.${key}`, what, limits, mostReadings));
   const mL = column('mL', 'a volume in mL', { from: 0, to: 1e6 });
@@ -44,6 +50,9 @@ export function readReadingColumns(
     const expected = `running totals that rise by ${shortest} mL or more, one reading at each`;
     if (falls > 0) faults.add('conflict', `${path}.mL[${falls}]`, expected, mL[falls]);
   }
-  if (faults.count > before) return { mL: [0, 1, 2], pH: [7, 7, 7], notes: [] };
+  if (faults.count > before) return nothingRead;
   return { mL, pH, ...(seconds ? { seconds } : {}), notes };
 }
+
+/** Takes the place of readings that could not be read, until the faults are thrown. */
+const nothingRead: Readings = { mL: [0, 1, 2], pH: [7, 7, 7], notes: [] };
