@@ -18,8 +18,8 @@ export interface Case {
   readonly tolerance: Tolerance;
 }
 
-/** How far a sound bench may be from what is stated. @internal */
-export interface Tolerance {
+/** How far a sound bench may be from what is stated. */
+interface Tolerance {
   /** As a share. */
   readonly sampleAmount: number;
   /** In pH. */
