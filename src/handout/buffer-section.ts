@@ -25,7 +25,7 @@ export function bufferSection({ buffer, words }: ReadHandout, answers: Answers |
       }),
     ),
     ...(answers?.check ? [paragraph(answers.check, 'answer')] : []),
-    grid([counted, ...drops.map(String)], lines, answers ? 'grid answer' : 'grid'),
+    grid([counted, ...drops.map(String)], lines, answers ? 'drops answer' : 'drops'),
   ]);
 }
 

@@ -3,7 +3,7 @@ import type { PlotWords } from '../plot/words.js';
 
 /** Paper for a curve: pH from 0 to 14, and volumes that the student writes at the axis. @internal */
 export function graphPaper({ pH, added }: Pick<PlotWords, 'pH' | 'added'>): string {
-  const [left, top, right, bottom] = [30, 24, 452, 446];
+  const [left, top, right, bottom] = [30, 24, 452, 584]; // as tall as the column beside it lets it be
   const heightOf = (value: number) => bottom - ((bottom - top) * value) / 14;
   const across = Array.from({ length: 29 }, (_, k) =>
     line(left, heightOf(k / 2), right, heightOf(k / 2), k % 2 === 0),
@@ -17,7 +17,7 @@ export function graphPaper({ pH, added }: Pick<PlotWords, 'pH' | 'added'>): stri
     label(left - 5, heightOf(2 * k) + 3.5, 'end', String(2 * k)),
   );
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 460 480" role="img" aria-label="${asMarkup(`${pH}; ${added}`)}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 460 618" role="img" aria-label="${asMarkup(`${pH}; ${added}`)}">`,
     ...across,
     ...down,
     ...numbers,

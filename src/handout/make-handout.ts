@@ -60,23 +60,25 @@ export function makeHandout(titration: Pick<Titration, 'setup'>, options?: Hando
   const title = read.title ?? say(read.words.title, names);
   return documentOf(title, read, [
     headerOf(title, read),
-    element(
-      'main',
-      [
-        section(read.words.purposeHeading, [paragraph(read.purpose ?? say(read.words.purpose, names))]),
-        cautionsSection(expected.setup, read, answers),
-        fillSection(expected.setup, read, answers),
-        checksSection(read),
-        additionsSection(read, answers),
-        indicatorsSection(expected, chosen, read, answers),
-        curveSection(read, answers),
-      ],
-      ' class="columns"',
-    ),
-    readingsSheet(read, answers),
-    pointsSection(read, answers),
-    bufferSection(read, answers),
-    ...(answers ? [basisSection(answers, expected.setup, read)] : []),
+    element('main', [
+      element(
+        'div',
+        [
+          section(read.words.purposeHeading, [paragraph(read.purpose ?? say(read.words.purpose, names))]),
+          cautionsSection(expected.setup, read, answers),
+          fillSection(expected.setup, read, answers),
+          checksSection(read),
+          additionsSection(read, answers),
+          indicatorsSection(expected, chosen, read, answers),
+          curveSection(read, answers),
+        ],
+        ' class="columns"',
+      ),
+      readingsSheet(read, answers),
+      pointsSection(read, answers),
+      bufferSection(read, answers),
+      ...(answers ? [basisSection(answers, expected.setup, read)] : []),
+    ]),
   ]);
 }
 

@@ -1,7 +1,7 @@
 /** The style of the page: black on white, two columns, a page of its own for the readings. @internal */
 export const styleFor = (paper: 'A4' | 'letter'): string => `
 @page { size: ${paper}; margin: 12mm 14mm; }
-* { box-sizing: border-box; }
+*, *::before { box-sizing: border-box; }
 html { color: #16202c; background: #fff; font: 8.6pt/1.32 Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif; }
 body { max-width: 186mm; margin: 0 auto; }
 @media screen { body { padding: 8mm 4mm; } }
@@ -31,11 +31,13 @@ td { padding-top: 0; padding-bottom: 0; }
 .answer:not(table) { border-left: 2pt solid #5a636e; padding-left: 2mm; }
 ul.answer { padding-left: 5.5mm; }
 .sheet { break-before: page; break-inside: auto; margin: 0; }
-.blocks { display: flex; gap: 3.5mm; }
+.blocks { display: flex; gap: 3.5mm; margin-bottom: 2.5mm; }
 .blocks table { flex: 1; table-layout: fixed; }
 .blocks th { text-align: center; }
 .blocks td { height: 6mm; }
 .blocks .answer td { height: 4.6mm; }
+.drops { table-layout: fixed; }
+.drops th:first-child { width: 24mm; }
 tr { break-inside: avoid; }
 * { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 `;

@@ -229,7 +229,7 @@ function notesOn(
       : [];
   const enough =
     lastPoint !== undefined && lastPoint < how.burette
-      ? ` With upTo: ${how.burette} one filling does, and still passes the last equivalence point, at ${fixed(lastPoint, 2)} mL.`
+      ? ` Up to ${how.burette} mL one filling does, and still passes the last equivalence point, at ${fixed(lastPoint, 2)} mL.`
       : '';
   const refill =
     fillings > 1

@@ -46,7 +46,7 @@ describe('a plan of additions', () => {
   test('says where one filling would do', () => {
     const { notes } = planAdditions(acetic, { burette: 21 });
     expect(notes.at(-1)).toBe(
-      'The burette of 21 mL is filled 2 times: write down its readings before and after, so that the totals go on. With upTo: 21 one filling does, and still passes the last equivalence point, at 20.00 mL.',
+      'The burette of 21 mL is filled 2 times: write down its readings before and after, so that the totals go on. Up to 21 mL one filling does, and still passes the last equivalence point, at 20.00 mL.',
     );
     expect(planAdditions(acetic, { burette: 20 }).notes.at(-1)).toMatch(/so that the totals go on\.$/);
   });
