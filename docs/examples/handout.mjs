@@ -31,6 +31,7 @@ for (const audience of /** @type {const} */ (['student', 'instructor'])) {
     audience,
     title: 'How much carbonate is in a pool pH-raiser powder?',
     sample: { name: 'powder', grams: 0.2 },
+    additions: { upTo: 50 }, // one filling of the burette
     indicators: [indicators.phenolphthalein, indicators.bromocresolGreen],
     buffer: {
       recipe,

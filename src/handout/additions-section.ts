@@ -1,5 +1,5 @@
 import { say } from '../plot/words.js';
-import type { AdditionPlan } from '../preparation/plan-additions.js';
+import { type AdditionPlan, additionDefaults } from '../preparation/plan-additions.js';
 import type { Answers } from './answers.js';
 import type { ReadHandout } from './handout-options.js';
 import { list, type Markup, paragraph, section } from './markup.js';
@@ -8,9 +8,11 @@ import type { HandoutWords } from './words.js';
 /** How to add: the rule for the student, since a plan in volumes would tell where the curve is steep. @internal */
 export function additionsSection({ how, words }: ReadHandout, answers: Answers | null): Markup {
   const { coarse, fine, maxStep, settle } = how;
+  const isUsual = settle === additionDefaults.settle; // the middle of what is common practice
+  const stirring = isUsual ? words.settleUsual : say(words.settle, { settle });
   return section(words.additionsHeading, [
     paragraph(say(words.additions, { coarse, fine, maxStep })),
-    paragraph(say(words.settle, { settle })),
+    paragraph(`${stirring} ${words.writeDown}`),
     ...(answers ? planned(answers.plan, words) : []),
   ]);
 }

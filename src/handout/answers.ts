@@ -3,8 +3,7 @@ import { checkByProbe } from '../buffer/check-by-probe.js';
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
-import type { Faults } from '../input/faults.js';
-import { type AdditionPlan, planOf } from '../preparation/plan-additions.js';
+import type { AdditionPlan } from '../preparation/plan-additions.js';
 import type { Titration } from '../titration/titration.js';
 import type { ReadHandout } from './handout-options.js';
 
@@ -25,15 +24,15 @@ export interface Answers {
 export function answersOf(
   titration: Titration,
   chosen: IndicatorSet,
+  plan: AdditionPlan,
   read: ReadHandout,
-  faults: Faults,
 ): Answers {
   const conditions = titration.setup.conditions ?? {};
   const response = read.buffer ? responseOf(read.buffer, conditions) : null;
   return {
     titration,
     chosen,
-    plan: planOf(titration, read.how, faults),
+    plan,
     response,
     check:
       read.buffer && response ? checkByProbe(read.buffer.solution, response.pH[0] as PH, conditions) : null,

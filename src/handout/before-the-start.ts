@@ -9,7 +9,8 @@ import type { TitrationSetup } from '../titration/titration.js';
 import type { Answers } from './answers.js';
 import type { ReadHandout } from './handout-options.js';
 import { list, type Markup, paragraph, section } from './markup.js';
-import type { HandoutWords } from './words.js';
+import { recipeSteps } from './recipe-steps.js';
+import { sampleShare } from './sample-share.js';
 
 /** Cautions for all that is handled, with amounts for the instructor alone; and whose word comes before them. @internal */
 export function cautionsSection(setup: TitrationSetup, read: ReadHandout, answers: Answers | null): Markup {
@@ -18,7 +19,11 @@ export function cautionsSection(setup: TitrationSetup, read: ReadHandout, answer
   const cautions = answers
     ? cautionsFor(handled)
     : cautionsWithoutAmounts(handled, ({ name, advice }) => say(words.gasEscapes, { gas: name, advice }));
-  return section(words.cautionsHeading, [list(cautions), paragraph(words.safetyFirst, 'strong')], 'cautions');
+  return section(
+    words.cautionsHeading,
+    [list(cautions), paragraph(words.waste), paragraph(words.safetyFirst, 'strong')],
+    'cautions',
+  );
 }
 
 /** Bottles, liquids and mixtures; of a buffer with a recipe, which has used up what is in it, gases alone. */
@@ -46,7 +51,7 @@ export function fillSection(setup: TitrationSetup, read: ReadHandout, answers: A
   const { analyte, titrant } = namesOf(setup);
   const mL = toDigits(setup.analyte.mL, 3);
   return section(words.fillHeading, [
-    ...read.recipes.map(({ steps }) => list(steps, 'ol')),
+    ...read.recipes.flatMap((recipe) => recipeSteps(recipe, recipe.steps, words)),
     list([
       ...(sample
         ? [
@@ -56,23 +61,26 @@ export function fillSection(setup: TitrationSetup, read: ReadHandout, answers: A
         : [say(words.pour, { mL, analyte })]),
       say(words.burette, { titrant }),
     ]),
-    ...(answers ? [paragraph(expected(setup, words), 'answer')] : []),
+    ...(answers ? [paragraph(expected(setup, read), 'answer')] : []),
   ]);
 }
 
-const expected = ({ analyte, titrant }: TitrationSetup, words: HandoutWords): string =>
-  [
+function expected({ analyte, titrant }: TitrationSetup, { sample, words }: ReadHandout): string {
+  const share = sample && sampleShare(analyte, sample);
+  return [
     say(words.expectedSample, {
       contents: contentsOf(analyte, ({ mmol, name }) =>
         say(words.content, { mmol: toDigits(mmol, 4), reagent: name }),
       ),
     }),
+    ...(share === null ? [] : [say(words.share, { percent: toDigits(100 * share, 3) })]),
     say(words.expectedTitrant, {
       contents: contentsOf(titrant, ({ mmol, name }) =>
         say(words.concentration, { molar: toDigits(mmol / titrant.mL, 4), reagent: name }),
       ),
     }),
   ].join(' ');
+}
 
 const contentsOf = (
   { contents }: Solution,

@@ -3,7 +3,8 @@ import { fixed, toDigits } from '../print-number.js';
 import type { Solution } from '../solution/solution.js';
 import type { Answers } from './answers.js';
 import type { ReadHandout } from './handout-options.js';
-import { grid, list, type Markup, own, paragraph, section } from './markup.js';
+import { grid, type Markup, own, paragraph, section } from './markup.js';
+import { recipeSteps } from './recipe-steps.js';
 
 /** What a buffer does beside water, drop by drop. @internal */
 export function bufferSection({ buffer, words }: ReadHandout, answers: Answers | null): Markup {
@@ -16,7 +17,7 @@ export function bufferSection({ buffer, words }: ReadHandout, answers: Answers |
     ...drops.map((drop) => (pHs ? fixed(pHs[drop] ?? Number.NaN, 2) : '')),
   ]);
   return section(words.bufferHeading, [
-    list(buffer.recipe?.stepsWithoutPH ?? [], 'ol'),
+    ...(buffer.recipe ? recipeSteps(buffer.recipe, buffer.recipe.stepsWithoutPH, words) : []),
     paragraph(
       say(words.buffer, {
         mL: toDigits(buffer.solution.mL, 3),
@@ -24,7 +25,7 @@ export function bufferSection({ buffer, words }: ReadHandout, answers: Answers |
         dropSize: buffer.dropSize,
       }),
     ),
-    ...(answers?.check ? [paragraph(answers.check, 'answer')] : []),
+    ...(answers?.check ? [paragraph(`${answers.check} ${words.bufferNote}`, 'answer')] : []),
     grid([counted, ...drops.map(String)], lines, answers ? 'drops answer' : 'drops'),
   ]);
 }

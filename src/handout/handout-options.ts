@@ -122,12 +122,17 @@ const readRecipes = (value: unknown, path: string, faults: Faults): readonly Rea
         .list(value, path, 'a list of recipes', 0, handoutLimits.recipes)
         .map((recipe, k) => readHandoutRecipe(recipe, `${path}[${k}]`, faults));
 
-const readDyes = (value: unknown, path: string, faults: Faults): readonly Dye[] =>
-  value === undefined
-    ? []
-    : faults
-        .list(value, path, 'a list of indicators', 0, handoutLimits.indicators)
-        .map((one, k) => readDye(one, `${path}[${k}]`, faults));
+function readDyes(value: unknown, path: string, faults: Faults): readonly Dye[] {
+  if (value === undefined) return [];
+  const before = faults.count;
+  const dyes = faults
+    .list(value, path, 'a list of indicators', 0, handoutLimits.indicators)
+    .map((one, k) => readDye(one, `${path}[${k}]`, faults));
+  const ids = dyes.map(({ indicator }) => indicator.id);
+  for (const [k, id] of faults.count > before ? [] : ids.entries())
+    if (ids.indexOf(id) < k) faults.add('conflict', `${path}[${k}]`, 'each indicator once', id);
+  return dyes;
+}
 
 function readBuffer(value: unknown, path: string, faults: Faults) {
   if (value === undefined) return null;

@@ -3,8 +3,10 @@ import type { IndicatorScore } from '../indicator/indicator-score.js';
 import { type OvershootDrop, overshoot } from '../indicator/overshoot.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
 import { indicatorDefaults } from '../indicator/score-options.js';
+import { verdictScores } from '../indicator/verdict.js';
 import { say } from '../plot/words.js';
 import { fixed } from '../print-number.js';
+import { colourless } from '../substance/indicator.js';
 import type { Titration } from '../titration/titration.js';
 import type { Answers } from './answers.js';
 import type { ReadHandout } from './handout-options.js';
@@ -18,8 +20,9 @@ export function indicatorsSection(
   { dyes, words }: ReadHandout,
   answers: Answers | null,
 ): Markup {
-  const calls = chosen.points
-    .flatMap(({ ranking }) => ranking)
+  const scores = chosen.points.flatMap(({ ranking }) => ranking);
+  const calls = dyes
+    .flatMap(({ indicator }) => scores.filter((score) => score.indicator.id === indicator.id))
     .map((score) => ({ score, drops: dropsOf(titration, score, dyes) }));
   return section(words.indicatorsHeading, [
     list(calls.map((call) => instruction(call, words))),
@@ -43,19 +46,28 @@ function instruction({ score, drops: [call] }: Call, words: HandoutWords): strin
   const { name, acidColour, baseColour } = score.indicator;
   const [from, to] = score.at.slope < 0 ? [baseColour, acidColour] : [acidColour, baseColour];
   const said = { indicator: name, drops: indicatorDefaults.indicatorDrops, from, to };
+  if (score.verdict === 'unsuitable') return say(words.unsuitable, said);
   if (!call) return say(words.watch, said);
-  const stop = say(words.stopAt, { ...said, stop: call.colour.name });
+  const stop = say(to === colourless ? words.stopFading : words.stopAt, { ...said, stop: call.colour.name });
   return call.colour.name === to ? stop : `${stop} ${say(words.tooFar, said)}`;
 }
 
-function expected(calls: readonly Call[], { leftOut, notes }: IndicatorSet, words: HandoutWords): Markup[] {
+function expected(
+  calls: readonly Call[],
+  { points, leftOut, notes }: IndicatorSet,
+  words: HandoutWords,
+): Markup[] {
+  const flat = points
+    .filter(({ best }) => best < verdictScores['well suited'])
+    .map(({ at }) => say(words.flat, { mL: fixed(at.mL, 2) }));
+  const remarks = points.length === 0 ? notes : flat;
   return [
     list(
       calls.map((call) => expectedCall(call, words)),
       'ul',
       'answer',
     ),
-    list([...leftOut.map(({ name, reason }) => `${name}: ${reason}`), ...notes], 'ul', 'answer'),
+    list([...leftOut.map(({ name, reason }) => `${name}: ${reason}`), ...remarks], 'ul', 'answer'),
   ];
 }
 

@@ -4,6 +4,8 @@ import { Faults } from '../input/faults.js';
 import { asMarkup } from '../output/as-markup.js';
 import { namesOf } from '../plot/titration-title.js';
 import { say } from '../plot/words.js';
+import { planOf } from '../preparation/plan-additions.js';
+import { printFormula } from '../substance/print-formula.js';
 import { makeTitration } from '../titration/make-titration.js';
 import { readSetupOf } from '../titration/read-setup.js';
 import type { Titration, TitrationSetup } from '../titration/titration.js';
@@ -16,6 +18,7 @@ import { type HandoutOptions, type ReadHandout, readHandoutOptions } from './han
 import { indicatorsSection } from './indicators-section.js';
 import { element, list, type Markup, own, paragraph, section, text } from './markup.js';
 import { readingsSheet } from './readings-sheet.js';
+import { checkSample } from './sample-share.js';
 import { styleFor } from './style.js';
 
 /**
@@ -51,11 +54,13 @@ export function makeHandout(titration: Pick<Titration, 'setup'>, options?: Hando
   const faults = new Faults('makeHandout');
   const setup = readSetupOf(titration, faults);
   const read = readHandoutOptions(options, faults);
+  if (!faults.any && read.sample) checkSample(setup.analyte, read.sample, faults);
   faults.done();
 
   const expected = makeTitration(setup);
+  const plan = planOf(expected, read.how, 'options.additions', faults); // refused for the student as well
   const chosen = chosenFrom(expected, read);
-  const answers = read.audience === 'instructor' ? answersOf(expected, chosen, read, faults) : null;
+  const answers = read.audience === 'instructor' ? answersOf(expected, chosen, plan, read) : null;
   const names = namesOf(expected.setup);
   const title = read.title ?? say(read.words.title, names);
   return documentOf(title, read, [
@@ -109,8 +114,11 @@ function basisSection(
     activity: conditions?.activity?.name ?? 'ideal',
     celsius: conditions?.celsius ?? 25,
   });
-  return section(words.notesHeading, [paragraph(model), list(titration.notes)], 'answer');
+  return section(words.notesHeading, [paragraph(model), list(titration.notes.map(typeset))], 'answer');
 }
+
+/** Formulas in a note as those of the page: of two elements at least, so that nothing else is taken for one. */
+const typeset = (note: string): string => note.replace(/\b(?:[A-Z][a-z]?\d*){2,}/g, printFormula);
 
 /** The policy allows styles and nothing from anywhere else, whatever a later edit brings in. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'";

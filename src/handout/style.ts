@@ -3,7 +3,7 @@ export const styleFor = (paper: 'A4' | 'letter'): string => `
 @page { size: ${paper}; margin: 12mm 14mm; }
 *, *::before { box-sizing: border-box; }
 html { color: #16202c; background: #fff; font: 8.6pt/1.32 Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif; }
-body { max-width: 186mm; margin: 0 auto; }
+body { max-width: 186mm; margin: 0 auto; overflow-wrap: anywhere; }
 @media screen { body { padding: 8mm 4mm; } }
 header { border-bottom: 1.5pt solid #16202c; padding-bottom: 1.5mm; margin-bottom: 3mm; }
 h1 { font-size: 14pt; line-height: 1.15; margin: 0; }
@@ -33,7 +33,7 @@ ul.answer { padding-left: 5.5mm; }
 .sheet { break-before: page; break-inside: auto; margin: 0; }
 .blocks { display: flex; gap: 3.5mm; margin-bottom: 2.5mm; }
 .blocks table { flex: 1; table-layout: fixed; }
-.blocks th { text-align: center; }
+.blocks th { text-align: center; padding: 0.4mm 0; font-size: 6.8pt; }
 .blocks td { height: 6mm; }
 .blocks .answer td { height: 4.6mm; }
 .drops { table-layout: fixed; }

@@ -1,6 +1,6 @@
 import { frozen } from '../frozen.js';
 import { at, type Faults } from '../input/faults.js';
-import { type PlotWords, plotWords, readWords } from '../plot/words.js';
+import { type PlotWords, plotWords, readReplacement, readWords } from '../plot/words.js';
 import { lastCaution } from '../safety/cautions-of.js';
 
 /**
@@ -22,6 +22,8 @@ export const handoutWords = /*#__PURE__*/ frozen({
     'Follow the pH of a solution of {analyte} while {titrant} is added. Find each equivalence point from your own readings, and compare it with the colour change of an indicator.',
   cautionsHeading: 'Before you touch anything',
   gasEscapes: 'A gas can escape, {gas}. {advice}',
+  waste:
+    'Waste: collect it in the container that you are shown; nothing goes down the drain unless your supervisor says so.',
   safetyFirst: lastCaution,
   fillHeading: 'Weigh and fill',
   weigh: 'Weigh about {grams} g of {sample} into the flask, and write down the mass: ________ g',
@@ -29,7 +31,9 @@ export const handoutWords = /*#__PURE__*/ frozen({
   pour: 'Put {mL} mL of the sample into the flask ({analyte}).',
   burette:
     'Fill the burette with {titrant}. Concentration by its label: ________ mol/L. First reading: ________ mL',
+  weighedAs: 'Weighed as: {solids}. A hydrate takes another mass.',
   expectedSample: 'Expected in the flask: {contents}.',
+  share: 'That is {percent} % of the sample by mass.',
   expectedTitrant: 'Planned in the burette: {contents}.',
   content: '{mmol} mmol of {reagent}',
   concentration: '{molar} mol/L {reagent}',
@@ -39,23 +43,29 @@ export const handoutWords = /*#__PURE__*/ frozen({
     'Its tip is full of liquid, without a bubble, and stays above the liquid in the flask.',
     'The probe is covered by the liquid and well clear of the stirrer.',
     'The wash bottle is freshly filled with pure water.',
-    'The probe has been calibrated today in two standards; it is calibrated again before the buffer part.',
+    'The probe has been calibrated today in two standards.',
     'A reference tube stands ready for each colour that you have to recognise.',
     'You have read the label of every bottle. The colour of a stock solution proves nothing.',
   ],
   additionsHeading: 'Additions',
   additions:
     'Add {coarse} mL at a time. Where one addition changes the pH by more than {maxStep}, take smaller ones, down to a drop ({fine} mL). Go on well past the last steep part.',
-  settle:
-    'Stir for about {settle} s before each reading. Write down what the burette shows, not what you meant to add.',
+  settle: 'Stir for about {settle} s before each reading.',
+  settleUsual: 'Stir for 10 to 15 s before each reading.',
+  writeDown: 'Write down what the burette shows, not what you meant to add.',
   plan: 'Plan: {readings} readings, about {minutes} min at the bench; the burette is filled {fillings}×.',
   indicatorsHeading: 'Indicators',
   stopAt: '{indicator}, {drops} drops: {from} at first. Stop when it stays {stop} while you swirl.',
+  stopFading:
+    '{indicator}, {drops} drops: {from} at first, and fading. Stop when it is as faint as in the reference tube ({stop}); without a tube, at the last trace of colour.',
   tooFar: 'When it is {to}, you have gone too far.',
   watch: '{indicator}, {drops} drops: watch for its change between {from} and {to}.',
+  unsuitable:
+    '{indicator}, {drops} drops: unsuitable here. Watch for its change between {from} and {to}, and take no result from it.',
   oneTooMany: 'One drop too many puts you off by ______ %.',
   expectedCall:
     '{indicator}: point at {point} mL, call at {call} mL, {error} %. One drop too many: {drop} % more, {colour}. Verdict: {verdict}.',
+  flat: 'The curve is flat at {mL} mL: no indicator shows this point sharply.',
   neverCalled: '{indicator}: the curve does not get to its change. Verdict: {verdict}.',
   curveHeading: 'Your curve',
   expectedCurveHeading: 'Predicted curve',
@@ -68,11 +78,13 @@ export const handoutWords = /*#__PURE__*/ frozen({
   buffer:
     'Calibrate the probe again. Put {mL} mL of the buffer in one beaker and as much pure water in another. Add {add} to each, drop by drop ({dropSize} mL), and read both.',
   bufferLines: ['drops', 'buffer, pH', 'water, pH'],
+  bufferNote:
+    'Real water has taken up carbon dioxide and reads 5.6 to 6 at first; a probe takes its time in it.',
   sheetHeading: 'Readings',
-  sheetHint:
-    'Totals: what the burette shows, less its first reading. Mark the line where the colour changes.',
+  sheetHint: 'Added: what the burette shows, less its first reading. Mark the line where the colour changes.',
   expectedSheetHint: 'The planned additions, and the pH predicted after each.',
-  volumeColumn: 'mL',
+  buretteColumn: 'burette',
+  volumeColumn: 'added, mL',
   pHColumn: 'pH',
   notesHeading: 'What the prediction rests on',
   model: 'Activity: {activity}. Temperature: {celsius} °C.',
@@ -104,10 +116,10 @@ export function readHandoutWords(value: unknown, path: string, faults: Faults): 
 
 function readWord(value: unknown, path: string, ours: HandoutWords[keyof HandoutWords], faults: Faults) {
   if (typeof ours === 'object' && !('length' in ours)) return readWords(value, path, faults);
-  if (typeof ours === 'string') return faults.text(value, path, 'a text', most.characters);
+  if (typeof ours === 'string') return readReplacement(value, path, [ours], faults, most.characters);
   const isFixed = /(Columns|Lines)$/.test(path); // one for each column or line
   const [least, limit] = isFixed ? [ours.length, ours.length] : [0, most.texts];
   return faults
     .list(value, path, 'a list of texts', least, limit)
-    .map((text, k) => faults.text(text, `${path}[${k}]`, 'a text', most.characters));
+    .map((text, k) => readReplacement(text, `${path}[${k}]`, ours, faults, most.characters));
 }

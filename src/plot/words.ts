@@ -83,12 +83,40 @@ export const say = (text: string, values: Readonly<Record<string, string | numbe
     Object.hasOwn(values, key) ? String(values[key]) : whole,
   );
 
+/**
+ * Reads a text that takes the place of one of ours, or of a list of them, noting every fault. A name in braces that ours
+ * does not have would be printed as it stands.
+ *
+ * @internal
+ */
+export function readReplacement(
+  value: unknown,
+  path: string,
+  ours: readonly string[],
+  faults: Faults,
+  most?: number,
+): string {
+  const text = faults.text(value, path, 'a text', most);
+  const known = ours.flatMap(bracesIn);
+  const stray = bracesIn(text).find((name) => !known.includes(name));
+  if (stray !== undefined)
+    faults.add(
+      'unknown-key',
+      path,
+      known.length === 0 ? 'a text without a name in braces' : `names in braces out of ${known.join(', ')}`,
+      `{${stray}}`,
+    );
+  return text;
+}
+
+const bracesIn = (text: string): string[] => Array.from(text.matchAll(/\{(\w+)\}/g), ([, name = '']) => name);
+
 /** Reads words from a caller's value, noting every fault; those that are left out are the library's own. @internal */
 export function readWords(value: unknown, path: string, faults: Faults): PlotWords {
-  const keys = Object.keys(plotWords);
+  const keys = Object.keys(plotWords) as (keyof PlotWords)[];
   const unread = value === undefined ? {} : faults.object(value, path, 'words to replace', keys);
-  const given = Object.entries(unread).flatMap(([key, text]) =>
-    text === undefined || !keys.includes(key) ? [] : [[key, faults.text(text, `${path}.${key}`, 'a text')]],
-  );
+  const given = keys
+    .filter((key) => unread[key] !== undefined)
+    .map((key) => [key, readReplacement(unread[key], `${path}.${key}`, [plotWords[key]], faults)]);
   return { ...plotWords, ...Object.fromEntries(given) };
 }

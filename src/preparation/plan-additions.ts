@@ -94,11 +94,11 @@ export function planAdditions(
   const read = readSetupOf(titration, faults);
   const how = readAdditionOptions(options, 'options', faults);
   faults.done();
-  return planOf(makeTitration(read), how, faults);
+  return planOf(makeTitration(read), how, 'options', faults);
 }
 
 /** The schedule of a titration by options that have been read. @internal */
-export function planOf(expected: Titration, how: How, faults: Faults): AdditionPlan {
+export function planOf(expected: Titration, how: How, path: string, faults: Faults): AdditionPlan {
   const lastPoint = expected.equivalencePoints.at(-1)?.mL;
   const end =
     how.upTo ?? usualEnd(usualLastVolume(expected.equivalencePoints, expected.setup.analyte), lastPoint, how);
@@ -106,14 +106,14 @@ export function planOf(expected: Titration, how: How, faults: Faults): AdditionP
   if (steps < 1)
     faults.add(
       'conflict',
-      'options.fine',
+      at(path, 'fine'),
       `no more than the titration takes, ${fourDigits(end)} mL`,
       how.fine,
     );
   if (steps > mostAdditions * how.perCoarse)
     faults.add(
       'out-of-range',
-      'options.coarse',
+      at(path, 'coarse'),
       `steps that make at most ${mostAdditions} additions`,
       how.coarse,
     );
