@@ -1,6 +1,6 @@
 /** The style of the page: black on white, two columns, a page of its own for the readings. @internal */
 export const styleFor = (paper: 'A4' | 'letter'): string => `
-@page { size: ${paper}; margin: 12mm 14mm; }
+@page { size: ${paper}; margin: 9mm 14mm; }
 *, *::before { box-sizing: border-box; }
 html { color: #16202c; background: #fff; font: 8.6pt/1.32 Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif; }
 body { max-width: 186mm; margin: 0 auto; overflow-wrap: anywhere; }

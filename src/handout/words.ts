@@ -22,8 +22,7 @@ export const handoutWords = /*#__PURE__*/ frozen({
     'Follow the pH of a solution of {analyte} while {titrant} is added. Find each equivalence point from your own readings, and compare it with the colour change of an indicator.',
   cautionsHeading: 'Before you touch anything',
   gasEscapes: 'A gas can escape, {gas}. {advice}',
-  waste:
-    'Waste: collect it in the container that you are shown; nothing goes down the drain unless your supervisor says so.',
+  waste: 'Waste goes where you are shown; nothing goes down the drain unless your supervisor says so.',
   safetyFirst: lastCaution,
   fillHeading: 'Weigh and fill',
   weigh: 'Weigh about {grams} g of {sample} into the flask, and write down the mass: ________ g',

@@ -39,7 +39,7 @@ export function drawCapacity(curve: CapacityCurve, options?: PlotOptions): Pictu
     {
       title: title ?? words.capacityOverPH,
       description: peaks
-        .flatMap((peak) => [say(words.describePeak, printed(peak)), sayUseful(peak, usefulOf(peak), words)])
+        .flatMap((peak) => [say(words.describePeak, printed(peak)), sayUseful(peak, words)])
         .join(' '),
       x: { name: words.pH, from, to },
       rows: [
@@ -51,7 +51,7 @@ export function drawCapacity(curve: CapacityCurve, options?: PlotOptions): Pictu
           marks: peaks.map((peak) => peakMark(peak, words)),
         }),
       ],
-      notes: peaks.map((peak) => sayUseful(peak, usefulOf(peak), words)),
+      notes: peaks.map((peak) => sayUseful(peak, words)),
       noRoom: words.noRoom,
     },
     width,
@@ -82,5 +82,10 @@ const peakMark = (peak: CapacityPeak, words: PlotWords): Mark => ({
   hasRule: false,
 });
 
-const sayUseful = (peak: CapacityPeak, { from, to }: Ends, words: PlotWords): string =>
-  say(words.useful, { pH: printPH(peak.pH), from: printPH(from), to: printPH(to) });
+/** An end beyond the curve is not known: that of the curve does not stand for it. */
+function sayUseful({ pH, useful: { from, to } }: CapacityPeak, words: PlotWords): string {
+  const above = to === null ? words.usefulFrom : words.useful;
+  const below = to === null ? words.usefulThroughout : words.usefulTo;
+  const [fromPH, toPH] = [from, to].map((end) => (end === null ? '' : printPH(end)));
+  return say(from === null ? below : above, { pH: printPH(pH), from: fromPH ?? '', to: toPH ?? '' });
+}

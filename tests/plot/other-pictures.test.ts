@@ -129,6 +129,14 @@ describe('a picture of a buffer', () => {
   });
 });
 
+test('a range that goes on beyond the curve has no end there', () => {
+  const acetate = makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] });
+  const said = (from: number, to: number) => drawCapacity(capacityOver(acetate, { from, to })).description;
+  expect(said(2.5, 5.2)).toMatch(/useful about pH 4\.76 from 3\.7\d up\.$/);
+  expect(said(4.2, 7)).toMatch(/useful about pH 4\.76 up to 5\.76\.$/);
+  expect(said(4.2, 5.2)).toMatch(/useful about pH 4\.76 throughout\.$/);
+});
+
 test('a picture of the capacity marks the peak and the range over which it is useful', () => {
   const acetate = makeSolution({ contents: [{ reagent: reagents.aceticAcid, molar: 0.1 }] });
   const { svg } = drawCapacity(capacityOver(acetate, { from: 2.5, to: 7 }));
