@@ -62,7 +62,7 @@ export const good: Record<string, readonly (readonly unknown[])[]> = {
   pHFromPotential: [[line, 100, { celsius: 25 }]],
   settlingError: [[{ change: 2, timeConstant: 3 }, { seconds: 10 }]],
   settlingWait: [[{ change: 2, timeConstant: 3 }, { error: 0.01 }]],
-  // of increments: one model to fit, where totals have forty
+  // few readings, and of increments: every explanation is tried on them
   diagnose: [
     [
       { ...readings, mL: [0, 0.5, 0.5, 0.5, 0.5, 0.5, 0.1, 0.1, 0.5, 0.5] },

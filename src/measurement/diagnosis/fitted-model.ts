@@ -70,7 +70,7 @@ export const pointsOfModel = ({
 }: FittedModel): readonly FittedModelPoint[] =>
   fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => {
     const deviation = covariance ? covariance.deviationOf(gradient) : 0;
-    return { reaction, mL, deviation: deviation === null ? null : deviation * scatter };
+    return { reaction, mL, deviation: scaledBy(scatter, deviation) };
   });
 
 /**
@@ -103,13 +103,19 @@ export function fittedModel(
     sum: best.sum,
     expected,
     value: fault ? numberAt(best.parameters, 0) : expected,
-    deviation: deviation === null ? null : deviation * scatter,
+    deviation: scaledBy(scatter, deviation),
     isAtLimit: fault !== null && best.atLimit[0] === true,
     chemistry,
     found: best,
     covariance,
     scatter,
   };
+}
+
+/** Null where the readings determine nothing, or by so little that it leaves the range of doubles. */
+function scaledBy(scatter: number, deviation: number | null): number | null {
+  const scaled = deviation === null ? Number.NaN : deviation * scatter;
+  return Number.isFinite(scaled) ? scaled : null;
 }
 
 /** A model that takes longer to fit explains nothing. */

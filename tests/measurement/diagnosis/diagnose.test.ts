@@ -347,3 +347,18 @@ test('advises on carbon dioxide by what is in the burette', () => {
   expect(byAcid?.remedy ?? 'hydrogencarbonate').toContain('hydrogencarbonate');
   expect(ofBase.likely[0]?.check).toContain('blank');
 });
+
+// found by hostile input: a substance that gives next to nothing determines no end point
+test('gives no uncertainty where it leaves the range of doubles', () => {
+  const faint = structuredClone({ ...acetic.setup, conditions: {} }) as unknown as {
+    analyte: { contents: { reagent: { protolytes: { count: number }[] } }[] };
+  };
+  for (const { reagent } of faint.analyte.contents)
+    for (const held of reagent.protolytes) held.count = 1e-300;
+  const mL = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+  const pH = [2, 2.1, 2.3, 2.6, 3, 7, 11, 11.3, 11.5, 11.6];
+  const setup = faint as unknown as typeof acetic.setup;
+  expect(
+    diagnose({ mL, pH, notes: [] }, { setup }, { endpoint: 4.1 }).endpoint?.standardUncertainty,
+  ).toBeNull();
+});
