@@ -380,7 +380,7 @@ export const handouts: typeof good = {
         paper: 'letter',
         title: 'a title',
         purpose: 'a purpose',
-        sample: { name: 'powder', grams: 0.2 },
+        sample: { name: 'powder', grams: 0.25 },
         recipes: [recipe],
         indicators: [indicator],
         additions: { coarse: 1, fine: 0.5, maxStep: 1, upTo: 30, settle: 10, handling: 10, burette: 25 },
