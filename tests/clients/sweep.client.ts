@@ -17,7 +17,7 @@ beforeAll(() => {
     'sweep',
     Object.entries(others).map(([name, version]) => `${name}@${version}`),
   );
-  for (const part of ['pool', 'queue', 'arrow', 'curves.mjs', 'envelope.mjs', 'report.mjs'])
+  for (const part of ['pool', 'queue', 'arrow', 'curves.mjs', 'in-chunks.mjs', 'envelope.mjs', 'report.mjs'])
     cpSync(join(root, example, part), join(project, part), { recursive: true });
 });
 

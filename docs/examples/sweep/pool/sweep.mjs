@@ -1,5 +1,6 @@
 // A sweep over all cores: chunks of curves to a pool of workers, results as they come, and an end at any moment.
 import { Piscina } from 'piscina';
+import { inChunks } from '../in-chunks.mjs';
 
 /** Curves in a chunk: long enough that messages cost nothing, short enough that progress is seen. */
 const chunkSize = 500;
@@ -19,23 +20,12 @@ export async function sweep({ curves, threads, signal, onChunk, onProgress = () 
   });
   const stop = () => pool.destroy();
   signal?.addEventListener('abort', stop);
-  let next = 0;
-  let done = 0;
-  const feed = async () => {
-    while (next < curves) {
-      signal?.throwIfAborted();
-      const from = next;
-      const count = Math.min(chunkSize, curves - from);
-      next += count;
-      const pHs = await pool.run({ from, count });
-      onChunk({ from, count, pHs });
-      done += count;
-      onProgress(done);
-    }
-  };
   try {
     const inFlight = 2 * pool.options.maxThreads; // one at work and one waiting for each thread
-    await Promise.all(Array.from({ length: inFlight }, feed));
+    await inChunks({ curves, chunkSize, inFlight, signal, onProgress }, async (chunk) => {
+      const pHs = await pool.run(chunk);
+      onChunk({ ...chunk, pHs });
+    });
   } catch (error) {
     signal?.throwIfAborted();
     throw error;

@@ -1,5 +1,6 @@
 // The sweep as jobs in a queue, for workers on any number of machines.
 import { Queue, QueueEvents } from 'bullmq';
+import { inChunks } from '../in-chunks.mjs';
 import { queueName } from './server.mjs';
 
 /**
@@ -18,24 +19,13 @@ export async function sweep({ connection, curves, chunkSize = 500, signal, onChu
     signal?.addEventListener('abort', () => reject(signal.reason));
   });
   aborted.catch(() => {}); // an abort after the end
-  let next = 0;
-  let done = 0;
-  const feed = async () => {
-    while (next < curves) {
-      signal?.throwIfAborted();
-      const from = next;
-      const count = Math.min(chunkSize, curves - from);
-      next += count;
-      const job = await queue.add('chunk', { from, count }, { jobId: `curves-${from}-${count}` });
-      const pHs = numbersIn(await Promise.race([job.waitUntilFinished(events), aborted]));
-      onChunk({ from, count, pHs });
-      await job.remove();
-      done += count;
-      onProgress(done);
-    }
-  };
   try {
-    await Promise.all(Array.from({ length: inFlight }, feed));
+    await inChunks({ curves, chunkSize, inFlight, signal, onProgress }, async (chunk) => {
+      const job = await queue.add('chunk', chunk, { jobId: `curves-${chunk.from}-${chunk.count}` });
+      const pHs = numbersIn(await Promise.race([job.waitUntilFinished(events), aborted]));
+      onChunk({ ...chunk, pHs });
+      await job.remove();
+    });
   } catch (error) {
     await queue.drain();
     throw error;
