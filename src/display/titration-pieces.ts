@@ -4,6 +4,7 @@ import { drawTitration } from '../plot/draw-titration.js';
 import { readDrawnSetup } from '../plot/read-drawn.js';
 import { fixed } from '../print-number.js';
 import { makeTitration } from '../titration/make-titration.js';
+import { pointsInOrder } from '../titration/points/points-in-order.js';
 import type { Titration } from '../titration/titration.js';
 import type { ShownPart } from './part.js';
 import { notesOf, numberOrNull, objectsAt, type Pieces, textAt } from './pieces.js';
@@ -33,12 +34,13 @@ export const titrationPieces: Pieces = (fields, faults) => {
   ];
 };
 
-function pointsOf({ pHAt, equivalencePoints, halfEquivalencePoints }: Titration): readonly object[] {
-  const points = [
-    ...equivalencePoints.map(({ mL, pH, reaction }) => ({ mL, pH, point: 'equivalence', reaction })),
-    ...halfEquivalencePoints.map(({ mL, pH }) => ({ mL, pH, point: 'half-equivalence', reaction: null })),
-  ].sort((a, b) => a.mL - b.mL);
-  return [{ mL: 0, pH: pHAt(0), point: 'start', reaction: null }, ...points];
+function pointsOf(titration: Titration): readonly object[] {
+  const points = pointsInOrder(titration).map(({ reaction, ...point }) => ({
+    ...point,
+    point: reaction === null ? 'half-equivalence' : 'equivalence',
+    reaction,
+  }));
+  return [{ mL: 0, pH: titration.pHAt(0), point: 'start', reaction: null }, ...points];
 }
 
 /** The indicators in order, each with its verdict and reason. @internal */

@@ -1,5 +1,6 @@
 import { drawTitration } from '../plot/draw-titration.js';
 import { fixed } from '../print-number.js';
+import { pointsInOrder } from '../titration/points/points-in-order.js';
 import type { Answers } from './answers.js';
 import { graphPaper } from './graph-paper.js';
 import type { ReadHandout } from './handout-options.js';
@@ -30,12 +31,12 @@ export function pointsSection({ words }: ReadHandout, answers: Answers | null): 
     const lines = Array.from({ length: ownLines }, () => words.pointColumns.map(() => ''));
     return section(words.pointsHeading, [paragraph(words.pointsHint), grid(words.pointColumns, lines)]);
   }
-  const { equivalencePoints, halfEquivalencePoints } = answers.titration;
-  if (equivalencePoints.length === 0) return section(words.pointsHeading, [paragraph(words.noPoints)]);
-  const points = [
-    ...equivalencePoints,
-    ...halfEquivalencePoints.map((point) => ({ ...point, reaction: words.halfEquivalence })),
-  ].sort((a, b) => a.mL - b.mL);
-  const rows = points.map(({ reaction, mL, pH }) => [reaction, fixed(mL, 2), fixed(pH, 2)]);
+  if (answers.titration.equivalencePoints.length === 0)
+    return section(words.pointsHeading, [paragraph(words.noPoints)]);
+  const rows = pointsInOrder(answers.titration).map(({ reaction, mL, pH }) => [
+    reaction ?? words.halfEquivalence,
+    fixed(mL, 2),
+    fixed(pH, 2),
+  ]);
   return section(words.pointsHeading, [grid(words.pointColumns, rows, 'grid answer')]);
 }

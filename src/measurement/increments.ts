@@ -13,6 +13,15 @@ export function isOfIncrements(mL: readonly number[]): boolean {
   return 2 * rising <= steps.length && !steps.every((step) => step < 0);
 }
 
+/**
+ * Whether a column of volumes may hold what was added each time: some step does not rise, as a running total would. Two
+ * readings at one volume do not rise either; a fit tells them from increments.
+ *
+ * @internal
+ */
+export const mayBeIncrements = (mL: readonly number[]): boolean =>
+  mL.every((volume) => volume >= 0) && mL.some((volume, k) => k > 0 && volume <= numberAt(mL, k - 1));
+
 /** The running totals of what was added each time, mL. @internal */
 export function totalsOfIncrements(mL: readonly number[]): readonly number[] {
   let total = 0;

@@ -1,17 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { rootBetween } from '../../src/solver/root-between.js';
 
+/** How the search ended, and how often the function was asked. */
+function searched(f: (x: number) => number, low: number, high: number) {
+  let evaluations = 0;
+  const counting = (x: number) => {
+    evaluations += 1;
+    return f(x);
+  };
+  return { found: rootBetween(counting, low, high), evaluations };
+}
+
 /** The root, and how often the function was asked. */
 function solve(f: (x: number) => number, low: number, high: number) {
-  let evaluations = 0;
-  const found = rootBetween(
-    (x) => {
-      evaluations += 1;
-      return f(x);
-    },
-    low,
-    high,
-  );
+  const { found, evaluations } = searched(f, low, high);
   return { root: found.status === 'found' ? found.x : Number.NaN, evaluations };
 }
 
@@ -52,15 +54,7 @@ describe('rootBetween', () => {
     ['the middle', (x: number) => (x === 0.5 ? Number.NaN : x - 0.3), 0, 1, 0.5, 3],
     ["where Ridders' step leads", (x: number) => (x === 0.25 ? Number.NaN : x - 0.25), 0, 1, 0.25, 4],
   ])('says where the function is no number, and asks no more: %s', (_, f, low, high, at, asked) => {
-    let evaluations = 0;
-    const found = rootBetween(
-      (x) => {
-        evaluations += 1;
-        return f(x);
-      },
-      low,
-      high,
-    );
+    const { found, evaluations } = searched(f, low, high);
     expect(found).toEqual({ status: 'not-finite', at });
     expect(evaluations).toBe(asked);
   });

@@ -1,8 +1,7 @@
 import { capitalised } from '../../capitalised.js';
 import { pHOf } from '../../equilibrium/ph-of.js';
 import { toDigits } from '../../print-number.js';
-import { numberAt } from '../../solver/number-at.js';
-import { totalsOfIncrements } from '../increments.js';
+import { mayBeIncrements, totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
 import { adviceOn } from './advice.js';
@@ -90,10 +89,6 @@ export function explanationsOf(about: Case): Fitted {
       .sort((a, b) => b.explanation.evidence - a.explanation.evidence),
   };
 }
-
-/** Running totals rise. Two readings at one volume do not, and are told from increments by the fit. */
-const mayBeIncrements = (mL: readonly number[]): boolean =>
-  mL.every((volume) => volume >= 0) && mL.some((volume, k) => k > 0 && volume <= numberAt(mL, k - 1));
 
 const hasBasicTitrant = ({ setup: { titrant, inUse } }: Case): boolean => pHOf(titrant, inUse.given) > 7;
 

@@ -6,7 +6,7 @@ import { type FitCovariance, fitCovariance } from '../fit/fit-covariance.js';
 import { type FitParameter, fitParameters } from '../fit/fit-parameters.js';
 import { fittedPoints } from '../fit/fitted-points.js';
 import type { FreeParameter } from '../fit/free-parameter.js';
-import { type FoundFit, searchFit } from '../fit/search-fit.js';
+import { type FoundFit, scatterOf, searchFit } from '../fit/search-fit.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 
@@ -96,7 +96,7 @@ export function fittedModel(
     searchFit(readings, chemistry, uncertainty, { start, limits: parameters, mostPasses, worthwhile }),
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
-  const scatter = Math.sqrt(best.sum / Math.max(1, readings.mL.length - parameters.length));
+  const scatter = scatterOf(best, readings.mL.length - parameters.length);
   const covariance = parameters.length === 0 ? null : fitCovariance(best.jacobian);
   const [deviation = null] = covariance?.deviations ?? [];
   return {

@@ -13,7 +13,7 @@ import type { FitParameter } from './fit-parameters.js';
 import { fittedPoints } from './fitted-points.js';
 import { fittedSetup } from './fitted-setup.js';
 import { type RunsTest, runsTest } from './runs-test.js';
-import type { FoundFit } from './search-fit.js';
+import { type FoundFit, scatterOf } from './search-fit.js';
 import type { FittedParameter, TitrationFit } from './titration-fit.js';
 
 /** By what a deviation of the linear model is multiplied, and how well that is known. */
@@ -30,7 +30,7 @@ export function fitResult(
   found: FoundFit,
 ): TitrationFit {
   const degreesOfFreedom = readings.mL.length - parameters.length;
-  const rms = Math.sqrt(found.sum / Math.max(degreesOfFreedom, 1));
+  const rms = scatterOf(found, degreesOfFreedom);
   const known = scatter === 'known';
   const seen: Scatter = { factor: known ? 1 : rms, degreesOfFreedom: known ? null : degreesOfFreedom };
   const covariance = fitCovariance(found.jacobian);

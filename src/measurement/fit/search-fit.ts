@@ -32,3 +32,12 @@ const negligibleDistance = 1e-9;
 
 /** A search that goes on for longer creeps along a valley; its end is told by its status. @internal */
 export const mostPasses = 200;
+
+/**
+ * How far readings lie from a curve, root mean square, in their standard uncertainties: √(S/ν) with ν degrees of freedom, 1
+ * where the curve and the uncertainties are right. With none left, √S.
+ *
+ * @internal
+ */
+export const scatterOf = ({ sum }: Pick<FoundFit, 'sum'>, degreesOfFreedom: number): number =>
+  Math.sqrt(sum / Math.max(degreesOfFreedom, 1));

@@ -9,7 +9,7 @@ import { summaryOfDraws } from '../statistics/summary-of-draws.js';
 import { chemistryOf } from './chemistry.js';
 import { findFit } from './find-fit.js';
 import { type FitOptions, readFitOptions } from './fit-options.js';
-import { type FoundFit, mostPasses, searchFit } from './search-fit.js';
+import { type FoundFit, mostPasses, scatterOf, searchFit } from './search-fit.js';
 
 /** How often to draw, from which seed, and who is told. */
 export interface SimulateFitsOptions extends LongWork {
@@ -94,7 +94,7 @@ export function simulateFits(
   const best = findFit(given, chemistry, how.uncertainty);
   const search = { start: [...best.parameters], limits: how.parameters, mostPasses };
   const freedom = given.mL.length - how.free.length;
-  const scatter = how.scatter === 'known' ? 1 : Math.sqrt(best.sum / freedom);
+  const scatter = how.scatter === 'known' ? 1 : scatterOf(best, freedom);
   const errors = { pH: how.uncertainty.pH * scatter, mL: how.uncertainty.mL * scatter };
   const random = randomFrom(from);
   const columns = how.parameters.map(() => new Float64Array(count));
@@ -109,7 +109,7 @@ export function simulateFits(
         name,
         unit,
         value: numberAt(best.parameters, j),
-        ...scatterOf(columns[j] as Float64Array),
+        ...spreadOf(columns[j] as Float64Array),
       })),
       runs: count,
       seed: from,
@@ -131,9 +131,7 @@ function drawnAbout(
   };
 }
 
-function scatterOf(
-  column: Float64Array,
-): Pick<SimulatedParameter, 'mean' | 'standardDeviation' | 'interval'> {
+function spreadOf(column: Float64Array): Pick<SimulatedParameter, 'mean' | 'standardDeviation' | 'interval'> {
   const { mean, s, interval } = summaryOfDraws(column.sort(), 0.95);
   return { mean, standardDeviation: s, interval };
 }

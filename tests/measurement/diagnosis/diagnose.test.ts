@@ -7,6 +7,7 @@ import { type Case, fittedModel } from '../../../src/measurement/diagnosis/fitte
 import { randomFrom } from '../../../src/measurement/statistics/random.js';
 import { readSetup } from '../../../src/titration/read-setup.js';
 import { listed } from '../../faults-of.js';
+import { titrationOf } from '../../indicator/titrations.js';
 
 const carbonate = makeSolution({ mL: 25, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
 const acid = makeSolution({ contents: [{ reagent: reagents.hydrochloricAcid, molar: 0.1 }] });
@@ -185,14 +186,8 @@ describe('an end point that was called', () => {
   });
 });
 
-/** 25 mL of one reagent by another at 0.1 mol/L. */
-const titrationOf = (analyte: keyof typeof reagents, molar: number, titrant: keyof typeof reagents) =>
-  titrate({
-    analyte: makeSolution({ mL: 25, contents: [{ reagent: reagents[analyte], molar }] }),
-    titrant: makeSolution({ contents: [{ reagent: reagents[titrant], molar: 0.1 }] }),
-  });
-const acetic = titrationOf('aceticAcid', 0.1, 'sodiumHydroxide');
-const phthalate = titrationOf('potassiumHydrogenPhthalate', 0.1, 'sodiumHydroxide');
+const acetic = titrationOf(reagents.aceticAcid, reagents.sodiumHydroxide);
+const phthalate = titrationOf(reagents.potassiumHydrogenPhthalate, reagents.sodiumHydroxide);
 
 describe('readings that no single fault explains', () => {
   const verdictOn = (readings: Parameters<typeof diagnose>[0]) => diagnose(readings, acetic).verdict;
