@@ -31,12 +31,10 @@ function readInflection(value: unknown, path: string, faults: Faults): Inflectio
 }
 
 function readCurvePoint(unread: Unread, path: string, faults: Faults): CurvePoint {
+  const { leastML, mL: most } = titrationLimits;
   return {
-    mL: faults.number(unread.mL, `${path}.mL`, 'a volume in mL', { from: least, to: titrationLimits.mL }),
+    mL: faults.number(unread.mL, `${path}.mL`, 'a volume in mL', { from: leastML, to: most }),
     pH: faults.number(unread.pH, `${path}.pH`, 'a pH', titrationLimits.pH),
     slope: faults.number(unread.slope, `${path}.slope`, 'a slope of pH per mL'),
   };
 }
-
-/** An error in percent of a smaller volume could leave the range of doubles. */
-const least = 1e-200;

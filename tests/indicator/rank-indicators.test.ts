@@ -231,6 +231,14 @@ describe('a titration without an equivalence point', () => {
       titrationOf(reagents.sodiumChloride, hydrochloricAcid),
       /analyte neutral \(pH 7\.0\), titrant acidic/,
     ],
+    [
+      'a trace of base, spent by less than any burette gives', // a seed of the try page found 9.9e-201 mL
+      titrate({
+        analyte: { mL: 1, contents: [{ reagent: reagents.sodiumCarbonate, mmol: 1e-200 }] },
+        titrant: { mL: 1, contents: [{ reagent: hydrochloricAcid, mmol: 0.1 }] },
+      }),
+      /analyte neutral \(pH 7\.0\), titrant acidic \(pH 1\.0\)/,
+    ],
   ])('says why: %s', (_, titration, why) => {
     expect(titration.equivalencePoints).toEqual([]);
     const notes = titration.notes.filter((note) => why.test(note));

@@ -2,7 +2,7 @@ import type { StepAt } from '../../equilibrium/steps-in-order.js';
 import type { CurveModel } from '../model/curve-model.js';
 import type { MixtureModel } from '../model/mixture-model.js';
 import type { CurvePoint } from '../sampling/curve.js';
-import { titrationLimits } from '../titration-limits.js';
+import { isReached } from '../titration-limits.js';
 import type { InflectionPoint } from './inflection-points.js';
 import { reactionOf } from './reaction.js';
 import type { StoichiometricVolume } from './stoichiometric-volumes.js';
@@ -43,7 +43,6 @@ export function halfEquivalencePointsOf(
     .map((mL) => curveModel.pointAt(mL));
 }
 
-const isReached = (mL: number) => mL > 0 && mL <= titrationLimits.mL;
 const halfWay = (other: StoichiometricVolume | undefined, mL: number, none: number) =>
   other ? (other.mL + mL) / 2 : none;
 

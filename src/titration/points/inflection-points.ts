@@ -13,7 +13,7 @@ import {
   volumeOfMixture,
 } from '../model/mixture-model.js';
 import type { CurvePoint } from '../sampling/curve.js';
-import { titrationLimits } from '../titration-limits.js';
+import { isReached } from '../titration-limits.js';
 
 /** A point where the curvature changes its sign. */
 export interface InflectionPoint extends CurvePoint {
@@ -56,7 +56,7 @@ export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
       const root = rootBetween(turn, low, high);
       return root.status === 'found' ? [pointAt(mixture, root.x, turn(low) < turn(high), to > from)] : [];
     })
-    .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
+    .filter(({ mL }) => isReached(mL))
     .sort((first, second) => first.mL - second.mL);
 }
 

@@ -1,7 +1,7 @@
 import { rootBetween } from '../../solver/root-between.js';
 import { geometricVolumes, isFlat, refinedPoints } from '../model/monotone-pieces.js';
 import type { BentPoint } from '../model/real-point.js';
-import { titrationLimits } from '../titration-limits.js';
+import { isReached } from '../titration-limits.js';
 import type { InflectionPoint } from './inflection-points.js';
 
 /**
@@ -24,7 +24,7 @@ export function realInflections(bentAt: (mL: number) => BentPoint, analyte: numb
     const root = rootBetween((volume) => bentAt(volume).bend, point.mL, next.mL);
     if (root.status !== 'found') return [];
     const mL = root.x;
-    if (!(mL > 0 && mL <= titrationLimits.mL)) return [];
+    if (!isReached(mL)) return [];
     const { pH, slope, bend } = bentAt(mL);
     if (Math.abs(bend) > cornerShare * (Math.abs(point.bend) + Math.abs(next.bend))) return [];
     const kind = point.bend * slope > 0 ? 'steepest' : 'flattest';
