@@ -32,7 +32,7 @@ export interface FitCovariance {
  * @internal
  */
 export function fitCovariance(jacobian: Matrix): FitCovariance {
-  const lengths = Array.from({ length: jacobian.columns }, (_, j) => Math.hypot(...jacobian.getColumn(j)));
+  const lengths = Array.from({ length: jacobian.columns }, (_, j) => lengthOf(jacobian.getColumn(j)));
   const scaled = jacobian.clone();
   for (const [j, length] of lengths.entries()) scaled.mulColumn(j, length > 0 ? 1 / length : 0);
   const { diagonal, rightSingularVectors: vectors } = new SingularValueDecomposition(scaled, {
@@ -62,9 +62,15 @@ export function fitCovariance(jacobian: Matrix): FitCovariance {
       );
       return Math.sqrt(Math.max(sum, 0));
     },
-    condition: greatest / Math.max(Math.min(...diagonal), greatest * rounding),
+    condition: greatest > 0 ? greatest / Math.max(Math.min(...diagonal), greatest * rounding) : 1 / rounding,
     inseparable: inseparableIn(diagonal, (j, k) => vectors.get(j, k)),
   };
+}
+
+/** Zero where its square would leave the range of doubles. */
+function lengthOf(column: readonly number[]): number {
+  const length = Math.hypot(...column);
+  return length > 1e-150 ? length : 0;
 }
 
 /** Share of the greatest singular value that the rounding of the derivatives alone may leave. */

@@ -7,7 +7,7 @@ import {
   stepsPresent,
   stoichiometricVolumes,
 } from '../../titration/points/stoichiometric-volumes.js';
-import { titrationLimits } from '../../titration/titration-limits.js';
+import { isReached } from '../../titration/titration-limits.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
 import { isPast } from './distortion.js';
 import type { FitParameter } from './fit-parameters.js';
@@ -45,7 +45,7 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
     });
   };
   return stoichiometricVolumes(mixture, order)
-    .filter(({ mL }) => mL > 0 && mL <= titrationLimits.mL)
+    .filter(({ mL }) => isReached(mL))
     .map((point) => {
       const { total, gradient } = asTotal(chemistry.parameters, values, point.mL);
       const reaction = reactionOf(mixture, order, point.states, point.acid);

@@ -80,3 +80,20 @@ test('a parameter that moves nothing, and two that move the same, have no uncert
   expect(found.deviationOf([0, 0, 0, 3])).toBeCloseTo(3 / 4, 14);
   expect(found.deviationOf([1, 0, 0, 3])).toBeNull();
 });
+
+test('readings that tell nothing of any parameter leave each of them open, by numbers', () => {
+  for (const nothing of [0, 5e-324, 1e-200]) {
+    const { deviations, correlation, condition } = fitCovariance(
+      new Matrix([
+        [nothing, 0],
+        [0, nothing],
+      ]),
+    );
+    expect(deviations).toEqual([null, null]);
+    expect(correlation).toEqual([
+      [1, 0],
+      [0, 1],
+    ]);
+    expect(condition).toBe(1e10); // the end of the scale: what rounding alone leaves
+  }
+});
