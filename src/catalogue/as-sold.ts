@@ -59,7 +59,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     form: 'solution',
     massPercent: 70.5,
     range: [60, 72],
-    density: 1.67,
+    density: 1.67, // 1.664 elsewhere, half a percent of strength
     celsius: 20,
     fumes: false,
     source: /*#__PURE__*/ bottle('perchloric acid 70.0 to 72.0 %, 1.67 g/mL, and 60 to 62 %'),
@@ -77,7 +77,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     form: 'solution',
     massPercent: 85,
     range: [85, 87],
-    density: 1.685,
+    density: 1.685, // 1.70 and 1.71 elsewhere do not fit the mol/L beside them
     celsius: 25,
     fumes: false,
     source: /*#__PURE__*/ bottle('phosphoric acid 85 %, 1.685 g/mL at 25 °C, 14.6 mol/L'),
@@ -126,7 +126,7 @@ export const asSold: Readonly<Record<string, SoldAs>> = /*#__PURE__*/ frozen({
     form: 'solution',
     massPercent: 50,
     range: [1, 52],
-    density: 1.525,
+    density: 1.525, // 1.515 elsewhere, at 25 °C
     celsius: 20,
     fumes: false,
     alsoSolid: true,

@@ -36,7 +36,7 @@ const formation: Source = {
   note: 'differences of enthalpies of formation at 25 °C',
 };
 
-/** H+ + OH− → H2O at 25 °C, kJ/mol. @internal */
+/** H+ + OH− → H2O at 25 °C, kJ/mol; the −57.6 that is printed for 25 °C is that of about 17 °C. @internal */
 export const heatOfNeutralisation: HeatOfSolution = /*#__PURE__*/ frozen({ kJ: -55.84, source: formation });
 
 /** By the id of the reagent. @internal */

@@ -43,6 +43,7 @@ const phthalate: PHStandard = {
   contents: [{ reagent: polycarboxylic.potassiumHydrogenPhthalate, molar: 0.05 }],
   primary: true,
   celsius: [0, 5, 10, 15, 20, 25, 30, 35, 37, 40, 50],
+  // At 0 °C the equations of 1946 and 1977 give 4.010: the first value is open by 0.01.
   pH: [4.0, 3.998, 3.997, 3.998, 4.0, 4.005, 4.011, 4.018, 4.022, 4.027, 4.05],
   source: /*#__PURE__*/ iupac(
     '25 °C confirmed: 4.005 in Hamer, Pinching & Acree 1946 and in Partanen & Minkkinen 1997; other temperatures memory, within 0.010 of the equation of Hetzer et al. 1977 (which gives 4.010 at 0 °C against 4.000 here)',

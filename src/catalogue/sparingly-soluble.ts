@@ -35,6 +35,10 @@ const gregory = (note: string): Source => ({
   note: `T. M. Gregory, E. C. Moreno, W. E. Brown, J. Res. NBS 74A, 461 (1970) and 78A, 667 (1974): ${note}`,
 });
 
+// Tables that name no origin print other products, some 0.2 to 0.5 apart in log10 (barium carbonate, the oxalates,
+// calcium sulfate and hydrogen phosphate), calcium fluoride 2.2: older values, or for use without ion pairs. The
+// handbook and the measurements stay.
+
 // Solids that a teaching lab meets. The source of a saturated solution has its concentration; the product follows from
 // the ideal equilibrium of that solution, so that it holds to a factor of two among other salts.
 
@@ -94,6 +98,8 @@ export const bariumOxalate: SparinglySoluble = /*#__PURE__*/ product(
   },
 );
 
+// Handbooks print −32.7, from Gibbs energies: four powers of ten below the solubility that was measured. −25 is that of
+// the alpha form.
 /** Calcium phosphate. */
 export const calciumPhosphate: SparinglySoluble = /*#__PURE__*/ product(
   'calcium phosphate',
@@ -134,6 +140,7 @@ export const calciumTartrate: SparinglySoluble = /*#__PURE__*/ product(
   lange,
 );
 
+// −17.63 is of 21 °C, and drawn to zero along a law of √I alone.
 /** Calcium citrate. */
 export const calciumCitrate: SparinglySoluble = /*#__PURE__*/ product(
   'calcium citrate',
@@ -161,6 +168,7 @@ export const potassiumHydrogenTartrate: SparinglySoluble = /*#__PURE__*/ saturat
   '0.0341 mol/kg, the pH standard (R. P. Buck et al., 2002, table 2)',
 );
 
+// Perry's Handbook has 6 % more: the molality of the pH standard goes before.
 /** Calcium hydroxide. */
 export const calciumHydroxide: SparinglySoluble = /*#__PURE__*/ saturated(
   'calcium hydroxide',

@@ -146,6 +146,7 @@ export const phosphoric = /*#__PURE__*/ cataloguedProtolyte({
       thermalSource: { kind: 'fromMemory', work: 'goldberg-2002', note: 'not checked against the page' },
     },
     {
+      // 12.32 is of an older compilation; a data sheet lies on the other side, at 12.36.
       pKa: 12.35,
       dH: 16,
       dCp: -242,
@@ -376,6 +377,7 @@ export const silicic = /*#__PURE__*/ cataloguedProtolyte({
 /** Arsenic acid and the arsenates. */
 export const arsenic = /*#__PURE__*/ cataloguedProtolyte({
   id: 'arsenic',
+  // The compilations are older and state no medium: 0.1 to 0.3 lower in steps 2 and 3 than at zero ionic strength.
   name: 'arsenic acid',
   species: [
     { formula: 'H3AsO4', charge: 0 },
@@ -551,6 +553,7 @@ export const hydrofluoric = /*#__PURE__*/ cataloguedProtolyte({
   ],
   steps: [
     {
+      // The handbook's 3.20 is of an older compilation.
       pKa: 3.17,
       dH: -12.2,
       source: {
@@ -679,6 +682,7 @@ export const hydrogenSulfide = /*#__PURE__*/ cataloguedProtolyte({
   ],
   steps: [
     {
+      // The handbook's 7.05 is of an older compilation.
       pKa: 7.02,
       dH: 22.1,
       source: {
@@ -741,6 +745,7 @@ export const nitrous = /*#__PURE__*/ cataloguedProtolyte({
   ],
   steps: [
     {
+      // 3.14 is of a sheet that names no origin; it stands for less than a compilation, but 3.15 is quoted beside it.
       pKa: 3.25,
       dH: 14.6,
       source: {
