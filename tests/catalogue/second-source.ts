@@ -1,7 +1,7 @@
 import { type Indicator, indicators } from 'protolysis';
 import dyes from '../reference/indicators-in-other-works.json' with { type: 'json' };
 import data from '../reference/second-sources.json' with { type: 'json' };
-import type { CatalogueValue, Kind } from './values.js';
+import { type CatalogueValue, catalogueValues, type Kind } from './values.js';
 
 /** What a work prints: its own measurements, what others measured, or values whose origin it does not name. */
 interface OtherWork {
@@ -83,15 +83,25 @@ const takenOver: Readonly<Partial<Record<Kind, number>>> = {
   'pH standard': 0.001,
 };
 
+function isTakenOver(other: OtherValue): boolean {
+  const value = catalogueValues.find(({ name }) => name === other.datum);
+  const same = value && takenOver[value.kind];
+  return (
+    same !== undefined &&
+    Math.abs(differenceOf(value, other)) <= Math.max(same, halfUnit(other.printed)) + 1e-9
+  );
+}
+
+/** What a value shares its source with, as a rule: the other constants of the step, the other temperatures of the standard. */
+const familyOf = ({ datum }: OtherValue): string => datum.slice(0, datum.lastIndexOf('.'));
+
 function mayBeOurs(value: CatalogueValue, other: OtherValue): boolean {
   const { prints, year } = workOf(other);
   if (prints !== 'measurement') return prints === 'unnamed';
   const [, ourYear] = /-(\d{4})$/.exec(workUnder(value) ?? '') ?? [];
   if (year !== undefined && year > Number(ourYear)) return false;
-  const same = takenOver[value.kind];
-  return (
-    same !== undefined &&
-    Math.abs(differenceOf(value, other)) <= Math.max(same, halfUnit(other.printed)) + 1e-9
+  return otherValues.some(
+    (one) => one.work === other.work && familyOf(one) === familyOf(other) && isTakenOver(one),
   );
 }
 
