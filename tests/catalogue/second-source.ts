@@ -85,7 +85,8 @@ const takenOver: Readonly<Partial<Record<Kind, number>>> = {
 
 function isTakenOver(other: OtherValue): boolean {
   const value = catalogueValues.find(({ name }) => name === other.datum);
-  const same = value && takenOver[value.kind];
+  if (value === undefined) throw new Error(`no ${other.datum}`);
+  const same = takenOver[value.kind];
   return (
     same !== undefined &&
     Math.abs(differenceOf(value, other)) <= Math.max(same, halfUnit(other.printed)) + 1e-9
