@@ -1,5 +1,6 @@
 /**
- * From what was read at the bench to a result: the probe, the readings and their end points.
+ * From what was read at the bench to a result: the probe, the readings and their end points, the fit of a whole curve,
+ * what went wrong, and how sure a number is.
  *
  * @packageDocumentation
  */
@@ -28,7 +29,8 @@ export type { Readings } from './measurement/readings.js';
 
 // Where is the end point?
 export type { EndpointMethod, EndpointOptions } from './measurement/endpoint-options.js';
-export { type Endpoint, type Endpoints, findEndpoints } from './measurement/find-endpoints.js';
+export type { Endpoint, Endpoints } from './measurement/endpoints.js';
+export { findEndpoints } from './measurement/find-endpoints.js';
 export { type ReadingUncertainty, usualReadingUncertainty } from './measurement/reading-uncertainty.js';
 export {
   type CompareEndpointsOptions,
@@ -65,12 +67,9 @@ export { type PracticeData, simulateReadings } from './measurement/practice/simu
 // What went wrong at the bench?
 export type { CalledEndpoint } from './measurement/diagnosis/called-endpoint.js';
 export { diagnose } from './measurement/diagnosis/diagnose.js';
-
 export type { Diagnosis } from './measurement/diagnosis/diagnosis.js';
 export { diagnosisDefaults, type DiagnosisOptions } from './measurement/diagnosis/diagnosis-options.js';
 export type { Explanation, FaultSize } from './measurement/diagnosis/explanations.js';
-
-export type { LongWork } from './measurement/long-work.js';
 
 // How sure is a number?
 export type { Estimate } from './measurement/estimate.js';
@@ -86,6 +85,7 @@ export {
   simulationDefaults,
 } from './measurement/uncertainty/propagate-distributions.js';
 export { type BudgetValidation, validateBudget } from './measurement/uncertainty/validate-budget.js';
+export type { LongWork } from './measurement/long-work.js';
 export { printEstimate, printResult } from './measurement/uncertainty/print-estimate.js';
 export type { OutlierLevel, OutlierTest } from './measurement/statistics/outliers.js';
 export {

@@ -30,7 +30,8 @@ export interface CalibrationOptions {
  *   y = 7 + offset + slope·(pH(S) − 7)        y the pH shown, or 7 − E/k with k = ln 10·R·T/F
  *
  * With two standards the uncertainty is that of the standards; with more it is the scatter about the line, which
- * `residuals` show, but no less than that of the standards: a few readings lie on a line by chance. That the potential is the same at every temperature where pH is 7 is assumed, as meters do.
+ * `residuals` show, but no less than that of the standards: a few readings lie on a line by chance. The potential at pH 7 is
+ * taken as the same at every temperature, as meters take it.
  *
  * Source: R. P. Buck et al., Pure Appl. Chem. 74, 2169–2200 (2002), doi:10.1351/pac200274112169 (multi-point
  * calibration).

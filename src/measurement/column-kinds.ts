@@ -26,9 +26,7 @@ export function kindsOf(headings: readonly string[]): readonly ColumnKind[] {
 export const kindNamed = (heading: string): ColumnKind =>
   words.find(([, pattern]) => pattern.test(heading))?.[0] ?? 'skip';
 
-/**
- * Whether a heading names a volume in another unit than mL: µL, cL, dL, L, dm³ or m³, or drops. @internal
- */
+/** Whether a heading names a volume in another unit than mL: µL, cL, dL, L, dm³, m³ or mm³, or drops. @internal */
 export const isOtherVolume = (heading: string): boolean =>
   !/(?:ml|cm[3³])(?![\p{L}\p{N}])/iu.test(heading) &&
   /(?<![\p{L}\p{N}])(?:[µμucd]?l|[µμu]?litres?|liters?|d?m[3³]|mm[3³]|drops?)(?![\p{L}\p{N}])/iu.test(

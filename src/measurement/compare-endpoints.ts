@@ -7,8 +7,8 @@ import {
   readMethod,
   readSearch,
 } from './endpoint-options.js';
+import { endpointsBy } from './endpoints-by.js';
 import type { Estimate } from './estimate.js';
-import { endpointsBy } from './find-endpoints.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
 
@@ -122,10 +122,7 @@ function readOther(value: unknown, path: string, faults: Faults): { method: stri
         estimate.standardUncertainty,
         `${path}.estimate.standardUncertainty`,
         'a standard uncertainty in mL',
-        {
-          from: 0,
-          to: 1e6,
-        },
+        { from: 0, to: 1e6 },
       ),
       degreesOfFreedom:
         estimate.degreesOfFreedom === null ? null : readFreedom(estimate.degreesOfFreedom, path, faults),
@@ -138,7 +135,5 @@ const readFreedom = (value: unknown, path: string, faults: Faults): number =>
     value,
     `${path}.estimate.degreesOfFreedom`,
     'degrees of freedom, or null for infinitely many',
-    {
-      above: 0,
-    },
+    { above: 0 },
   );

@@ -19,7 +19,7 @@ export interface Window {
   readonly to: number;
 }
 
-/** +1 where the pH rises, that is, an acid is titrated; −1 where it falls. @internal */
+/** +1 where the pH rises, that is, an acid is titrated; −1 where it falls. */
 const riseOf = ({ pH }: Readings): 1 | -1 => ((pH.at(-1) as number) >= numberAt(pH, 0) ? 1 : -1);
 
 /**

@@ -23,8 +23,8 @@ export interface ProbeDrift {
  * The drift of a probe between the calibration before a run and a check after it, and whether to calibrate again.
  *
  * An end point by slope rests on differences of pH in the minutes about it, and survives a drift; a Gran line and a fit
- * take each pH over the whole run, and the pH of a buffer is read as it stands. So a titration may be corrected afterwards (`correctReadings`), but before buffers the probe is calibrated
- * again.
+ * take each pH over the whole run, and the pH of a buffer is read as it stands. So a titration may be corrected afterwards
+ * (`correctReadings`), but before buffers the probe is calibrated again.
  *
  * @param options.tolerance - in pH; `probeDefaults.drift` otherwise
  * @throws InputError that lists every fault

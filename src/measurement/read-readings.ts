@@ -3,14 +3,13 @@ import { frozenWithView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
 import { type ColumnKind, kindsOf, usualOrder } from './column-kinds.js';
 import {
-  belowHeading,
   buretteFinding,
   commasAreUnclear,
   commaWords,
   findingsOnColumns,
-  headingIn,
   notesOnColumns,
 } from './doubtful-columns.js';
+import { belowHeading, headingIn } from './heading-in.js';
 import { lineAsRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
 import { linesFrom, linesIn, type ReadingColumns } from './reading-input.js';

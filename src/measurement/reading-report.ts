@@ -46,7 +46,7 @@ export interface ReadingReport {
   readonly changes: readonly string[];
 }
 
-/** @internal */
+/** A finding, as `readReadings` makes it. @internal */
 export const finding = (
   code: ReadingFinding['code'],
   lines: readonly number[],

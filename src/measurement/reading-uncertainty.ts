@@ -7,7 +7,10 @@ export interface ReadingUncertainty {
   readonly mL: number;
 }
 
-/** What an end point and a fit take where nothing is said: a probe read to 0.01, a 50 mL burette read to 0.02 mL. Common practice. */
+/**
+ * What an end point and a fit take where nothing is said: a probe read to 0.01, a 50 mL burette read to 0.02 mL. Common
+ * practice. A diagnosis takes `practiceDefaults.noise`, since a class reads a pH to 0.02.
+ */
 export const usualReadingUncertainty: ReadingUncertainty = /*#__PURE__*/ frozen({ pH: 0.01, mL: 0.02 });
 
 /** None is read more finely than this, in pH or mL: the derivatives of a fit would be lost in rounding. */

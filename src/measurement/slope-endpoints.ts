@@ -1,7 +1,8 @@
 import { numberAt } from '../solver/number-at.js';
 import type { ReadingUncertainty } from './reading-uncertainty.js';
 import type { Readings } from './readings.js';
-import { type Smoothing, smoothed, smoothingOf } from './smoothed.js';
+import { peaksOf, share, slopesOf } from './slope-peaks.js';
+import { type Smoothing, smoothingOf } from './smoothed.js';
 
 /** A steepest interval and the end point in it. @internal */
 export interface SlopeEndpoint {
@@ -9,87 +10,6 @@ export interface SlopeEndpoint {
   readonly interval: number;
   readonly value: number;
   readonly standardUncertainty: number;
-}
-
-interface Slopes {
-  readonly x: readonly number[];
-  readonly slopes: readonly number[];
-}
-
-/** Difference quotients of the smoothed column, upwards even where the pH falls. */
-function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]): Slopes {
-  const up = (pH.at(-1) as number) >= numberAt(pH, 0) ? 1 : -1;
-  const y = smoothed(pH, smoothing);
-  const slopes = y
-    .slice(1)
-    .map((each, k) => (up * (each - numberAt(y, k))) / (numberAt(mL, k + 1) - numberAt(mL, k)));
-  return { x: mL, slopes };
-}
-
-/** Standard uncertainty of each slope, from those of the readings; of volumes by the slope there. */
-function slopeNoise(
-  slopes: Slopes,
-  smoothing: readonly Smoothing[],
-  u: ReadingUncertainty,
-): readonly number[] {
-  const { x, slopes: column } = slopes;
-  return column.map((slope, k) => {
-    const shares = new Map<number, number>();
-    share(shares, smoothing[k + 1] as Smoothing, 1);
-    share(shares, smoothing[k] as Smoothing, -1);
-    const each = Math.hypot(u.pH, slope * u.mL);
-    return (Math.hypot(...shares.values()) * each) / (numberAt(x, k + 1) - numberAt(x, k));
-  });
-}
-
-/** Adds a smoothed value, times a factor, to the shares that readings have in something. */
-function share(shares: Map<number, number>, { from, weights }: Smoothing, factor: number): void {
-  for (const [k, w] of weights.entries()) shares.set(from + k, (shares.get(from + k) ?? 0) + factor * w);
-}
-
-/** How far a further peak stands above the valleys beside it, in standard uncertainties: noise rarely reaches it. */
-const clearly = 4;
-
-/**
- * The highest peaks of the slope, by volume: intervals steeper than both neighbours. A further peak counts where slopes
- * under half its own, and clearly under it for the noise, lie between it and each higher one. None lies at the ends,
- * where a steeper interval may follow.
- *
- * @internal
- */
-export function peaksOf(
-  readings: Readings,
-  smoothing: readonly Smoothing[],
-  count: number,
-  u: ReadingUncertainty,
-): readonly number[] {
-  const all = slopesOf(readings, smoothing);
-  const { slopes } = all;
-  const noise = count > 1 ? slopeNoise(all, smoothing, u) : [];
-  const tops = slopes
-    .map((_, k) => k)
-    .filter((k) => k > 0 && k < slopes.length - 1 && numberAt(slopes, k) > 0)
-    .filter(
-      (k) => numberAt(slopes, k) > numberAt(slopes, k - 1) && numberAt(slopes, k) >= numberAt(slopes, k + 1),
-    )
-    .sort((a, b) => numberAt(slopes, b) - numberAt(slopes, a));
-  const isBelow = (valley: number, top: number) => {
-    const by = numberAt(slopes, top) - numberAt(slopes, valley);
-    return (
-      by > numberAt(slopes, top) / 2 &&
-      by > clearly * Math.hypot(numberAt(noise, valley), numberAt(noise, top))
-    );
-  };
-  const peaks: number[] = [];
-  for (const top of tops) {
-    if (peaks.length === count) break;
-    const parted = (peak: number) => {
-      for (let k = Math.min(top, peak) + 1; k < Math.max(top, peak); k += 1) if (isBelow(k, top)) return true;
-      return false;
-    };
-    if (peaks.every(parted)) peaks.push(top);
-  }
-  return peaks.sort((a, b) => a - b);
 }
 
 /**

@@ -10,9 +10,11 @@ export interface FittedBubble {
 }
 
 /**
- * A bubble may leave after any reading but the last: some places evenly over the readings first, then about the best two
- * of them in steps halved until they are one reading. One that left after a total of zero looks as an initial reading does that
- * was subtracted from the first total alone, so then both are there.
+ * The bubble that explains the readings best. It may leave after any reading but the last: some places evenly over the
+ * readings are tried first, then those about the best two of them, in steps halved until they are one reading.
+ *
+ * A bubble that left right after a total of zero adds its volume to every other total. An initial reading that was subtracted
+ * from the first total alone does the same, so then both are named.
  *
  * @internal
  */

@@ -19,7 +19,7 @@ export interface CalledEndpoint {
   readonly remedy: string;
 }
 
-/** Null where the curve has no equivalence point. @internal */
+/** How an end point was called; null where the curve has no equivalence point. @internal */
 export function calledEndpoint(
   called: number,
   model: FittedModel,
@@ -35,14 +35,17 @@ export function calledEndpoint(
   const past = called - mL;
   const u = deviation === null ? null : Math.hypot(deviation, uncertainty.mL);
   const verdict =
-    u === null ? 'unclear' : Math.abs(past) <= coverage * u ? 'on' : past > 0 ? 'past' : 'before';
+    u === null ? 'unclear' : Math.abs(past) <= coverageFactor * u ? 'on' : past > 0 ? 'past' : 'before';
+  const by = fixed(Math.abs(past), 2) + (u === null ? '' : ` ± ${fixed(u, 2)}`);
   return {
     mL: called,
     equivalence: { reaction, mL },
     past,
     standardUncertainty: u,
     verdict,
-    sentence: `The end point was called at ${fixed(called, 2)} mL, ${fixed(Math.abs(past), 2)}${u === null ? '' : ` ± ${fixed(u, 2)}`} mL ${past < 0 ? 'before' : 'past'} the equivalence point at ${fixed(mL, 2)} mL, ${reaction}: ${meanings[verdict]}.`,
+    sentence:
+      `The end point was called at ${fixed(called, 2)} mL, ${by} mL ${past < 0 ? 'before' : 'past'} ` +
+      `the equivalence point at ${fixed(mL, 2)} mL, ${reaction}: ${meanings[verdict]}.`,
     remedy:
       verdict === 'past' || verdict === 'before'
         ? `Calculate with ${fixed(mL, 2)} mL. ${remedies[verdict]}`
@@ -51,7 +54,7 @@ export function calledEndpoint(
 }
 
 /** For 95 %, the level of a coverage factor of 2: GUM (JCGM 100:2008), 6.3.3. */
-const coverage = 2;
+const coverageFactor = 2;
 
 const meanings = {
   on: 'that is on it, as far as these readings tell',

@@ -5,7 +5,7 @@ import { type System, systemOf } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import { mixtureModelOf } from '../../titration/model/mixture-model.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import type { FitParameter } from './fit-parameters.js';
+import type { FitParameter } from './fit-parameter.js';
 
 /** A direction in which a parameter moves the contents: of the flask, or of each mL of titrant. @internal */
 interface ContentsMove {
@@ -31,7 +31,7 @@ export interface Chemistry {
   readonly moves: readonly (ContentsMove | ConstantMove | null)[];
 }
 
-/** @internal */
+/** A set-up as numbers, with the direction of each parameter as a column more. @internal */
 export function chemistryOf(
   { analyte, titrant, inUse }: ReadSetup,
   parameters: readonly FitParameter[],

@@ -1,6 +1,6 @@
 import { numberAt } from '../../solver/number-at.js';
 import type { Readings } from '../readings.js';
-import type { BenchParameter, FitParameter } from './fit-parameters.js';
+import type { BenchParameter, FitParameter } from './fit-parameter.js';
 
 /**
  * How the bench alters one reading: mL poured = mL read − `notPoured`, and

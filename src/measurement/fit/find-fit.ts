@@ -1,7 +1,7 @@
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
-import type { FitParameter } from './fit-parameters.js';
+import type { FitParameter } from './fit-parameter.js';
 import { type FoundFit, mostPasses, searchFit } from './search-fit.js';
 
 type Limits = Pick<FitParameter, 'from' | 'to'>;
@@ -32,12 +32,8 @@ export function findFit(readings: Readings, chemistry: Chemistry, uncertainty: R
 
 const isAmount = ({ moves }: FitParameter) => moves.what === 'flask' || moves.what === 'titrant';
 
-/** Whether so many readings lie further from the curve than their uncertainties allow. @internal */
-export const isFar = (sum: number, readings: number): boolean => sum > farDistance ** 2 * readings;
-
-/** In standard uncertainties, root mean square: what is three times too far has another cause than scatter. A choice of this package. */
-const farDistance = 3;
-
-/** In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little. A choice of
- * this package. */
+/**
+ * In standard uncertainties, root mean square: scatter alone seldom leaves twice as much, and another search costs little.
+ * A choice of this package.
+ */
 const doubtfulDistance = 2;

@@ -6,7 +6,8 @@ import {
   readReadingUncertainty,
   usualReadingUncertainty,
 } from '../reading-uncertainty.js';
-import { type FitParameter, fitParameters } from './fit-parameters.js';
+import type { FitParameter } from './fit-parameter.js';
+import { fitParameters } from './fit-parameters.js';
 import { type FreeParameter, readFree } from './free-parameter.js';
 
 /** What a fit needs. */
@@ -35,7 +36,7 @@ export interface FitInUse {
 
 const optionKeys = ['titration', 'free', 'uncertainty', 'scatter'];
 
-/** @internal */
+/** Reads the options of a fit, noting every fault. @internal */
 export function readFitOptions(value: unknown, path: string, faults: Faults): FitInUse {
   const unread = faults.object(value, path, 'options { titration, free }', optionKeys);
   const { titration, uncertainty = usualReadingUncertainty, scatter = 'estimated' } = unread;

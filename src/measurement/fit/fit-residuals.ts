@@ -4,11 +4,11 @@ import { numberAt } from '../../solver/number-at.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
+import type { Linearised } from './damped-step.js';
 import { distortionsAt, isPast, shareOf } from './distortion.js';
-import type { FitParameter } from './fit-parameters.js';
+import type { FitParameter } from './fit-parameter.js';
 import { idealResponse } from './ideal-response.js';
 import { beforeFirstDrop, nearestOn, type Shown } from './latent-volume.js';
-import type { Linearised } from './least-squares.js';
 import { realResponse } from './real-response.js';
 import { emptyResponse } from './response.js';
 

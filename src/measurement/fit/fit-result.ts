@@ -6,10 +6,9 @@ import type { ReadSetup } from '../../titration/read-setup.js';
 import type { Estimate } from '../estimate.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
-import { isFar } from './find-fit.js';
 import { type FitCovariance, fitCovariance } from './fit-covariance.js';
 import type { FitInUse } from './fit-options.js';
-import type { FitParameter } from './fit-parameters.js';
+import type { FitParameter } from './fit-parameter.js';
 import { fittedPoints } from './fitted-points.js';
 import { fittedSetup } from './fitted-setup.js';
 import { type RunsTest, runsTest } from './runs-test.js';
@@ -60,7 +59,7 @@ export function fitResult(
     })),
     setup: { ...contents, conditions: setup.inUse.given },
     notes: [
-      ...notesOn(found, fitted, inseparable),
+      ...notesOn(found, fitted, inseparable, rms),
       ...(rms < noScatter && !known ? [onTheCurve] : []),
       ...noteOnRuns(runs),
       ...notesOnLaw({ ...setup, ...contents }, Math.max(...readings.mL)),
@@ -106,8 +105,15 @@ const within = (range: number, estimate: Estimate | null): Estimate | null =>
   estimate && estimate.standardUncertainty > range ? null : estimate;
 
 /**
- * Standard uncertainties, root mean square: a pH to 0.001 scatters ten times as much by its rounding alone. A choice of this
- * package.
+ * In standard uncertainties, root mean square: what lies three times too far has another cause than scatter. A choice of this
+ * package. It is more than the 2 of a diagnosis (`largestScatter`): a fit takes its estimates from the scatter that it finds,
+ * and half the uncertainty of a pH where nothing is said.
+ */
+const farScatter = 3;
+
+/**
+ * In standard uncertainties, root mean square: a pH to 0.001 scatters ten times as much by its rounding alone. A choice of
+ * this package.
  */
 const noScatter = 1e-3;
 
@@ -125,15 +131,16 @@ const noteOnRuns = ({ runs, expected, probability }: RunsTest): readonly string[
     : [];
 
 function notesOn(
-  { status, sum, residuals }: FoundFit,
+  { status }: FoundFit,
   parameters: readonly FittedParameter[],
   inseparable: TitrationFit['inseparable'],
+  scatter: number,
 ): readonly string[] {
   const notes: string[] = [];
   if (status === 'no-descent')
     notes.push('The search ended where no step came nearer to the readings: the result may be no minimum.');
   if (status === 'too-many-steps') notes.push('The search did not end: the result is not the nearest curve.');
-  if (isFar(sum, residuals.length))
+  if (scatter > farScatter)
     notes.push(
       'The readings lie further from this curve than their uncertainties allow: something else is wrong, or the search began too far away.',
     );

@@ -1,12 +1,5 @@
-import { Matrix, QrDecomposition } from 'ml-matrix';
 import { numberAt } from '../../solver/number-at.js';
-
-/** Residuals at some parameters, and how each changes with each parameter. @internal */
-export interface Linearised {
-  readonly residuals: Float64Array;
-  /** One row per residual, one column per parameter. */
-  readonly jacobian: Matrix;
-}
+import { dampedStep, growLengths, type Linearised } from './damped-step.js';
 
 /** A problem of least squares. @internal */
 export interface LeastSquaresProblem<At extends Linearised> {
@@ -33,24 +26,22 @@ interface LeastSquaresEnd {
   readonly atLimit: readonly boolean[];
 }
 
-/** @internal */
+/** Where a search ended, with the residuals there. @internal */
 export type LeastSquaresResult<At extends Linearised> = At & LeastSquaresEnd;
 
 type Point<At extends Linearised> = At & Pick<LeastSquaresEnd, 'parameters' | 'sum'>;
 type Problem = Pick<LeastSquaresProblem<Linearised>, 'limits'>;
 
 /**
- * The parameters θ of least S = Σ r², by the method of Levenberg and Marquardt.
+ * The parameters θ of least S = Σ r², by the method of Levenberg and Marquardt: one damped step after
+ * another, by (1) of damped-step.ts.
  *
- *   (JᵀJ + λ·D²)·δ = −Jᵀr,   J = ∂r/∂θ,   D the greatest length so far of each column of J               (1)
- *
- * Solved as      the least squares of [J; √λ·D]·δ = [−r; 0] by QR, which keeps the digits that JᵀJ would lose
- * λ              falls where a step does what the linear model foretells, rises where S does not fall [2]
+ * Damping        falls where a step does what the linear model foretells, rises where S does not fall [2]
  * Limits         a parameter that a step would carry past its limit stops there; one that stands at its limit and would
  *                leave is held for that pass
  * Ends           where the undamped step would lower S by less than `worthwhile` of it, or by less than `roundingGain` and
  *                no step does: that step is then taken; or where S is negligible
- * Invariant      S falls from pass to pass
+ * Invariant      S never rises from pass to pass
  * [1] D. W. Marquardt, J. Soc. Indust. Appl. Math. 11, 431–441 (1963), doi:10.1137/0111030
  * [2] J. J. Moré, Lect. Notes Math. 630, 105–116 (1978), doi:10.1007/BFb0067700: D, and the ratio of gains
  *
@@ -65,12 +56,12 @@ export function leastSquares<At extends Linearised>(
   const { worthwhile = lastGain } = problem;
   for (let pass = 1; pass <= problem.mostPasses; pass += 1) {
     if (point.sum <= problem.negligible) return resultOf(problem, point, 'converged', pass);
-    takeLengths(lengths, point.jacobian);
+    growLengths(lengths, point.jacobian);
     const free = freeAt(problem, point);
-    const left = stepFrom(point, free, lengths, 0)?.gain ?? Number.POSITIVE_INFINITY;
+    const left = dampedStep(point, free, lengths, 0)?.gain ?? Number.POSITIVE_INFINITY;
     if (left <= worthwhile * point.sum)
       return resultOf(problem, polished(problem, point, free, lengths), 'converged', pass);
-    const step = stepFrom(point, free, lengths, damping);
+    const step = dampedStep(point, free, lengths, damping);
     const next = step && pointAt(problem, movedWithin(problem, point, step.change));
     if (!(next && next.sum < point.sum)) {
       if (left <= roundingGain * point.sum)
@@ -116,17 +107,9 @@ function polished<At extends Linearised>(
   free: readonly number[],
   lengths: Float64Array,
 ): Point<At> {
-  const step = stepFrom(point, free, lengths, leastDamping);
+  const step = dampedStep(point, free, lengths, leastDamping);
   const next = step && pointAt(problem, movedWithin(problem, point, step.change));
   return next && next.sum <= point.sum * (1 + roundingGain) ? next : point;
-}
-
-function takeLengths(lengths: Float64Array, jacobian: Matrix): void {
-  for (let j = 0; j < lengths.length; j += 1) {
-    let square = 0;
-    for (let i = 0; i < jacobian.rows; i += 1) square += jacobian.get(i, j) ** 2;
-    lengths[j] = Math.max(numberAt(lengths, j), Math.sqrt(square));
-  }
 }
 
 /** The parameters that are not held at a limit: those that may move the way in which S falls. */
@@ -143,44 +126,6 @@ function freeAt({ limits }: Problem, { parameters, residuals, jacobian }: Point<
 }
 
 const noLimits = { from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
-
-/** The step of (1) and what the linear model gains by it; undefined where the matrix is singular. */
-function stepFrom(
-  { residuals, jacobian }: Linearised,
-  free: readonly number[],
-  lengths: Float64Array,
-  damping: number,
-): { readonly change: Float64Array; readonly gain: number } | undefined {
-  const change = new Float64Array(lengths.length);
-  if (free.length === 0) return { change, gain: 0 };
-  const { rows } = jacobian;
-  const extra = damping > 0 ? free.length : 0;
-  const left = new Matrix(rows + extra, free.length);
-  const right = new Matrix(rows + extra, 1);
-  const scales = free.map((j) => numberAt(lengths, j) || 1);
-  for (let i = 0; i < rows; i += 1) {
-    right.set(i, 0, -numberAt(residuals, i));
-    for (let k = 0; k < free.length; k += 1)
-      left.set(i, k, jacobian.get(i, numberAt(free, k)) / numberAt(scales, k));
-  }
-  for (let k = 0; k < extra; k += 1) left.set(rows + k, k, Math.sqrt(damping));
-  if (left.rows < left.columns) return undefined;
-  const qr = new QrDecomposition(left);
-  if (!qr.isFullRank()) return undefined;
-  const solved = qr.solve(right);
-  let before = 0;
-  let after = 0;
-  for (let k = 0; k < free.length; k += 1) change[numberAt(free, k)] = solved.get(k, 0) / numberAt(scales, k);
-  for (let i = 0; i < rows; i += 1) {
-    const r = numberAt(residuals, i);
-    let moved = 0;
-    for (let k = 0; k < free.length; k += 1) moved += left.get(i, k) * solved.get(k, 0);
-    before -= 2 * r * moved; // S − S′ = −2·r·Jδ − |Jδ|², term by term, so that little is lost near the end
-    after += moved * moved;
-  }
-  const gain = before - after;
-  return Number.isFinite(gain) ? { change, gain: Math.max(gain, 0) } : undefined;
-}
 
 function movedWithin({ limits }: Problem, { parameters }: Point<Linearised>, change: Float64Array) {
   return parameters.map((value, j) => {

@@ -7,7 +7,7 @@ export interface Response {
   readonly moves: Float64Array;
 }
 
-/** @internal */
+/** Room for a response, to be written again and again. @internal */
 export const emptyResponse = (parameters: number): Response => ({
   pH: 7,
   slope: 0,

@@ -6,7 +6,7 @@ import { bestOf, type Judged, judgeNumber } from './judge-number.js';
 import type { PracticeAnswer, PracticeKey } from './practice-key.js';
 import {
   type AnswerRead,
-  type GradeHow,
+  type GradingInUse,
   type KeyRead,
   readAnswer,
   readGradeOptions,
@@ -86,7 +86,7 @@ function gradePart(item: GradedItem['item'], points: number, judged: readonly Ju
 function endpointsJudged(
   { expected, uncorrected }: KeyRead,
   given: AnswerRead,
-  { tolerance }: GradeHow,
+  { tolerance }: GradingInUse,
 ): readonly Judged[] {
   const count = expected.endpoints.length;
   const spread = given.endpoints.length > count ? count / given.endpoints.length : 1;
@@ -112,7 +112,7 @@ function endpointsJudged(
 function amountsJudged(
   { expected, uncorrected, names }: KeyRead,
   given: AnswerRead,
-  { tolerance }: GradeHow,
+  { tolerance }: GradingInUse,
 ): readonly Judged[] {
   return [...expected.mmol].map(([id, mmol]) =>
     judgeNumber(

@@ -38,12 +38,10 @@ function asNamed(
   there: readonly BenchFaultKind[],
   named: readonly BenchFaultKind[],
 ): readonly BenchFaultKind[] {
-  const [have, say] = [there, named].map((kinds) => alike.filter((kind) => kinds.includes(kind))) as [
-    BenchFaultKind[],
-    BenchFaultKind[],
-  ];
-  const swapped = have.length === 1 && say.length === 1 && have[0] !== say[0];
-  return swapped ? there.map((kind) => (kind === have[0] ? (say[0] as BenchFaultKind) : kind)) : there;
+  const [have, ...more] = alike.filter((kind) => there.includes(kind));
+  const [say, ...others] = alike.filter((kind) => named.includes(kind));
+  if (!have || !say || have === say || more.length > 0 || others.length > 0) return there;
+  return there.map((kind) => (kind === have ? say : kind));
 }
 
 const listOf = (kinds: readonly BenchFaultKind[]): string =>

@@ -46,7 +46,7 @@ export function endpointsToFind(truth: Titration, stated: Titration, last: numbe
     .sort((a, b) => a - b);
 }
 
-/** Stoichiometric points with an inflection beside them. */
+/** Equivalence points with an inflection beside them, mL, and how steep the curve is there. */
 const pointsShown = (titration: Titration) =>
   titration.equivalencePoints.flatMap(({ mL, inflection }) =>
     inflection ? [{ mL, steepness: Math.abs(inflection.slope) }] : [],
@@ -56,8 +56,8 @@ const pointsShown = (titration: Titration) =>
 const takesPart = ({ protolytes, ions }: Reagent): boolean =>
   protolytes.length > 0 || ions.reduce((sum, { ion, count }) => sum + count * ion.charge, 0) !== 0;
 
-/** What is known of a run to whoever sets it up. @internal */
-export interface Run {
+/** What is known of a run to whoever sets it up. */
+interface KnownRun {
   readonly seed: number;
   readonly faults: readonly BenchFault[];
   readonly stated: Titration;
@@ -75,7 +75,7 @@ export interface Run {
  *
  * @internal
  */
-export function keyOf({ seed, faults, stated, truth, endpoints }: Run): PracticeKey {
+export function keyOf({ seed, faults, stated, truth, endpoints }: KnownRun): PracticeKey {
   const asked = stated.setup.analyte.contents.filter(({ reagent, mmol }) => takesPart(reagent) && mmol > 0);
   const ids = asked.map(({ reagent }) => reagent.id);
   const filled = truth.setup.analyte.contents.filter(({ reagent }) => ids.includes(reagent.id));

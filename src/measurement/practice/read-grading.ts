@@ -22,8 +22,8 @@ export interface KeyRead {
 /** An answer that has been read; null where nothing was said of faults. @internal */
 export type AnswerRead = Numbers & { readonly faults: readonly BenchFaultKind[] | null };
 
-/** Options that have been read. @internal */
-export interface GradeHow {
+/** Options of grading that have been read. @internal */
+export interface GradingInUse {
   readonly tolerance: { readonly mL: number; readonly percent: number };
   readonly points: { readonly endpoints: number; readonly mmol: number; readonly faults: number };
 }
@@ -107,7 +107,7 @@ function readKinds(value: unknown, path: string, faults: Faults): readonly Bench
 }
 
 /** Reads how an answer is graded. @internal */
-export function readGradeOptions(value: unknown, faults: Faults): GradeHow {
+export function readGradeOptions(value: unknown, faults: Faults): GradingInUse {
   const keys = ['tolerance', 'points'];
   const { tolerance = {}, points = {} } = faults.object(
     value,

@@ -26,8 +26,8 @@ const known: Readonly<Record<VesselUsed['kind'], readonly Vessel[]>> = {
  * distribution, a/√6 (EURACHEM/CITAC CG 4; from memory).
  *
  * It is the calibration alone, at 20 °C: how well someone fills and reads is in the scatter of replicates. Limits of error
- * are those of ISO 385, ISO 648 and ISO 1042, whose pages are not checked. Burettes of 25 mL
- * count as divided by 0.1 mL, those of 10 mL by 0.02 mL.
+ * are those of ISO 385, ISO 648 and ISO 1042, whose pages are not checked. Burettes of 25 mL count as divided by 0.1 mL,
+ * those of 10 mL by 0.02 mL.
  *
  * @throws InputError that lists every fault
  * @example
