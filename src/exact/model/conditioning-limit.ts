@@ -6,9 +6,10 @@ import { plainDoubles } from '../numbers/exact-arithmetic.js';
 import { numberOf } from '../numbers/exactly.js';
 import { prevailingAt } from './charge-root.js';
 import { formsAt } from './exact-charge-balance.js';
+import { columnIn } from './exact-column.js';
 import { isReference, type ReadExactConditions } from './exact-conditions.js';
+import { exactConstantsOf } from './exact-constants.js';
 import { exactMomentsOf, exactShiftOf } from './exact-moments.js';
-import { columnIn, exactConstantsOf } from './exact-system.js';
 import type { PHBracket } from './ph-bracket.js';
 import type { ExactProblem } from './read-exact-problem.js';
 

@@ -89,6 +89,8 @@ export interface Forms<N> {
 }
 
 /**
+ * The amounts of all species at an activity of H+.
+ *
  * @param prevailing - how many protons each protolyte's prevailing species has lost at about this activity; any number
  * will do, but with this intervals stay narrow
  * @param narrow - works out each share from itself, at more cost: for constants that are wide intervals
@@ -138,7 +140,7 @@ export const netOf = <N>(arithmetic: ExactArithmetic<N>, column: ColumnOf<N>, fo
     summed(arithmetic, forms, (z) => z),
   );
 
-/** @internal */
+/** The ionic strength of the same. @internal */
 export const strengthOf = <N>(arithmetic: ExactArithmetic<N>, column: ColumnOf<N>, forms: Forms<N>): N =>
   arithmetic.over(
     arithmetic.plus(

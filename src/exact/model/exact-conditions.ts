@@ -45,7 +45,7 @@ export const exactLimits = /*#__PURE__*/ frozen({ digits: 500 } as const);
 /** What the exact functions take for granted. */
 export const exactDefaults = /*#__PURE__*/ frozen({ digits: 50 } as const);
 
-/** @internal */
+/** Conditions that have been read. @internal */
 export interface ReadExactConditions {
   readonly celsius: Ratio;
   readonly law: ActivityLaw;
@@ -59,7 +59,7 @@ export interface ReadExactConditions {
 /** The keys of conditions. @internal */
 export const conditionKeys = /*#__PURE__*/ frozen(['celsius', 'activity', 'carbonDioxide', 'pKw']);
 
-/** @internal */
+/** Whether the temperature is that of the constants as they were measured. @internal */
 export const isReference = ({ celsius }: Pick<ReadExactConditions, 'celsius'>): boolean =>
   compared(celsius, exactly(conditionDefaults.celsius)) === 0;
 
@@ -141,7 +141,7 @@ export function writtenConditions({ celsius, law, pKw, gas, inUse }: ReadExactCo
   };
 }
 
-/** @internal */
+/** Reads how many digits are wanted. @internal */
 export const readDigits = (value: unknown, faults: Faults): number =>
   value === undefined
     ? exactDefaults.digits

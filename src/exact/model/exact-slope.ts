@@ -4,8 +4,9 @@ import type { Interval } from '../numbers/interval-operations.js';
 import type { Ratio } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Forms, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
+import { columnIn, exactMixtureAt } from './exact-column.js';
 import { exactMomentsOf, exactShiftOf } from './exact-moments.js';
-import { columnIn, type ExactSystem, exactMixtureAt } from './exact-system.js';
+import type { ExactSystem } from './exact-system.js';
 import { activityBetween, strengthBetween } from './ph-bracket.js';
 import { provenBracketOf } from './proven-bracket.js';
 

@@ -85,7 +85,7 @@ export function checked({ mL, contents }: ReadSolution, path: string, faults: Fa
   return { mL, contents: once };
 }
 
-/** @internal */
+/** The same as plain data. @internal */
 export const written = ({ mL, contents }: ReadSolution): ExactSolution =>
   frozen({
     mL: textOf(mL),

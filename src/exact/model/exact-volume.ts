@@ -11,8 +11,9 @@ import type { Interval } from '../numbers/interval-operations.js';
 import { type Ratio, ratios } from '../numbers/ratio.js';
 import { prevailingAt } from './charge-root.js';
 import { type ColumnOf, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
+import { columnIn } from './exact-column.js';
 import { type ExactMoments, exactMomentsOf } from './exact-moments.js';
-import { columnIn, type ExactSystem, type WithConstants } from './exact-system.js';
+import type { ExactSystem, WithConstants } from './exact-system.js';
 import { signOfInterval } from './ph-bracket.js';
 
 /** A volume with its proof: the volume of the pH wanted lies between `lower` and `upper`, all in mL. */
@@ -92,7 +93,8 @@ function strengthOver(
     if (!I.isPositive()) return undefined;
     if (step.abs().lt(I.times(`1e-${Math.ceil(working / 2)}`))) break;
   }
-  const width = I.times(`1e-${digits + 12 + Math.floor((working - digits - 40) / 2)}`); // half of what is more than the first time
+  const added = working - digits - 40; // digits that this attempt has beyond the first one
+  const width = I.times(`1e-${digits + 12 + Math.floor(added / 2)}`);
   const [low, high] = [I.minus(width), I.plus(width)];
   const onIntervals = evaluatorOf(system.onIntervals(working), system, pH);
   const sign = (end: Decimal) => signOfInterval(onIntervals({ low: end, high: end }).excess());

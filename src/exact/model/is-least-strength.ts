@@ -15,8 +15,9 @@ import {
   netOf,
   strengthOf,
 } from './exact-charge-balance.js';
+import { columnIn, columnInDoubles } from './exact-column.js';
 import { exactMomentsOf } from './exact-moments.js';
-import { columnIn, columnInDoubles, type ExactSystem } from './exact-system.js';
+import type { ExactSystem } from './exact-system.js';
 import type { Bounds } from './ph-bracket.js';
 
 /** The digits to work with; the width of the pieces decides, not the rounding. */
@@ -26,7 +27,7 @@ const digits = 20;
 const patience = 60;
 
 /** A piece over which J may fall more steeply than this is divided. */
-const tooWide = 4;
+const steepestFall = 4;
 
 /**
  * Whether a bracket in ionic strength is proven to hold the smallest self-consistent one, and no other.
@@ -55,7 +56,7 @@ export function isLeastStrength(system: ExactSystem, exact: ColumnOf<Ratio>, { u
     const rise = piece && riseOf(arithmetic, column, piece);
     const fall = Math.max(0, -(rise?.low.toNumber() ?? -Infinity)); // m of (1)
     if (q === top && rise?.high.lt(1)) return true;
-    if (!(fall < tooWide)) {
+    if (!(fall < steepestFall)) {
       q = p + (q - p) / 4;
       continue;
     }

@@ -4,7 +4,8 @@ import { mostDigits, NotProvenError } from '../not-proven-error.js';
 import { type Ratio, ratioOf } from '../numbers/ratio.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { type ColumnOf, formsAt, netOf } from './exact-charge-balance.js';
-import { columnIn, columnInDoubles, type ExactSystem } from './exact-system.js';
+import { columnIn, columnInDoubles } from './exact-column.js';
+import type { ExactSystem } from './exact-system.js';
 import { activityAt, boundsAround, type PHBracket, signOfInterval } from './ph-bracket.js';
 import { realBracketOf } from './proven-real-bracket.js';
 

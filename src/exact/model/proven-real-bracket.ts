@@ -5,7 +5,8 @@ import type { Interval } from '../numbers/interval-operations.js';
 import { type Ratio, ratioOf } from '../numbers/ratio.js';
 import { chargeRoot, prevailingAt } from './charge-root.js';
 import { type ColumnOf, type Constants, formsAt, netOf, strengthOf } from './exact-charge-balance.js';
-import { columnIn, type ExactSystem } from './exact-system.js';
+import { columnIn } from './exact-column.js';
+import type { ExactSystem } from './exact-system.js';
 import {
   activityAt,
   activityBetween,
@@ -30,7 +31,7 @@ export interface Start {
  * digits wanted, so its root is between, and J over all between is above I at the lower end and below it at the upper;
  * J is continuous, so J = I somewhere between the two I. For every I between them, net is positive at `lower` and
  * negative at `upper`. So a solution of (1) has its pH between `lower` and `upper`. Whether it is the one of least
- * ionic strength: `isLeast`.
+ * ionic strength, `isLeastStrength` tells.
  *
  * Derived in docs/derivations/exact-real-bracket.md
  *

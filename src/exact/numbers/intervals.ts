@@ -5,7 +5,7 @@ import { type FourOperations, fourOperations, type Interval, pointInterval } fro
 import { expOf, ln10Of, piOf } from './interval-series.js';
 import type { Ratio } from './ratio.js';
 
-/** @internal */
+/** The operations on intervals, with ln 10 to their digits. @internal */
 export interface Intervals extends ExactArithmetic<Interval> {
   readonly ln10: Interval;
 }

@@ -6,7 +6,7 @@ export interface Ratio {
   readonly denominator: bigint;
 }
 
-/** @internal */
+/** The four operations on fractions; none is rounded. @internal */
 export const ratios: Arithmetic<Ratio> = {
   of: (value) => ({ numerator: BigInt(value), denominator: 1n }),
   plus: (a, b) =>

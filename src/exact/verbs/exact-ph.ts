@@ -20,7 +20,8 @@ export interface ExactPH {
   /** Here it is certainly negative. */
   readonly upper: Decimal;
   /**
-   * What is proven beside a solution of the equations between the two: that there is no other anywhere (`only`: always, where γ = 1); that none other has as little an ionic strength (`least`); or nothing more (`some`).
+   * What is proven beside that the equations have a solution between the two. `only`: there is no other anywhere, always so
+   * where γ = 1. `least`: no other has as low an ionic strength. `some`: nothing more.
    */
   readonly proven: 'only' | 'least' | 'some';
 }
@@ -61,7 +62,7 @@ export function exactPH(solution: ExactSolution, options: ExactConditions & Digi
   return exactPHOf(system, column, provenBracketOf(system, column, digits), digits);
 }
 
-/** @internal */
+/** The pH in the middle of a bracket, with what the bracket proves. @internal */
 export function exactPHOf(
   system: ExactSystem,
   column: ColumnOf<Ratio>,

@@ -7,6 +7,7 @@ import { once } from '../../once.js';
 import { chargeOfState } from '../../titration/points/stoichiometric-volumes.js';
 import { titrationLimits } from '../../titration/titration-limits.js';
 import type { ColumnOf } from '../model/exact-charge-balance.js';
+import { exactMixtureAt } from '../model/exact-column.js';
 import {
   conditionKeys,
   type Digits,
@@ -17,7 +18,7 @@ import {
 } from '../model/exact-conditions.js';
 import { exactSlopeAt } from '../model/exact-slope.js';
 import { checked, type ExactSolution, readExactSolution, written } from '../model/exact-solution.js';
-import { type ExactSystem, exactMixtureAt, exactSystemOf } from '../model/exact-system.js';
+import { type ExactSystem, exactSystemOf } from '../model/exact-system.js';
 import { type ExactVolume, exactVolumeAt } from '../model/exact-volume.js';
 import { provenBracketOf } from '../model/proven-bracket.js';
 import { type Exactly, readExactly } from '../numbers/exactly.js';
@@ -33,7 +34,7 @@ export interface ExactTitrationSetup {
   readonly conditions?: ExactConditions;
 }
 
-/** A stoichiometric point. */
+/** An equivalence point: where the contents say so, with the pH and the slope there. */
 export interface ExactEquivalencePoint extends ExactPH {
   /** Not rounded: a decimal text, or a fraction in lowest terms. */
   readonly mL: string;
@@ -54,7 +55,7 @@ export interface ExactTitration {
    * sees none.
    */
   volumeAt(pH: Exactly): ExactVolume | null;
-  /** Stoichiometric points in order of volume. */
+  /** In order of volume. */
   readonly equivalencePoints: readonly ExactEquivalencePoint[];
 }
 
