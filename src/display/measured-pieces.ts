@@ -7,6 +7,7 @@ import { printResult } from '../measurement/uncertainty/print-estimate.js';
 import { drawBudget, readShares } from '../plot/draw-budget.js';
 import { drawFit } from '../plot/draw-fit.js';
 import { readFit } from '../plot/read-fit.js';
+import { toDigits } from '../print-number.js';
 import { notesOf, objectsAt, type Pieces, textAt } from './pieces.js';
 
 const numbers = { from: -1e100, to: 1e100 };
@@ -70,9 +71,11 @@ export const fitPieces: Pieces = (fields, faults) => {
 const readSpread = (u: unknown, path: string, faults: Faults): number =>
   faults.number(u, `${path}.standardUncertainty`, 'a standard uncertainty', sizes);
 
-/** The verdict, what is likely with what to do, and all that was tried. @internal */
+/** The verdict, how the end point was called, what is likely with what to do, and all that was tried. @internal */
 export const diagnosisPieces: Pieces = (fields, faults) => [
   { kind: 'text', text: textAt(fields, 'sentence', 'result', faults) },
+  { kind: 'text', text: scatterIn(fields, faults) },
+  { kind: 'list', items: calledIn(fields, faults) },
   {
     kind: 'table',
     rows: explanationsAt(fields, 'likely', ['sentence', 'check', 'remedy'], faults),
@@ -88,6 +91,21 @@ export const diagnosisPieces: Pieces = (fields, faults) => [
   },
   notesOf(fields, faults),
 ];
+
+const scatterIn = (fields: Unread, faults: Faults): string => {
+  const scatter = faults.number(fields.scatter, 'result.scatter', 'a scatter', sizes);
+  return `Scatter: ${toDigits(scatter, 3)} times what the uncertainty of the readings lets expect.`;
+};
+
+/** Nothing where no end point was called. */
+function calledIn({ endpoint }: Unread, faults: Faults): readonly string[] {
+  if (endpoint === undefined || endpoint === null) return [];
+  const called = faults.object(endpoint, 'result.endpoint', 'an end point as diagnose judges it');
+  const sentence = textAt(called, 'sentence', 'result.endpoint', faults);
+  return [
+    called.remedy === '' ? sentence : `${sentence} ${textAt(called, 'remedy', 'result.endpoint', faults)}`,
+  ];
+}
 
 const explanationsAt = (
   fields: Unread,

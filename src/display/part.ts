@@ -10,7 +10,7 @@ export type ShownPart =
   | { readonly kind: 'table'; readonly rows: object; readonly caption?: string }
   | { readonly kind: 'picture'; readonly picture: Pick<Picture, 'svg' | 'title' | 'description'> };
 
-/** @internal */
+/** A part in HTML. @internal */
 export function htmlOfPart(part: ShownPart): string {
   switch (part.kind) {
     case 'text':

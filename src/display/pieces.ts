@@ -8,7 +8,7 @@ export type Piece = ShownPart | (() => readonly ShownPart[]);
 /** Reads what is shown of a result of one kind, noting every fault. */
 export type Pieces = (fields: Unread, faults: Faults) => readonly Piece[];
 
-/** @internal */
+/** A text. @internal */
 export const textAt = (fields: Unread, key: string, path: string, faults: Faults): string =>
   faults.text(fields[key], `${path}.${key}`, 'a text', mostOfText);
 

@@ -9,7 +9,7 @@ import type { Titration } from '../titration/titration.js';
 import type { ShownPart } from './part.js';
 import { notesOf, numberOrNull, objectsAt, type Pieces, textAt } from './pieces.js';
 
-/** @internal */
+/** A picture that has been drawn already. @internal */
 export const picturePieces: Pieces = (fields, faults) => {
   const { svg } = fields;
   const isSvg = typeof svg === 'string' && svg.length < 1e7;

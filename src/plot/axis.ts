@@ -19,7 +19,7 @@ export interface Tick {
 /** From the numbers of an axis to px. */
 export type Scale = (value: number) => number;
 
-/** @internal */
+/** The numbers of an axis on the px from a start to an end. @internal */
 export const scaleOf = ({ from, to }: Axis, start: number, end: number): Scale =>
   scaleLinear([from, to], [start, end]);
 

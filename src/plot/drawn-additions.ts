@@ -12,7 +12,11 @@ export type DrawnAdditions =
 
 const path = 'options.additions';
 
-/** Reads the additions that are drawn as dots, noting every fault: running totals in order; null where there are none. @internal */
+/**
+ * Reads the additions that are drawn as dots, noting every fault: running totals in order; null where there are none.
+ *
+ * @internal
+ */
 export function readDrawnAdditions(
   value: unknown,
   upTo: number | null,

@@ -1,5 +1,4 @@
-import type { Curve } from '../titration/sampling/curve.js';
-import { equalAdditions } from '../titration/sampling/curve.js';
+import { type Curve, equalAdditions } from '../titration/sampling/curve.js';
 import type { Titration } from '../titration/titration.js';
 import type { Point } from './figure.js';
 

@@ -21,7 +21,7 @@ export interface DrawnPanel {
   readonly rules: readonly number[];
 }
 
-/** @internal */
+/** A panel in px, by the scales of its axes. @internal */
 export function drawnPanel(panel: Panel, { x, y }: { readonly x: Scale; readonly y: Scale }): DrawnPanel {
   const spot = (at: Spot): Spot => ({ x: x(at.x), y: y(at.y) });
   const column = (across: readonly number[], up: readonly number[]) =>

@@ -9,7 +9,12 @@ import { type PlotWords, say } from './words.js';
 /** From none to all. @internal */
 export const fractionAxis = (name: string): Axis => ({ name, from: 0, to: 1 });
 
-/** The fraction of the k-th species of a protolyte; its name stands where there is at least half as much of it as there ever is. @internal */
+/**
+ * The fraction of the k-th species of a protolyte. Its name stands where there is at least half as much of it as there ever
+ * is.
+ *
+ * @internal
+ */
 export function fractionLine(
   formula: string,
   k: number,

@@ -1,6 +1,6 @@
 import type { DrawnPanel } from './drawn-panel.js';
 import { ink, paleInk, readingInk, type } from './inks.js';
-import { type Label, lineHeight, type PlacedLabel } from './place-labels.js';
+import { type Label, lineHeight, type PlacedLabel } from './label.js';
 import type { Shape, Spot } from './shape.js';
 
 /**

@@ -1,10 +1,10 @@
 import { area, line } from 'd3-shape';
 import type { DrawnPanel } from './drawn-panel.js';
 import { bandInk, ink, paleInk, readingInk } from './inks.js';
-import { markRadius } from './place-labels.js';
+import { markRadius } from './label.js';
 import type { Shape, Spot, Stroke } from './shape.js';
 
-/** @internal */
+/** A line through points. @internal */
 export const lineShape = ({ spots, stroke }: DrawnPanel['lines'][number]): Shape => ({
   kind: 'path',
   d: pathOf(spots),
@@ -17,7 +17,7 @@ const pathOf = (spots: readonly Spot[]): string =>
     ({ y }) => y,
   ).digits(2)(spots) ?? '';
 
-/** @internal */
+/** A dotted line from one place to another. @internal */
 export const ruleShape = ([from, to]: readonly [Spot, Spot]): Shape => ({
   kind: 'line',
   from,
@@ -39,7 +39,7 @@ export function areaShapes({ lower, upper }: DrawnPanel['areas'][number]): Shape
   ];
 }
 
-/** @internal */
+/** Dots, and the stems of those that have them. @internal */
 export function dotShapes({ spots, stemsFrom, isReading }: DrawnPanel['dots'][number]): Shape[] {
   const stroke: Stroke = { colour: isReading ? readingInk : ink, width: 1.2 };
   const [r, fill] = isReading ? [2.8, '#ffffff'] : [2, ink];
@@ -51,7 +51,7 @@ export function dotShapes({ spots, stemsFrom, isReading }: DrawnPanel['dots'][nu
   ];
 }
 
-/** @internal */
+/** The sign of a mark: a ring, or a diamond. @internal */
 export function markShape({ shape, at }: DrawnPanel['marks'][number]): Shape {
   const stroke: Stroke = { colour: ink, width: 1.5 };
   if (shape === 'ring') return { kind: 'circle', at, r: 4, stroke, fill: '#ffffff' };

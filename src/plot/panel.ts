@@ -4,10 +4,11 @@ import { grown } from './boxes.js';
 import { type DrawnPanel, drawnPanel } from './drawn-panel.js';
 import type { Panel } from './figure.js';
 import { ink, type } from './inks.js';
+import { markRadius } from './label.js';
 import type { LaidRow, Place } from './laid-row.js';
 import { labelShapes, labelsOf } from './panel-labels.js';
 import { areaShapes, dotShapes, lineShape, markShape, ruleShape } from './panel-shapes.js';
-import { markRadius, placeAtLength } from './place-labels.js';
+import { placeAtLength } from './place-labels.js';
 import type { Box, Spot } from './shape.js';
 
 /** px for the name of the upright axis, above it. */

@@ -52,7 +52,10 @@ export const imageOf = ({
 
 const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
 
-/** The UTF-8 bytes of a text in base64 (RFC 4648, section 4), by the language alone: browsers and Node.js name their own differently. */
+/**
+ * The UTF-8 bytes of a text in base64 (RFC 4648, section 4), by the language alone: browsers and Node.js name their own
+ * functions for it differently.
+ */
 function base64(text: string): string {
   const bytes = utf8(text);
   let coded = '';

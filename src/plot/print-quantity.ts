@@ -9,7 +9,7 @@ export function printVolume(mL: number, upTo: number): string {
   return minus(mL.toFixed(Math.max(0, Math.ceil(-Math.log10(upTo / 2000)))));
 }
 
-/** @internal */
+/** A pH to 0.01, as a probe is read. @internal */
 export const printPH = (pH: number): string => minus(pH.toFixed(2));
 
 /** Three significant digits. @internal */

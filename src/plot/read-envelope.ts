@@ -3,7 +3,7 @@ import { titrationLimits } from '../titration/titration-limits.js';
 import type { Area } from './figure.js';
 import { plotLimits } from './plot-options.js';
 
-/** An area about a curve: between which values pH lies at each volume, by a reckoning of the caller's. */
+/** An area about a curve: between which values pH lies at each volume, by the caller's own calculation. */
 export interface Envelope {
   /** What it is, such as `95 % coverage`: written beside it. */
   readonly name: string;

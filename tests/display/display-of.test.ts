@@ -72,6 +72,21 @@ describe('a display', () => {
     for (const { words } of diagnosis.explanations) expect(displayOf(diagnosis).markdown).toContain(words);
   });
 
+  test('of a diagnosis says how far the readings scatter, and how the end point was called', () => {
+    const { scatter, endpoint, ...rest } = diagnose(readings, titration, { endpoint: 30 });
+    const { markdown } = displayOf({ ...rest, scatter, endpoint });
+    expect(Number(/Scatter: ([\d.]+) times/.exec(markdown)?.[1])).toBeCloseTo(scatter, 2);
+    expect(endpoint?.verdict).toBe('past');
+    expect(markdown).toContain(`${endpoint?.sentence} ${endpoint?.remedy}`);
+    const notCalled = displayOf(diagnose(readings, titration)).markdown;
+    expect(notCalled).not.toContain('called');
+    const spoiled = { ...rest, scatter: 'large', endpoint: { ...endpoint, sentence: 7 } };
+    expect(listed(() => displayOf(spoiled))).toEqual([
+      'wrong-type result.scatter',
+      'wrong-type result.endpoint.sentence',
+    ]);
+  });
+
   test('of rows and columns is their table', () => {
     const curve = titration.curve({ every: 5, upTo: 20 });
     const isTheTable = displayOf(curve).html.replaceAll(' style="text-align:left"', '');

@@ -36,6 +36,14 @@ describe('a picture of a budget', () => {
       'Shares of the variance: large: 76.2\u00A0%; middle: 19.0\u00A0%; small: 4.8\u00A0%; exact: 0.0\u00A0%.',
     ));
 
+  test('names inputs in words where their keys are words run together, and no others', () => {
+    const inputs = { buretteError: exactly(1), molarMass: exactly(1), pKa: exactly(1), NaCl: exactly(1) };
+    const sum = uncertaintyBudget(inputs, (x) => x.buretteError + x.molarMass + x.pKa + x.NaCl);
+    expect(drawBudget(sum).description).toBe(
+      'Shares of the variance: burette error: 25.0\u00A0%; molar mass: 25.0\u00A0%; pKa: 25.0\u00A0%; NaCl: 25.0\u00A0%.',
+    );
+  });
+
   test('gathers in its last bar what there are more inputs than it has bars', () => {
     const names = Array.from({ length: 20 }, (_, k) => `input ${k}`);
     const many = uncertaintyBudget(Object.fromEntries(names.map((name) => [name, exactly(1)])), (values) =>
