@@ -5,7 +5,7 @@ import { type System, systemOf } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import { mixtureModelOf } from '../../titration/model/mixture-model.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import type { FitParameter } from './fit-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 
 /** A direction in which a parameter moves the contents: of the flask, or of each mL of titrant. @internal */
 interface ContentsMove {

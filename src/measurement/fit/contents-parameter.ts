@@ -4,8 +4,8 @@ import type { Faults } from '../../input/faults.js';
 import type { Solution } from '../../solution/solution.js';
 import type { Protolyte } from '../../substance/protolyte.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import type { FitParameter } from './fit-parameter.js';
 import type { FreeParameter } from './free-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 
 /** A parameter of what the solutions hold. */
 type FreeContents =

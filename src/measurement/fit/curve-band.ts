@@ -2,9 +2,9 @@ import { isIdeal } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
 import { type Chemistry, chemistryAt, chemistryOf } from './chemistry.js';
-import type { FitParameter } from './fit-parameter.js';
 import { fittedSetup } from './fitted-setup.js';
 import { idealResponse } from './ideal-response.js';
+import type { FitParameter } from './parameter-moves.js';
 import { realResponse } from './real-response.js';
 import { emptyResponse, type Respond } from './response.js';
 

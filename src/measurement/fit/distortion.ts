@@ -1,6 +1,6 @@
 import { numberAt } from '../../solver/number-at.js';
 import type { Readings } from '../readings.js';
-import type { BenchParameter, FitParameter } from './fit-parameter.js';
+import type { BenchParameter, FitParameter } from './parameter-moves.js';
 
 /**
  * How the bench alters one reading: mL poured = mL read − `notPoured`, and

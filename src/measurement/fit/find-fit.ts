@@ -1,7 +1,7 @@
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
 import type { Chemistry } from './chemistry.js';
-import type { FitParameter } from './fit-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 import { type FoundFit, mostPasses, searchFit } from './search-fit.js';
 
 type Limits = Pick<FitParameter, 'from' | 'to'>;

@@ -6,9 +6,9 @@ import {
   readReadingUncertainty,
   usualReadingUncertainty,
 } from '../reading-uncertainty.js';
-import type { FitParameter } from './fit-parameter.js';
 import { fitParameters } from './fit-parameters.js';
 import { type FreeParameter, readFree } from './free-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 
 /** What a fit needs. */
 export interface FitOptions {

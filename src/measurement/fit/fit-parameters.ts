@@ -2,8 +2,8 @@ import { systemOf } from '../../equilibrium/system.js';
 import type { Faults } from '../../input/faults.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
 import { contentsParameter } from './contents-parameter.js';
-import type { BenchParameter, FitParameter } from './fit-parameter.js';
 import type { FreeParameter } from './free-parameter.js';
+import type { BenchParameter, FitParameter } from './parameter-moves.js';
 
 /** The parameters of a fit, noting a fault for each that the set-up does not have. @internal */
 export function fitParameters(

@@ -6,9 +6,9 @@ import type { Readings } from '../readings.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
 import type { Linearised } from './damped-step.js';
 import { distortionsAt, isPast, shareOf } from './distortion.js';
-import type { FitParameter } from './fit-parameter.js';
 import { idealResponse } from './ideal-response.js';
 import { beforeFirstDrop, nearestOn, type Shown } from './latent-volume.js';
+import type { FitParameter } from './parameter-moves.js';
 import { realResponse } from './real-response.js';
 import { emptyResponse } from './response.js';
 

@@ -10,7 +10,7 @@ import {
 import { isReached } from '../../titration/titration-limits.js';
 import { type Chemistry, chemistryAt } from './chemistry.js';
 import { isPast } from './distortion.js';
-import type { FitParameter } from './fit-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 
 /** An equivalence point of a fit, as a running total. @internal */
 export interface FittedPoint {

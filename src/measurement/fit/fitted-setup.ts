@@ -3,7 +3,7 @@ import type { Content, Solution } from '../../solution/solution.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { Reagent } from '../../substance/reagent.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import type { FitParameter } from './fit-parameter.js';
+import type { FitParameter } from './parameter-moves.js';
 
 /** A set-up with the amounts and constants that a fit found. The probe's and the burette's own faults are left out. @internal */
 export function fittedSetup(
