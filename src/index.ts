@@ -175,12 +175,9 @@ export { jsonOf } from './output/json-of.js';
 export { parseSetup, printSetup } from './output/setup-as-json.js';
 
 // How much is weighed, and how is it gone through at the bench?
-export {
-  type AdditionOptions,
-  type AdditionPlan,
-  additionDefaults,
-  planAdditions,
-} from './preparation/plan-additions.js';
+export { type AdditionOptions, additionDefaults } from './preparation/addition-options.js';
+export type { AdditionPlan } from './preparation/addition-schedule.js';
+export { planAdditions } from './preparation/plan-additions.js';
 export type { Vessel } from './catalogue/glassware.js';
 export type { StandardisationNeeded } from './catalogue/standardisation.js';
 export type { Dilution } from './preparation/dilutions-to.js';

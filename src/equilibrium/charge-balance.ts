@@ -26,7 +26,7 @@ export interface Balance {
   readonly order: readonly StepAt[];
 }
 
-/** @internal */
+/** Constants as a charge balance, with the order of its steps. @internal */
 export const balanceOf = (kw: number, families: readonly Family[], gas?: Float64Array): Balance => ({
   kw,
   families,
@@ -44,7 +44,7 @@ export interface Charge {
   moments: Float64Array;
 }
 
-/** @internal */
+/** Room for a net charge and its derivatives. @internal */
 export const emptyCharge = (): Charge => ({
   net: 0,
   slope: 0,

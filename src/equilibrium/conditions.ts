@@ -17,9 +17,7 @@ export interface Conditions {
   readonly activity?: ActivityModel;
   /** Exchange of carbon dioxide with the air; none by default. */
   readonly carbonDioxide?: CarbonDioxide;
-  /**
-   * −log10 of the ion product of water; left out, that of `pKwAt`: 13.995 at 25 °C.
-   */
+  /** −log10 of the ion product of water; left out, that of `pKwAt`: 13.995 at 25 °C. */
   readonly pKw?: number;
 }
 

@@ -20,7 +20,7 @@ export interface Family {
   readonly inOrder: boolean;
 }
 
-/** @internal */
+/** The constants of a protolyte as a family. @internal */
 export function familyOf({ species, steps }: Protolyte): Family {
   return {
     topCharge: species[0]?.charge ?? 0,

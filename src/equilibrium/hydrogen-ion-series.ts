@@ -14,7 +14,7 @@ export interface HydrogenIonSeries {
   readonly root: Root;
 }
 
-/** @internal */
+/** A series that has solved nothing yet. @internal */
 export function hydrogenIonSeriesOf(balance: Balance): HydrogenIonSeries {
   const totals = new Float64Array(2 + balance.families.length);
   const root = emptyRoot();

@@ -15,7 +15,7 @@ export interface Root {
   readonly scratch: Charge;
 }
 
-/** @internal */
+/** Room for a root. @internal */
 export const emptyRoot = (): Root => ({ h: 1e-7, ended: 'step', evaluations: 0, scratch: emptyCharge() });
 
 /**

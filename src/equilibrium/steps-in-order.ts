@@ -1,4 +1,5 @@
 import { numberAt } from '../solver/number-at.js';
+
 /** One ionisation step: of which family, and which of its steps, both from 0. */
 export interface StepAt {
   readonly family: number;

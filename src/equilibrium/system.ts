@@ -41,7 +41,7 @@ interface Escape {
   readonly open: System;
 }
 
-/** @internal */
+/** Solutions under the conditions in use, as a system. @internal */
 export function systemOf(solutions: readonly Solution[], inUse: ConditionsInUse): System {
   const totals = solutions.map(totalsOf);
   const present = new Map<string, Protolyte>();

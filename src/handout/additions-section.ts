@@ -1,5 +1,6 @@
 import { say } from '../plot/words.js';
-import { type AdditionPlan, additionDefaults } from '../preparation/plan-additions.js';
+import { additionDefaults } from '../preparation/addition-options.js';
+import type { AdditionPlan } from '../preparation/addition-schedule.js';
 import type { Answers } from './answers.js';
 import type { ReadHandout } from './handout-options.js';
 import { list, type Markup, paragraph, section } from './markup.js';

@@ -3,7 +3,7 @@ import { checkByProbe } from '../buffer/check-by-probe.js';
 import type { Conditions } from '../equilibrium/conditions.js';
 import type { PH } from '../equilibrium/quantities.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
-import type { AdditionPlan } from '../preparation/plan-additions.js';
+import type { AdditionPlan } from '../preparation/addition-schedule.js';
 import type { Titration } from '../titration/titration.js';
 import type { ReadHandout } from './handout-options.js';
 
@@ -20,7 +20,7 @@ export interface Answers {
   readonly check: string | null;
 }
 
-/** @internal */
+/** The answers of a handout, from what was read and computed for it. @internal */
 export function answersOf(
   titration: Titration,
   chosen: IndicatorSet,

@@ -87,6 +87,6 @@ const contentsOf = (
   print: (content: { readonly mmol: number; readonly name: string }) => string,
 ): string => contents.map(({ mmol, reagent }) => print({ mmol, name: reagent.name })).join(', ') || '–';
 
-/** @internal */
+/** What to look at before the first reading. @internal */
 export const checksSection = ({ words }: ReadHandout): Markup =>
   section(words.checksHeading, [list(words.checks, 'ul', 'checks')]);

@@ -25,7 +25,7 @@ export function curveSection({ dyes, words }: ReadHandout, answers: Answers | nu
 /** Lines for a student's own points: always as many, so that their number says nothing. */
 const ownLines = 3;
 
-/** @internal */
+/** The points found, or a table for them. @internal */
 export function pointsSection({ words }: ReadHandout, answers: Answers | null): Markup {
   if (!answers) {
     const lines = Array.from({ length: ownLines }, () => words.pointColumns.map(() => ''));

@@ -3,7 +3,7 @@ import type { PH } from '../equilibrium/quantities.js';
 import { frozen } from '../frozen.js';
 import { type Dye, readDye } from '../indicator/colour-at.js';
 import { at, type Faults } from '../input/faults.js';
-import { type AdditionOptions, readAdditionOptions } from '../preparation/plan-additions.js';
+import { type AdditionOptions, readAdditionOptions } from '../preparation/addition-options.js';
 import { readSolutions } from '../solution/read-solution.js';
 import type { PouredSolution, Solution } from '../solution/solution.js';
 import type { Indicator } from '../substance/indicator.js';

@@ -11,12 +11,12 @@ export const text = (words: string): Markup => ({ html: asMarkup(words) });
 /** Markup that this package wrote itself, such as a picture. @internal */
 export const own = (html: string): Markup => ({ html });
 
-/** @internal */
+/** An element with its content. @internal */
 export const element = (name: string, content: readonly Markup[], attributes = ''): Markup => ({
   html: `<${name}${attributes}>${content.map(({ html }) => html).join('')}</${name}>`,
 });
 
-/** @internal */
+/** A paragraph of text. @internal */
 export const paragraph = (words: string, kind?: string): Markup =>
   element('p', [text(words)], kind ? ` class="${kind}"` : '');
 

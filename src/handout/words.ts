@@ -99,7 +99,7 @@ export type HandoutWords = {
       : PlotWords;
 };
 
-/** The most characters of one text, and the most texts of one list. @internal */
+/** The most characters of one text, and the most texts of one list. */
 const most = { characters: 2000, texts: 30 } as const;
 
 /** Reads words from a caller's value, noting every fault; those that are left out are the library's own. @internal */

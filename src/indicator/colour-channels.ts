@@ -16,8 +16,8 @@ export interface Channels {
  * or above 1 belongs to a colour that no screen shows, and stays as it is here.
  *
  * Source [1]  C. Wyman, P.-P. Sloan, P. Shirley, J. Comput. Graph. Tech. 2(2), 1–11 (2013): the CIE 1931
- * colour-matching
- *             functions as sums of Gaussians, from memory; tested against the CIE's table, 0.015 off at most
+ *             colour-matching functions as sums of Gaussians, from memory; tested against the CIE's table, 0.015 off at
+ *             most
  * Source [2]  IEC 61966-2-1:1999, from CIE XYZ to linear sRGB
  *
  * @internal

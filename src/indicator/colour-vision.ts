@@ -69,7 +69,7 @@ function readHex(value: unknown, path: string, faults: Faults): void {
   else if (!/^#[0-9a-f]{6}$/i.test(value)) faults.add('out-of-range', path, what, value);
 }
 
-/** @internal */
+/** Reads a kind of colour vision. @internal */
 export function readVision(value: unknown, faults: Faults): Vision {
   if (value === undefined) return 'normal';
   const known = visions.find((vision) => vision === value);
@@ -77,7 +77,7 @@ export function readVision(value: unknown, faults: Faults): Vision {
   return known ?? 'normal';
 }
 
-/** @internal */
+/** How far apart two colours are for one kind of vision, CIEDE2000. @internal */
 export function differenceSeen(first: string, second: string, vision: Vision): number {
   return differenceCiede2000()(seen(first, vision), seen(second, vision));
 }

@@ -13,7 +13,7 @@ export const verdictScores = /*#__PURE__*/ frozen({
   unsuitable: 0,
 } as const);
 
-/** @internal */
+/** The verdict on a score. @internal */
 export function verdictOf(score: number): Verdict {
   if (score >= verdictScores['well suited']) return 'well suited';
   if (score >= verdictScores.suitable) return 'suitable';

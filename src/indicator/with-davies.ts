@@ -4,7 +4,7 @@ import { Faults } from '../input/faults.js';
 import { makeTitration } from '../titration/make-titration.js';
 import type { Asked } from './read-titration.js';
 
-/** @internal */
+/** The same by the Davies equation, and how far that may be trusted. @internal */
 export interface RealAsked extends Asked {
   /** Whether the ionic strength after `mL` of titrant is within the range of the law. */
   isInRangeAt(mL: number): boolean;

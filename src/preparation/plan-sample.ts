@@ -24,7 +24,7 @@ import {
  *   V = k·n/c                                                                                         (1)
  *
  * n is the amount of the sample, c the concentration of the titrant and k a ratio of whole numbers for each point. (1)
- * does not hold the volume of water: wash water moves no equivalence volume. What is dissolved in it moves endpoints,
+ * does not hold the volume of water: wash water moves no equivalence volume. What is dissolved in it moves end points,
  * and `water` says by how much: both curves are computed as `compareWater` does. Where the sample has a protolyte of
  * its own named as the one of carbonic acid, give `water: waters.freshDeionised`.
  *

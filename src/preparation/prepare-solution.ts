@@ -11,7 +11,7 @@ import { viewRecipe } from '../recipe/view-recipe.js';
 import { workOf } from '../recipe/work-of.js';
 import type { Solution } from '../solution/solution.js';
 import type { Reagent } from '../substance/reagent.js';
-import { amountsOf, type FlaskAmounts } from './amounts-of.js';
+import { amountsOf } from './amounts-of.js';
 import { dilutionWork } from './dilution-work.js';
 import type {
   ImpossibleSolution,
@@ -19,6 +19,7 @@ import type {
   PreparedSolution,
   Standardisation,
 } from './preparation.js';
+import { checksBeforeUse, preparationNotes } from './preparation-notes.js';
 import { type ReadPreparation, readPreparation } from './read-preparation.js';
 
 /**
@@ -59,7 +60,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
 
   const known = standardisationOf(reagent);
   const { parts, waterToMakeUp, dilutions, contributions } = amounts;
-  const checks = checksOf(known, read);
+  const checks = checksBeforeUse(known, read);
   const work = workOf({ parts, mL: flask.mL, waterToMakeUp, solution, checks });
   if (work.status === 'too-hot') return impossible('too-hot', work.reason, work.heat);
   const [part] = parts;
@@ -82,7 +83,7 @@ export function prepareSolution(request: PreparationRequest): PreparedSolution |
     standardisation: known,
     dilutions,
     steps: [...waterFor(reagent), ...(diluting ? [...diluting.steps, ...checks] : work.steps)],
-    notes: [...notesOn(read, amounts, batches, known), ...(diluting?.notes ?? work.notes)],
+    notes: [...preparationNotes(read, amounts, batches, known), ...(diluting?.notes ?? work.notes)],
   };
   return frozenWithView(recipe, viewRecipe);
 }
@@ -148,60 +149,3 @@ const waterFor = ({ id }: Reagent): string[] =>
   entryOf(keeping, id)?.boiledWater
     ? ['Take water free of carbon dioxide for all that follows: boiled, covered and cooled.']
     : [];
-
-/** `sodiumCarbonate` as `sodium carbonate`. */
-const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-
-/** A titrant is a standard once it has been standardised itself. */
-const standardInWords = (id: string): string =>
-  entryOf(standardisation, id) ? `standardised ${inWords(id)}` : inWords(id);
-
-function checksOf(known: Standardisation | null, { reagent: { id }, ingredient }: ReadPreparation): string[] {
-  const bottle = entryOf(keeping, id)?.bottle;
-  const what = ingredient.stock ? 'it or its stock' : 'it';
-  return [
-    ...(known?.kind === 'needed'
-      ? [
-          `Standardise ${what} before use against ${known.against.map(standardInWords).join(' or ')}, since ${known.reason}.`,
-        ]
-      : []),
-    ...(bottle ? [bottle] : []),
-    'Label it with its contents, concentration, hazard and date.',
-  ];
-}
-
-/** g of a solid in each millilitre, from where to ask (common practice). */
-const much = 0.2;
-
-function notesOn(
-  { glass, mL, ingredient }: ReadPreparation,
-  { parts, waterToMakeUp, dilutions, contributions }: FlaskAmounts,
-  batches: number,
-  known: Standardisation | null,
-): string[] {
-  const [part] = parts;
-  const weighing = contributions.find(({ of }) => of === 'weighing')?.percent ?? 0;
-  const vessels = dilutions.length > 0 ? 'pipettes by ISO 648 and flasks by ISO 1042' : 'flasks by ISO 1042';
-  return [
-    ...(batches > 1
-      ? [`Make ${batches} flasks of it for the ${Number(mL.toPrecision(12))} mL: the recipe is for one.`]
-      : []),
-    ...(known?.kind === 'primary' && !ingredient.stock
-      ? [`A primary standard for ${known.standardises}: ${known.treatment}.`]
-      : []),
-    ...(known?.kind === 'needed'
-      ? [
-          'The stated uncertainty is that of vessels and weighing alone; until it is standardised, the solution is known less well.',
-        ]
-      : []),
-    ...(weighing > 1
-      ? [
-          `The mass is small: the weighing alone costs ${weighing.toFixed(1)} %. A stronger stock, diluted, is better.`,
-        ]
-      : []),
-    ...(part.kind === 'weighed' && (part.grams ?? 0) / waterToMakeUp > much
-      ? ['Whether so much dissolves is not checked for this reagent: try it, or look it up.']
-      : []),
-    `Limits of error: ${vessels}, class ${glass}, at 20 °C, quoted from memory.`,
-  ];
-}

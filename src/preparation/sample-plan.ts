@@ -53,7 +53,7 @@ export interface PlannedPoint {
 }
 
 /**
- * What the water in the beaker does. Its volume moves no equivalence point; what is dissolved in it moves endpoints.
+ * What the water in the beaker does. Its volume moves no equivalence point; what is dissolved in it moves end points.
  */
 export interface PlannedWater {
   readonly name: string;

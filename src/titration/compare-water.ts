@@ -50,9 +50,9 @@ export interface WaterInUse {
 
 /**
  * A titration with good water beside the same with the water, or the titrant, in use: by how much each equivalence
- * point and each endpoint moves.
+ * point and each end point moves.
  *
- * Good water adds nothing but its volume, which moves no equivalence point. An endpoint is where the curve first has
+ * Good water adds nothing but its volume, which moves no equivalence point. An end point is where the curve first has
  * its pH.
  *
  * @param setup - the analyte before any water is added
@@ -132,7 +132,7 @@ const reactionsOf = (...titrations: readonly Titration[]): string[] => [
 const volumeOf = ({ equivalencePoints }: Titration, reaction: string): number | null =>
   equivalencePoints.find((point) => point.reaction === reaction)?.mL ?? null;
 
-/** @internal */
+/** How a volume moves; null where one of the two is missing. @internal */
 export function volumeShift(good: number | null, given: number | null): Shift {
   if (good === null || given === null) return { good, given, mL: null, percent: null };
   return { good, given, mL: given - good, percent: good > 0 ? (100 * (given - good)) / good : null };

@@ -37,9 +37,9 @@ export interface Titration {
   volumeAt(pH: PH): number | null;
   /** All volumes at which the curve has this pH. */
   volumesAt(pH: PH): number[];
-  /** Stoichiometric points in order of volume, as far as a titration goes (`titrationLimits`). */
+  /** In order of volume, as far as a titration goes (`titrationLimits`). */
   readonly equivalencePoints: readonly EquivalencePoint[];
-  /** Half-way between stoichiometric points, where the two forms of a pair balance. */
+  /** Half-way between the volumes of neighbouring steps, where the two forms of a pair balance. */
   readonly halfEquivalencePoints: readonly CurvePoint[];
   /** Every point where the curve changes from bending one way to the other, in order of volume. */
   readonly inflectionPoints: readonly InflectionPoint[];

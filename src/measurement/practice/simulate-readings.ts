@@ -1,6 +1,8 @@
 import { frozen } from '../../frozen.js';
 import { Faults } from '../../input/faults.js';
-import { type AdditionPlan, additionDefaults, planAdditions } from '../../preparation/plan-additions.js';
+import { additionDefaults } from '../../preparation/addition-options.js';
+import type { AdditionPlan } from '../../preparation/addition-schedule.js';
+import { planAdditions } from '../../preparation/plan-additions.js';
 import { makeTitration } from '../../titration/make-titration.js';
 import { type ReadSetup, readSetup } from '../../titration/read-setup.js';
 import { usualLastVolume } from '../../titration/sampling/usual-last-volume.js';

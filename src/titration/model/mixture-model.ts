@@ -20,7 +20,7 @@ export interface MixtureModel {
   readonly titrant: IonColumn;
 }
 
-/** @internal */
+/** The two columns of a system as analyte and titrant. @internal */
 export function mixtureModelOf(system: System): MixtureModel {
   const [analyte, titrant] = system.columns as readonly [IonColumn, IonColumn];
   const { volume } = titrant;
@@ -61,7 +61,7 @@ export interface Charges {
   readonly titrant: Charge;
 }
 
-/** @internal */
+/** Room for both charges. @internal */
 export const emptyCharges = (): Charges => ({ analyte: emptyCharge(), titrant: emptyCharge() });
 
 /** Both charges from one evaluation of the charge balance. @internal */

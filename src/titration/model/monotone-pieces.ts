@@ -17,8 +17,9 @@ export interface MonotonePieces {
  *
  * Volumes grow by 15 % from a millionth of the analyte's, which follows dilution and the slow drift of activity
  * coefficients; where pH changes by more than 0.05 from one to the next, the interval is halved until it no longer
- * does, or no double is left between the two: there the curve jumps ({@link jumpsOf}). A change of sign of the slope between neighbours is a turn. It is found and put in, so that the curve is
- * monotone between points. What turns twice within an interval is missed.
+ * does, or no double is left between the two: there the curve jumps ({@link jumpsOf}). A change of sign of the slope
+ * between neighbours is a turn. It is found and put in, so that the curve is monotone between points. What turns twice
+ * within an interval is missed.
  *
  * @param pointAt - the curve
  * @param analyte - volume of the analyte, mL

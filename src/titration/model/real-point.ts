@@ -16,7 +16,7 @@ export interface RealMixture {
   readonly open: RealSystem | null;
 }
 
-/** @internal */
+/** A mixture with the systems that its states are solved in. @internal */
 export const realMixtureOf = (mixture: MixtureModel): RealMixture => ({
   mixture,
   real: realSystemOf(mixture.system),

@@ -7,7 +7,7 @@ import type { InflectionPoint } from './inflection-points.js';
 import { reactionOf } from './reaction.js';
 import type { StoichiometricVolume } from './stoichiometric-volumes.js';
 
-/** A stoichiometric point: acid and base have been brought together in whole steps. */
+/** Where the contents say that it is done: acid and base have been brought together in whole steps. */
 export interface EquivalencePoint extends CurvePoint {
   /** The step that is complete here, such as `CO₃²⁻ + H⁺ → HCO₃⁻`. */
   readonly reaction: string;
@@ -15,7 +15,7 @@ export interface EquivalencePoint extends CurvePoint {
   readonly inflection: InflectionPoint | null;
 }
 
-/** @internal */
+/** The equivalence points among the volumes of whole states. @internal */
 export function equivalencePointsOf(
   mixture: MixtureModel,
   curveModel: CurveModel,

@@ -7,7 +7,7 @@ import type { MixtureModel } from '../model/mixture-model.js';
 import { chargeOfState } from './stoichiometric-volumes.js';
 
 /**
- * The step that a stoichiometric point completes, in the trade's notation: `CO₃²⁻ + H⁺ → HCO₃⁻`.
+ * The step that an equivalence point completes, in the trade's notation: `CO₃²⁻ + H⁺ → HCO₃⁻`.
  *
  * State k has the first k steps done. An acid titrant has then just undone step k + 1, a base titrant just done step k;
  * where there is no such step, the analyte's free OH- or H+ is used up. A titrant that changes by several protons meets
