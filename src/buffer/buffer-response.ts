@@ -113,7 +113,7 @@ function readAdded(drops: unknown, volumes: unknown, dropSize: unknown, faults: 
   return Array.from({ length: count + 1 }, (_, k) => Number((k * size).toPrecision(15)));
 }
 
-/** mL. @internal */
+/** Reads the volume of a drop, mL. @internal */
 export function readDropSize(value: unknown, faults: Faults): number {
   if (value === undefined) return bufferDefaults.dropSize;
   const [from, to] = bufferLimits.dropSize;

@@ -41,7 +41,7 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
 /** Takes the place of an ingredient that could not be read, so that reading goes on. */
 const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1 };
 
-/** @internal */
+/** A reagent that is weighed, by the mmol of it. @internal */
 export const weighed = (reagent: Reagent, purity: number): MeasuredIngredient => ({
   name: purity === 1 ? reagent.name : `${reagent.name} (${Number((100 * purity).toPrecision(4))} % by mass)`,
   unit: [{ reagent, mmol: 1 }],

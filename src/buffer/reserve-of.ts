@@ -45,7 +45,7 @@ export interface Reserve {
  * The amount of acid and of base that a solution takes until its pH has moved by a given amount, and until it is
  * exhausted.
  *
- * Exhausted means the next stoichiometric point: as much strong acid as there is of the base that takes it up, as much
+ * Exhausted means the next equivalence point: as much strong acid as there is of the base that takes it up, as much
  * strong base as there is of the acid. There the pair that held the pH is used up, and the capacity passes through a
  * low. A second pair, as in a phosphate or a carbonate, may take over beyond it.
  *
@@ -108,5 +108,5 @@ export function reserveOf(
 const oneMolarAcid: Solution = { mL: 1000, contents: [{ reagent: hydrochloricAcid, mmol: 1000 }] };
 const oneMolarBase: Solution = { mL: 1000, contents: [{ reagent: sodiumHydroxide, mmol: 1000 }] };
 
-/** A solution that stands at a stoichiometric point already, but for rounding, is exhausted at the next one. */
+/** A solution that stands at an equivalence point already, but for rounding, is exhausted at the next one. */
 const rounding = 1e-12;

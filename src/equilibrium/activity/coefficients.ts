@@ -26,8 +26,7 @@ export interface Kind {
 
 /**
  * How far coefficients are carried: up to an ionic strength of 100 mol/L, which no solution reaches, and for H+ and OH-
- * while
- * |log10 γ| is at most 5, since beyond that the ion product of water would have no meaning.
+ * while |log10 γ| is at most 5, since beyond that the ion product of water would have no meaning.
  */
 export const activityLimits = /*#__PURE__*/ frozen({ ionicStrength: 100, log10GammaOfWater: 5 } as const);
 

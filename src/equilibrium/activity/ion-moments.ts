@@ -21,7 +21,7 @@ export interface IonMoments {
   sl: number;
 }
 
-/** @internal */
+/** Room for moments. @internal */
 export const emptyIonMoments = (): IonMoments => ({ net: 0, strength: 0, zz: 0, zs: 0, zl: 0, sl: 0 });
 
 /**

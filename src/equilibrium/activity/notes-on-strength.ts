@@ -27,7 +27,9 @@ export function notesOnStrength(
 
 /**
  * The note on a capacity, mol/L per unit of pH, that is not above zero: there the law of activity is far beyond its
- * range. @internal
+ * range.
+ *
+ * @internal
  */
 export const notesOnCapacity = (...capacities: readonly number[]): string[] =>
   capacities.some((capacity) => !(capacity > 0))

@@ -34,7 +34,7 @@ export interface RealSystem {
   readonly spreads: Float64Array;
 }
 
-/** @internal */
+/** A charge balance with a law of activity, its coefficients not yet taken. @internal */
 export function makeRealSystem(
   ideal: Balance,
   protolytes: readonly Protolyte[],

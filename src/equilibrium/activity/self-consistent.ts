@@ -19,7 +19,7 @@ export interface RealState {
   readonly root: Root;
 }
 
-/** @internal */
+/** Room for a state; a search starts from nothing there. @internal */
 export const emptyState = (): RealState => ({
   activity: 1e-7,
   h: 0,
