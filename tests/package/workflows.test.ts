@@ -34,6 +34,12 @@ describe.each(files)('%s', (path) => {
     expect(text).not.toMatch(/secrets\./);
   });
 
+  test('takes each action by its whole commit, with the tag beside it', () => {
+    const uses = linesOf(path).filter((line) => /\buses:/.test(line));
+    expect(uses.length).toBeGreaterThan(0);
+    expect(uses.filter((line) => !/@[0-9a-f]{40} # v\d+\.\d+\.\d+$/.test(line))).toEqual([]);
+  });
+
   test('runs only npm scripts that there are', () => {
     const { scripts } = JSON.parse(read('package.json'));
     const named = [
