@@ -323,7 +323,16 @@ export const plots: typeof good = {
     [{ status: 'impossible', because: 'too-dilute', reason: 'a reason' }],
     [fit],
     [budget],
-    [{ sentence: 'It is off.', likely: [explained], explanations: [explained], notes: ['a note'] }],
+    [
+      {
+        sentence: 'It is off.',
+        likely: [explained],
+        scatter: 1.1,
+        explanations: [explained],
+        endpoint: null,
+        notes: ['a note'],
+      },
+    ],
     [[{ mL: 1, pH: 7, of: 'x' }]],
     [{ svg: '<svg/>', title: 'a title', description: 'a description' }],
   ],

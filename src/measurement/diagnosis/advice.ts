@@ -80,6 +80,6 @@ const advice: Readonly<Record<BenchFaultKind, Advice>> = {
   },
   incrementsAsTotals: {
     check: 'Compare the last volume with what the burette shows.',
-    remedy: 'Add the steps up: each entry is a total from the start.',
+    remedy: 'Add the steps up: each entry must be a total from the start.',
   },
 };

@@ -1,4 +1,5 @@
 import { fixed } from '../../print-number.js';
+import { largestScatter } from './evidence.js';
 import { type Case, type FittedModel, type FittedModelPoint, pointsOfModel } from './fitted-model.js';
 
 /** An end point as it was called at the bench, beside the equivalence point that the readings show. */
@@ -11,7 +12,10 @@ export interface CalledEndpoint {
   readonly past: number;
   /** Of `past`: that of the curve and of one volume; null where these readings do not determine the point. */
   readonly standardUncertainty: number | null;
-  /** `on`: within two standard uncertainties; `unclear` where there is none. */
+  /**
+   * `on`: within two standard uncertainties. `unclear`: nothing explains the readings, or they end before that point or
+   * determine it to no better than half a millilitre.
+   */
   readonly verdict: 'on' | 'past' | 'before' | 'unclear';
   /** Where it was called, in a sentence. */
   readonly sentence: string;
@@ -31,11 +35,18 @@ export function calledEndpoint(
     undefined,
   );
   if (!nearest) return null;
-  const { reaction, mL, deviation } = nearest;
+  const { reaction, mL, poured, deviation } = nearest;
   const past = called - mL;
   const u = deviation === null ? null : Math.hypot(deviation, uncertainty.mL);
-  const verdict =
-    u === null ? 'unclear' : Math.abs(past) <= coverageFactor * u ? 'on' : past > 0 ? 'past' : 'before';
+  const isClear =
+    u !== null && coverageFactor * u <= coarse && mL <= model.last && model.scatter <= largestScatter;
+  const verdict = !isClear
+    ? 'unclear'
+    : Math.abs(past) <= coverageFactor * u
+      ? 'on'
+      : past > 0
+        ? 'past'
+        : 'before';
   const by = fixed(Math.abs(past), 2) + (u === null ? '' : ` ± ${fixed(u, 2)}`);
   return {
     mL: called,
@@ -48,13 +59,16 @@ export function calledEndpoint(
       `the equivalence point at ${fixed(mL, 2)} mL, ${reaction}: ${meanings[verdict]}.`,
     remedy:
       verdict === 'past' || verdict === 'before'
-        ? `Calculate with ${fixed(mL, 2)} mL. ${remedies[verdict]}`
+        ? `Calculate with ${fixed(poured, 2)} mL${poured === mL ? '' : ' poured'}. ${remedies[verdict]}`
         : '',
   };
 }
 
 /** For 95 %, the level of a coverage factor of 2: GUM (JCGM 100:2008), 6.3.3. */
 const coverageFactor = 2;
+
+/** mL; an end point that is known no better is not known at the bench, where additions about it are smaller: common practice. */
+const coarse = 0.5;
 
 const meanings = {
   on: 'that is on it, as far as these readings tell',

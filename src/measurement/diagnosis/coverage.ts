@@ -1,12 +1,17 @@
 import { numberAt } from '../../solver/number-at.js';
-import type { EquivalencePoint } from '../../titration/points/equivalence-points.js';
 import type { Readings } from '../readings.js';
 
 /** mL; common practice calls larger additions at an end point too large. */
 const coarse = 0.5;
 
+/** An equivalence point, at a volume as it would be read. @internal */
+export interface PointRead {
+  readonly reaction: string;
+  readonly mL: number;
+}
+
 /** Notes on how the readings lie about the equivalence points. @internal */
-export function coverageNotes({ mL }: Readings, points: readonly EquivalencePoint[]): readonly string[] {
+export function coverageNotes({ mL }: Readings, points: readonly PointRead[]): readonly string[] {
   if (mL.some((volume, k) => k > 0 && volume < numberAt(mL, k - 1))) return []; // no running totals
   const last = mL.at(-1) ?? 0;
   return points.flatMap(({ mL: at, reaction }) => {

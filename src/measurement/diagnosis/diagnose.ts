@@ -1,16 +1,17 @@
 import { isIdealLaw } from '../../equilibrium/activity/laws.js';
 import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
-import { toDigits } from '../../print-number.js';
+import { fixed, toDigits } from '../../print-number.js';
 import { makeTitration } from '../../titration/make-titration.js';
 import type { Titration } from '../../titration/titration.js';
 import type { Readings } from '../readings.js';
 import { calledEndpoint } from './called-endpoint.js';
-import { coverageNotes } from './coverage.js';
+import { coverageNotes, type PointRead } from './coverage.js';
 import type { Diagnosis } from './diagnosis.js';
 import { type DiagnosisOptions, readDiagnosed } from './diagnosis-options.js';
 import { largestScatter, strongEvidence } from './evidence.js';
 import { type Explanation, explanationsOf } from './explanations.js';
+import { type Case, type FittedModel, pointsOfModel } from './fitted-model.js';
 import { viewDiagnosis } from './view-diagnosis.js';
 
 /**
@@ -60,19 +61,23 @@ export function diagnose(
   const isSound = !best || best.evidence < strongEvidence;
   const likely = isSound
     ? []
-    : explanations.filter(({ evidence }) => best.evidence - evidence < strongEvidence);
+    : withTwins(
+        explanations,
+        explanations.filter(({ evidence }) => best.evidence - evidence < strongEvidence),
+      );
   const model = (isSound ? null : ranked[0]?.model) ?? sound;
   const isExplained = model.scatter <= largestScatter;
   const verdict = !isExplained ? 'unexplained' : isSound ? 'sound' : 'fault';
   const diagnosis: Diagnosis = {
     verdict,
-    sentence: isExplained ? sentenceOn(likely) : sentenceUnexplained(model.scatter, likely),
+    sentence: isExplained ? sentenceOn(likely) : sentenceUnexplained(about, model, likely),
     likely,
     scatter: model.scatter,
     explanations,
     endpoint: endpoint === undefined ? null : calledEndpoint(endpoint, model, about),
     notes: [
-      ...coverageNotes(about.readings, makeTitration(about.setup).equivalencePoints),
+      ...coverageNotes(about.readings, pointsShown(about, verdict === 'fault' ? model : null)),
+      ...noteOnOrder(about.readings.mL, likely),
       ...(verdict !== 'sound' && isIdealLaw(about.setup.inUse.activity) ? [noteOnActivity] : []),
     ],
   };
@@ -82,11 +87,45 @@ export function diagnose(
 const noteOnActivity =
   'This titration is ideal. In a real solution activity looks like a fault, mostly of the probe: for readings from a bench ask again under conditions: { activity: davies }.';
 
-function sentenceUnexplained(scatter: number, likely: readonly Explanation[]): string {
+/** Amount and strength move a curve alike but for a change of pH that any probe may be off: where one is named, so is the other. */
+function withTwins(all: readonly Explanation[], likely: readonly Explanation[]): readonly Explanation[] {
+  const isTwin = ({ kind }: Explanation) => kind === 'sampleAmount' || kind === 'titrantConcentration';
+  return likely.some(isTwin) ? all.filter((each) => likely.includes(each) || isTwin(each)) : likely;
+}
+
+/** The points that a curve shows by a step, as meant or, of a fault of the bench, as it would be read. */
+function pointsShown({ setup }: Case, model: FittedModel | null): readonly PointRead[] {
+  const meant = makeTitration(setup).equivalencePoints.filter(({ inflection }) => inflection !== null);
+  if (model === null) return meant;
+  const shown = new Set(meant.map(({ reaction }) => reaction));
+  return pointsOfModel(model).filter(({ reaction }) => shown.has(reaction));
+}
+
+function noteOnOrder(mL: readonly number[], likely: readonly Explanation[]): readonly string[] {
+  const falls = mL.findIndex((volume, k) => k > 0 && volume < (mL[k - 1] ?? volume));
+  if (falls < 0 || likely.some(({ kind }) => kind === 'incrementsAsTotals')) return [];
+  return [
+    `Reading ${falls + 1}, ${fixed(mL[falls] ?? 0, 2)} mL, is less than the one before: running totals rise, and drift and waiting are judged by the order in which the readings stand.`,
+  ];
+}
+
+function sentenceUnexplained(
+  { readings, uncertainty }: Case,
+  { scatter, found }: FittedModel,
+  likely: readonly Explanation[],
+): string {
   const nearest = likely[0] ? `, even with what comes nearest, ${likely[0].words}` : '';
+  const squares = Array.from(found.residuals, (distance) => distance ** 2);
+  const most = Math.max(...squares);
+  const k = squares.indexOf(most);
+  const alone =
+    most > found.sum / 2
+      ? ` Most of that is reading ${k + 1}, pH ${fixed(readings.pH[k] ?? 0, 2)}: look whether it was written down wrongly.`
+      : '';
   return (
     `No single fault explains these readings: they scatter ${toDigits(scatter, 2)} times as much as their uncertainty lets expect` +
-    `${nearest}. Check that sample, titrant and model of activity are those of this bench, and mend one fault after the other.`
+    `${nearest}.${alone} Check that sample, titrant and model of activity are those of this bench and that the readings are as ` +
+    `certain as ${uncertainty.pH} in pH and ${uncertainty.mL} mL, and mend one fault after the other.`
   );
 }
 

@@ -51,7 +51,8 @@ export function readDiagnosed(
     'pH',
     'percent',
   ]);
-  const { pH, percent } = { ...diagnosisDefaults.probeTolerance, ...probe };
+  const usual = diagnosisDefaults.probeTolerance;
+  const { pH = usual.pH, percent = usual.percent } = probe;
   const about = {
     readings: given,
     setup,

@@ -3,15 +3,15 @@
  *
  *   BIC = n·ln(S/n) + k·ln n,   evidence = BIC of the other − BIC                                      (1)
  *
- * The scatter is not known beforehand, so S/n stands for it. Readings nearer than a tenth of their uncertainty say no more:
- * S/n is taken as at least 0.01.
+ * The scatter is not known beforehand, so S/n stands for it. It is taken as at least 1 − 4/n, what readings of the stated
+ * uncertainty leave over a curve with four free numbers: a curve that comes nearer has followed the noise of few readings.
  *
  * G. Schwarz, Ann. Statist. 6, 461–464 (1978), doi:10.1214/aos/1176344136.
  *
  * @internal
  */
 export const bicOf = (sum: number, readings: number, free: number): number =>
-  readings * Math.log(Math.max(sum / readings, 0.01)) + free * Math.log(readings);
+  readings * Math.log(Math.max(sum, readings - 4) / readings) + free * Math.log(readings);
 
 /**
  * The scatter, √(S/(n − k)) in standard uncertainties of a reading, above which a model does not explain the readings: twice

@@ -1,6 +1,7 @@
 import { capitalised } from '../../capitalised.js';
 import { pHOf } from '../../equilibrium/ph-of.js';
-import { toDigits } from '../../print-number.js';
+import { fixed } from '../../print-number.js';
+import { valueInLine } from '../fit/view-fit.js';
 import { mayBeIncrements, totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
@@ -32,7 +33,7 @@ export interface Explanation {
   readonly scatter: number;
   /** Null where the fault has none. */
   readonly size: FaultSize | null;
-  /** What it is, with its size. */
+  /** What it is, with its size and one standard uncertainty. */
   readonly sentence: string;
   /** A measurement that would tell it from others. */
   readonly check: string;
@@ -119,8 +120,7 @@ function sizeOf({ sizeOf: size, unit }: FaultModel, fitted: FittedModel): FaultS
 
 function sentenceOf(words: string, size: FaultSize | null): string {
   if (!size) return `${capitalised(words)}.`;
-  const { value, unit, after } = size;
-  const printed = unit === '%' ? value.toFixed(1) : toDigits(value, 3);
-  const left = after === undefined ? '' : ` after ${toDigits(after, 4)} mL`;
-  return `${capitalised(words)}: ${printed} ${unit}${left}.`;
+  const { value, standardUncertainty: u, unit, after } = size;
+  const left = after === undefined ? '' : ` after ${fixed(after, 2)} mL`;
+  return `${capitalised(words)}: ${valueInLine(value, u ?? 0, unit)}${left}.`;
 }

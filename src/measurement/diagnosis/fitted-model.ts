@@ -1,3 +1,4 @@
+import type { Matrix } from 'ml-matrix';
 import { Faults } from '../../input/faults.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
@@ -48,6 +49,8 @@ export interface FittedModel {
   readonly isAtLimit: boolean;
   readonly chemistry: Chemistry;
   readonly found: FoundFit;
+  /** The last running total, mL. */
+  readonly last: number;
   /** Of all its parameters, before the scatter; null where it has none. */
   readonly covariance: FitCovariance | null;
   /** Root mean square of the distances, by the degrees of freedom. */
@@ -58,6 +61,8 @@ export interface FittedModel {
 export interface FittedModelPoint {
   readonly reaction: string;
   readonly mL: number;
+  /** mL that has left the burette by then. */
+  readonly poured: number;
   /** Its standard uncertainty; null where the readings do not determine it. */
   readonly deviation: number | null;
 }
@@ -69,9 +74,9 @@ export const pointsOfModel = ({
   covariance,
   scatter,
 }: FittedModel): readonly FittedModelPoint[] =>
-  fittedPoints(chemistry, found.parameters).map(({ reaction, mL, gradient }) => {
+  fittedPoints(chemistry, found.parameters).map(({ reaction, mL, poured, gradient }) => {
     const deviation = covariance ? covariance.deviationOf(gradient) : 0;
-    return { reaction, mL, deviation: scaledBy(scatter, deviation) };
+    return { reaction, mL, poured, deviation: scaledBy(scatter, deviation) };
   });
 
 /**
@@ -98,7 +103,8 @@ export function fittedModel(
   );
   const best = searches.reduce((least, each) => (each.sum < least.sum ? each : least));
   const scatter = scatterOf(best, readings.mL.length - parameters.length);
-  const covariance = parameters.length === 0 ? null : fitCovariance(best.jacobian);
+  const covariance =
+    parameters.length === 0 ? null : fitCovariance(withTolerances(best.jacobian, parameters, own.length));
   const [deviation = null] = covariance?.deviations ?? [];
   return {
     sum: best.sum,
@@ -108,9 +114,24 @@ export function fittedModel(
     isAtLimit: fault !== null && best.atLimit[0] === true,
     chemistry,
     found: best,
+    last: Math.max(...readings.mL),
     covariance,
     scatter,
   };
+}
+
+/**
+ * What is free within a tolerance is known by that alone already: ±w, each value as likely, is a standard uncertainty of w/√3
+ * (GUM, 4.3.7), and counts as one more reading of that parameter.
+ */
+function withTolerances(jacobian: Matrix, parameters: readonly FitParameter[], from: number): Matrix {
+  const all = jacobian.clone();
+  for (const [j, parameter] of parameters.entries()) {
+    if (j < from) continue;
+    const halfWidth = (parameter.to - parameter.from) / 2;
+    all.addRow(parameters.map((_, k) => (k === j ? Math.sqrt(3) / halfWidth : 0)));
+  }
+  return all;
 }
 
 /** Null where the readings determine nothing, or by so little that it leaves the range of doubles. */

@@ -15,8 +15,10 @@ import type { FitParameter } from './parameter-moves.js';
 /** An equivalence point of a fit, as a running total. @internal */
 export interface FittedPoint {
   readonly reaction: string;
-  /** mL */
+  /** mL, as it would be read. */
   readonly mL: number;
+  /** mL that has left the burette by then. */
+  readonly poured: number;
   /** mL per unit of each parameter. */
   readonly gradient: readonly number[];
 }
@@ -49,7 +51,7 @@ export function fittedPoints(chemistry: Chemistry, values: Float64Array): readon
     .map((point) => {
       const { total, gradient } = asTotal(chemistry.parameters, values, point.mL);
       const reaction = reactionOf(mixture, order, point.states, point.acid);
-      return { reaction, mL: total, gradient: gradientOf(point, gradient) };
+      return { reaction, mL: total, poured: point.mL, gradient: gradientOf(point, gradient) };
     });
 }
 
