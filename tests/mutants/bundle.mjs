@@ -3,18 +3,24 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 /**
- * The tests of a folder and all of src in one file. Vitest loads its files anew for each mutant: one file is loaded ten times as fast
+ * The tests of a folder, those against published values and reference vectors, and all of src in one file. Vitest loads its files anew for each mutant: one file is loaded ten times as fast
  * as three hundred. Short test files come first: most mutants then die in no time.
  */
+/** Tests of entries that hold none of these folders. */
+const elsewhere = /reference.exact|published.(nist|gran|results|preparations)/;
 const folders = process.env.MUTANTS
   ? [process.env.MUTANTS]
   : ['solver', 'equilibrium', 'buffer', 'indicator', 'titration'];
-const tests = folders
+const tests = [...folders, 'published', 'reference']
   .flatMap((folder) =>
     readdirSync(`tests/${folder}`, { recursive: true }).map((name) => `tests/${folder}/${name}`),
   )
-  .filter((path) => path.endsWith('.test.ts'))
+  .filter((path) => path.endsWith('.test.ts') && !elsewhere.test(path))
   .sort((a, b) => statSync(a).size - statSync(b).size);
+
+/** @type {(path: string, text: string) => string} */
+const told = (path, text) =>
+  path.endsWith('.test.ts') ? `beginOfFile(${JSON.stringify(path)});\n${text}\nendOfFile();` : text;
 
 await build({
   stdin: { contents: tests.map((path) => `import './${path}';`).join('\n'), resolveDir: '.' },
@@ -33,11 +39,14 @@ await build({
         onResolve({ filter: /^protolysis(\/|$)/ }, ({ path }) => ({
           path: `${process.cwd()}/src/${path.slice('protolysis/'.length) || 'index'}.ts`,
         }));
-        // tests find their vectors beside them
+        // tests find their vectors beside them, and the runner is told whose code is running
         onLoad({ filter: /[\\/]tests[\\/].*\.ts$/ }, ({ path }) => ({
-          contents: readFileSync(path, 'utf8').replaceAll(
-            'import.meta.url',
-            JSON.stringify(pathToFileURL(path).href),
+          contents: told(
+            path,
+            readFileSync(path, 'utf8').replaceAll(
+              'import.meta.url',
+              JSON.stringify(pathToFileURL(path).href),
+            ),
           ),
           loader: 'ts',
         }));

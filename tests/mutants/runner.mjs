@@ -14,6 +14,8 @@ class BundleRunner {
   /** Where the mutated code looks up which mutant is on, and counts. */
   state = globalThis.__stryker__ ?? {};
   cost = new Map();
+  files = new Map();
+  file = undefined;
 
   capabilities = () => ({ reloadEnvironment: true });
 
@@ -27,21 +29,29 @@ class BundleRunner {
       interruptAfterTimeLimit: 300,
       endOnFailure: true,
     });
-    const text = `(function (require, exports, module) {${readFileSync('tests/mutants/bundle.cjs', 'utf8')}\n})`;
+    const text = `(function (require, exports, module, beginOfFile, endOfFile) {${readFileSync('tests/mutants/bundle.cjs', 'utf8')}\n})`;
     const script = new vm.Script(text, { filename: 'bundle.cjs' });
     this.load = () => {
       const tests = new Map();
-      const vitest = { expect, ...registering(tests) };
+      const vitest = { expect, ...registering(tests, () => this.file) };
       const from = (name) => (name === 'vitest' ? vitest : require(name));
-      script.runInThisContext()(from, {}, { exports: {} });
+      const beginOfFile = (path) => this.enter(`file ${path}`);
+      script.runInThisContext()(from, {}, { exports: {} }, beginOfFile, () => this.enter(undefined));
       return tests;
     };
+  }
+
+  /** What a file computes for its tests outside of them counts for each of them. */
+  enter(file) {
+    this.file = file;
+    this.state.currentTestId = file;
   }
 
   async dryRun() {
     this.state.activeMutant = undefined;
     const results = [];
-    for (const [id, run] of this.load()) {
+    for (const [id, { run, file }] of this.load()) {
+      this.files.set(id, file);
       this.state.currentTestId = id;
       const begun = performance.now();
       const failureMessage = await failureOf(run);
@@ -51,7 +61,19 @@ class BundleRunner {
       results.push({ id, name: id, timeSpentMs, status, failureMessage });
     }
     this.state.currentTestId = undefined;
-    return { status: 'complete', tests: results, mutantCoverage: this.state.mutantCoverage };
+    return { status: 'complete', tests: results, mutantCoverage: this.coverage() };
+  }
+
+  /** Of each test, with what its file had computed before. */
+  coverage() {
+    const { perTest } = this.state.mutantCoverage;
+    const of = (id) => Object.entries(perTest[id] ?? {});
+    return {
+      ...this.state.mutantCoverage,
+      perTest: Object.fromEntries(
+        [...this.files].map(([id, file]) => [id, Object.fromEntries([...of(file), ...of(id)])]),
+      ),
+    };
   }
 
   /** The quickest tests come first: most mutants then die in no time. */
@@ -64,7 +86,7 @@ class BundleRunner {
       tests = this.load();
     });
     for (const [k, id] of ids.entries()) {
-      const failureMessage = unloaded ?? (await failureOf(tests.get(id)));
+      const failureMessage = unloaded ?? (await failureOf(tests.get(id)?.run));
       if (this.state.hitCount > hitLimit) return { status: 'timeout', reason: 'an endless loop' };
       if (failureMessage !== undefined)
         return { status: 'killed', killedBy: [id], failureMessage, nrOfTests: k + 1 };
@@ -73,8 +95,8 @@ class BundleRunner {
   }
 }
 
-/** describe and test as Vitest has them, which note each test in a map under its name. */
-function registering(tests) {
+/** describe and test as Vitest has them, which note each test and its file in a map under its name. */
+function registering(tests, fileNow) {
   const path = [];
   const describe = (name, body) => {
     path.push(name);
@@ -83,7 +105,7 @@ function registering(tests) {
   };
   const test = (name, body) => {
     const id = [...path, name].join(' ');
-    tests.set(tests.has(id) ? `${id} (${tests.size})` : id, body);
+    tests.set(tests.has(id) ? `${id} (${tests.size})` : id, { run: body, file: fileNow() });
   };
   const each = (once) => (rows) => (name, body) => {
     for (const [k, row] of rows.entries())
