@@ -20,7 +20,7 @@ const order = [
   'handout',
 ];
 const ground =
-  '^src/(bibliography|capitalised|entry-of|frozen|frozen-with-view|once|print-number|source)\\.ts$';
+  '^src/(bibliography|capitalised|entry-of|frozen|frozen-with-view|in-words|once|print-number|source)\\.ts$';
 const anyFolder = '^src/[^/]+/';
 
 const leftToRight = order.slice(0, -1).map((folder, i) => ({

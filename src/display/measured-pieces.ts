@@ -1,9 +1,9 @@
 import type { Faults } from '../input/faults.js';
 import type { Unread } from '../input/safe-read.js';
 import type { TitrationFit } from '../measurement/fit/titration-fit.js';
-import { valueInLine } from '../measurement/fit/view-fit.js';
 import type { UncertaintyBudget } from '../measurement/uncertainty/budget.js';
 import { printResult } from '../measurement/uncertainty/print-estimate.js';
+import { valueInLine } from '../measurement/uncertainty/value-in-line.js';
 import { drawBudget, readShares } from '../plot/draw-budget.js';
 import { drawFit } from '../plot/draw-fit.js';
 import { readFit } from '../plot/read-fit.js';

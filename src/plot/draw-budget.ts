@@ -1,3 +1,4 @@
+import { inWords } from '../in-words.js';
 import { Faults } from '../input/faults.js';
 import type { UncertaintyBudget } from '../measurement/uncertainty/budget.js';
 import type { Bars } from './figure.js';
@@ -68,17 +69,15 @@ export function readShares(value: unknown, faults: Faults): readonly Share[] {
       const { input, percent } = faults.object(one, path, 'a contribution { input, percent }');
       const limits = { from: 0, to: 100 + rounding };
       return {
-        input: inWords(faults.text(input, `${path}.input`, 'a name')),
+        input: nameOf(faults.text(input, `${path}.input`, 'a name')),
         percent: Math.min(100, faults.number(percent, `${path}.percent`, 'a share in %', limits)),
       };
     });
 }
 
 /** `buretteError` as `burette error`; a name that is not words run together, such as `pKa` or `NaCl`, as it stands. */
-const inWords = (input: string): string =>
-  /^[a-z]{2,}(?:[A-Z][a-z]{2,})+$/.test(input)
-    ? input.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
-    : input;
+const nameOf = (input: string): string =>
+  /^[a-z]{2,}(?:[A-Z][a-z]{2,})+$/.test(input) ? inWords(input) : input;
 
 /** By which the share of a single input may pass 100 %: a square of a quotient of doubles. */
 const rounding = 1e-9;

@@ -25,7 +25,7 @@ export interface PlacedLabel {
   readonly leader: Edge | null;
 }
 
-/** px between the lines of a label, in parts of the size of its type. @internal */
+/** From one line of a label to the next, in parts of the size of its type. @internal */
 export const lineHeight = 1.25;
 
 /** px: marks are no larger. @internal */

@@ -1,12 +1,10 @@
 import { keeping } from '../catalogue/keeping.js';
 import { standardisation } from '../catalogue/standardisation.js';
 import { entryOf } from '../entry-of.js';
+import { inWords } from '../in-words.js';
 import type { FlaskAmounts } from './amounts-of.js';
 import type { Standardisation } from './preparation.js';
 import type { ReadPreparation } from './read-preparation.js';
-
-/** `sodiumCarbonate` as `sodium carbonate`. */
-const inWords = (id: string): string => id.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
 /** A titrant is a standard once it has been standardised itself. */
 const standardInWords = (id: string): string =>
@@ -30,7 +28,7 @@ export function checksBeforeUse(
   ];
 }
 
-/** g of a solid in each millilitre, from where to ask (common practice). */
+/** g of a solid for each mL of water, above which a recipe asks whether it dissolves (common practice). */
 const much = 0.2;
 
 /** What a reader of the recipe should know. @internal */

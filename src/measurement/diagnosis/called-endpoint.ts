@@ -1,5 +1,6 @@
 import { fixed } from '../../print-number.js';
-import { largestScatter } from './evidence.js';
+import { largestStep } from './coverage.js';
+import { explains } from './evidence.js';
 import { type Case, type FittedModel, type FittedModelPoint, pointsOfModel } from './fitted-model.js';
 
 /** An end point as it was called at the bench, beside the equivalence point that the readings show. */
@@ -14,7 +15,7 @@ export interface CalledEndpoint {
   readonly standardUncertainty: number | null;
   /**
    * `on`: within two standard uncertainties. `unclear`: nothing explains the readings, or they end before that point or
-   * determine it to no better than half a millilitre.
+   * determine it to no better than a step about an end point may be, half a millilitre.
    */
   readonly verdict: 'on' | 'past' | 'before' | 'unclear';
   /** Where it was called, in a sentence. */
@@ -39,7 +40,7 @@ export function calledEndpoint(
   const past = called - mL;
   const u = deviation === null ? null : Math.hypot(deviation, uncertainty.mL);
   const isClear =
-    u !== null && coverageFactor * u <= coarse && mL <= model.last && model.scatter <= largestScatter;
+    u !== null && coverageFactor * u <= largestStep && mL <= model.last && explains(model);
   const verdict = !isClear
     ? 'unclear'
     : Math.abs(past) <= coverageFactor * u
@@ -66,9 +67,6 @@ export function calledEndpoint(
 
 /** For 95 %, the level of a coverage factor of 2: GUM (JCGM 100:2008), 6.3.3. */
 const coverageFactor = 2;
-
-/** mL; an end point that is known no better is not known at the bench, where additions about it are smaller: common practice. */
-const coarse = 0.5;
 
 const meanings = {
   on: 'that is on it, as far as these readings tell',

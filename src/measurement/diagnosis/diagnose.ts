@@ -1,17 +1,18 @@
 import { isIdealLaw } from '../../equilibrium/activity/laws.js';
 import { frozenWithView } from '../../frozen-with-view.js';
 import { Faults } from '../../input/faults.js';
-import { fixed, toDigits } from '../../print-number.js';
 import { makeTitration } from '../../titration/make-titration.js';
 import type { Titration } from '../../titration/titration.js';
+import { alikeKinds } from '../practice/alike-kinds.js';
 import type { Readings } from '../readings.js';
 import { calledEndpoint } from './called-endpoint.js';
 import { coverageNotes, type PointRead } from './coverage.js';
 import type { Diagnosis } from './diagnosis.js';
 import { type DiagnosisOptions, readDiagnosed } from './diagnosis-options.js';
-import { largestScatter, strongEvidence } from './evidence.js';
+import { explains, strongEvidence } from './evidence.js';
 import { type Explanation, explanationsOf } from './explanations.js';
 import { type Case, type FittedModel, pointsOfModel } from './fitted-model.js';
+import { sentenceOn, sentenceUnexplained } from './sentence-on.js';
 import { viewDiagnosis } from './view-diagnosis.js';
 
 /**
@@ -66,7 +67,7 @@ export function diagnose(
         explanations.filter(({ evidence }) => best.evidence - evidence < strongEvidence),
       );
   const model = (isSound ? null : ranked[0]?.model) ?? sound;
-  const isExplained = model.scatter <= largestScatter;
+  const isExplained = explains(model);
   const verdict = !isExplained ? 'unexplained' : isSound ? 'sound' : 'fault';
   const diagnosis: Diagnosis = {
     verdict,
@@ -76,8 +77,11 @@ export function diagnose(
     explanations,
     endpoint: endpoint === undefined ? null : calledEndpoint(endpoint, model, about),
     notes: [
-      ...coverageNotes(about.readings, pointsShown(about, verdict === 'fault' ? model : null)),
-      ...noteOnOrder(about.readings.mL, likely),
+      ...coverageNotes(
+        about.readings,
+        pointsShown(about, verdict === 'fault' ? model : null),
+        likely.some(({ kind }) => kind === 'incrementsAsTotals'),
+      ),
       ...(verdict !== 'sound' && isIdealLaw(about.setup.inUse.activity) ? [noteOnActivity] : []),
     ],
   };
@@ -87,9 +91,9 @@ export function diagnose(
 const noteOnActivity =
   'This titration is ideal. In a real solution activity looks like a fault, mostly of the probe: for readings from a bench ask again under conditions: { activity: davies }.';
 
-/** Amount and strength move a curve alike but for a change of pH that any probe may be off: where one is named, so is the other. */
+/** Where one of two that look alike is named, so is the other. */
 function withTwins(all: readonly Explanation[], likely: readonly Explanation[]): readonly Explanation[] {
-  const isTwin = ({ kind }: Explanation) => kind === 'sampleAmount' || kind === 'titrantConcentration';
+  const isTwin = ({ kind }: Explanation) => alikeKinds.includes(kind);
   return likely.some(isTwin) ? all.filter((each) => likely.includes(each) || isTwin(each)) : likely;
 }
 
@@ -99,39 +103,4 @@ function pointsShown({ setup }: Case, model: FittedModel | null): readonly Point
   if (model === null) return meant;
   const shown = new Set(meant.map(({ reaction }) => reaction));
   return pointsOfModel(model).filter(({ reaction }) => shown.has(reaction));
-}
-
-function noteOnOrder(mL: readonly number[], likely: readonly Explanation[]): readonly string[] {
-  const falls = mL.findIndex((volume, k) => k > 0 && volume < (mL[k - 1] ?? volume));
-  if (falls < 0 || likely.some(({ kind }) => kind === 'incrementsAsTotals')) return [];
-  return [
-    `Reading ${falls + 1}, ${fixed(mL[falls] ?? 0, 2)} mL, is less than the one before: running totals rise, and drift and waiting are judged by the order in which the readings stand.`,
-  ];
-}
-
-function sentenceUnexplained(
-  { readings, uncertainty }: Case,
-  { scatter, found }: FittedModel,
-  likely: readonly Explanation[],
-): string {
-  const nearest = likely[0] ? `, even with what comes nearest, ${likely[0].words}` : '';
-  const squares = Array.from(found.residuals, (distance) => distance ** 2);
-  const most = Math.max(...squares);
-  const k = squares.indexOf(most);
-  const alone =
-    most > found.sum / 2
-      ? ` Most of that is reading ${k + 1}, pH ${fixed(readings.pH[k] ?? 0, 2)}: look whether it was written down wrongly.`
-      : '';
-  return (
-    `No single fault explains these readings: they scatter ${toDigits(scatter, 2)} times as much as their uncertainty lets expect` +
-    `${nearest}.${alone} Check that sample, titrant and model of activity are those of this bench and that the readings are as ` +
-    `certain as ${uncertainty.pH} in pH and ${uncertainty.mL} mL, and mend one fault after the other.`
-  );
-}
-
-function sentenceOn(likely: readonly Explanation[]): string {
-  const [best, ...others] = likely;
-  if (!best) return 'The readings look sound.';
-  if (others.length === 0) return `This explains the readings best: ${best.words}.`;
-  return `These readings cannot tell which of these it is: ${likely.map(({ words }) => words).join('; ')}.`;
 }

@@ -17,10 +17,11 @@ export const bicOf = (sum: number, readings: number, free: number): number =>
  * The scatter, √(S/(n − k)) in standard uncertainties of a reading, above which a model does not explain the readings: twice
  * what was stated is more than a cautious statement leaves open (common practice; eight readings scatter as much by chance
  * once in ten thousand times). A fit notes its scatter only from 3 on (`farScatter` of fit/fit-result.ts says why).
- *
- * @internal
  */
-export const largestScatter = 2;
+const largestScatter = 2;
+
+/** Whether a model explains the readings. @internal */
+export const explains = ({ scatter }: { readonly scatter: number }): boolean => scatter <= largestScatter;
 
 /**
  * Evidence above which one model is preferred. R. E. Kass, A. E. Raftery, J. Am. Statist. Assoc. 90, 773–795 (1995),

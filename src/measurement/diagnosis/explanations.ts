@@ -1,10 +1,10 @@
 import { capitalised } from '../../capitalised.js';
 import { pHOf } from '../../equilibrium/ph-of.js';
 import { fixed } from '../../print-number.js';
-import { valueInLine } from '../fit/view-fit.js';
 import { mayBeIncrements, totalsOfIncrements } from '../increments.js';
 import { benchEffects } from '../practice/bench-effects.js';
 import type { BenchFaultKind } from '../practice/bench-fault.js';
+import { valueInLine } from '../uncertainty/value-in-line.js';
 import { adviceOn } from './advice.js';
 import { bubbleModel } from './bubble-model.js';
 import { bicOf } from './evidence.js';

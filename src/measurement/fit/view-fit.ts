@@ -1,6 +1,6 @@
 import { toDigits } from '../../print-number.js';
 import type { Estimate } from '../estimate.js';
-import { isNegligible, toOnePlace } from '../uncertainty/to-one-place.js';
+import { valueInLine } from '../uncertainty/value-in-line.js';
 import type { TitrationFit } from './titration-fit.js';
 
 /** What was fitted, the points and the notes, a line each. @internal */
@@ -18,13 +18,6 @@ export function viewFit(fit: TitrationFit): string {
     ),
     ...notes.map((note) => `  note: ${note}`),
   ].join('\n');
-}
-
-/** The value to the place of the second digit of its standard uncertainty; five digits where that is none. @internal */
-export function valueInLine(value: number, u: number, unit: string): string {
-  if (isNegligible(u, value)) return `${toDigits(value, 5)} ${unit}`.trimEnd();
-  const { value: printed, uncertainty, power } = toOnePlace(value, u);
-  return `${printed}${power} ± ${uncertainty}${power} ${unit}`.trimEnd();
 }
 
 const spreadOf = (estimate: Estimate | null): number => estimate?.standardUncertainty ?? 0;

@@ -1,9 +1,7 @@
+import { alikeKinds } from './alike-kinds.js';
 import { benchEffects } from './bench-effects.js';
 import type { BenchFaultKind } from './bench-fault.js';
 import type { Judged } from './judge-number.js';
-
-/** Kinds that readings alone hardly tell apart: a stronger titrant and a smaller sample. */
-const alike: readonly BenchFaultKind[] = ['sampleAmount', 'titrantConcentration'];
 
 /** The share of right names in all that are there or named: P. Jaccard, New Phytol. 11, 37–50 (1912). @internal */
 export function judgeFaults(
@@ -38,8 +36,8 @@ function asNamed(
   there: readonly BenchFaultKind[],
   named: readonly BenchFaultKind[],
 ): readonly BenchFaultKind[] {
-  const [have, ...more] = alike.filter((kind) => there.includes(kind));
-  const [say, ...others] = alike.filter((kind) => named.includes(kind));
+  const [have, ...more] = alikeKinds.filter((kind) => there.includes(kind));
+  const [say, ...others] = alikeKinds.filter((kind) => named.includes(kind));
   if (!have || !say || have === say || more.length > 0 || others.length > 0) return there;
   return there.map((kind) => (kind === have ? say : kind));
 }
