@@ -39,8 +39,7 @@ export function calledEndpoint(
   const { reaction, mL, poured, deviation } = nearest;
   const past = called - mL;
   const u = deviation === null ? null : Math.hypot(deviation, uncertainty.mL);
-  const isClear =
-    u !== null && coverageFactor * u <= largestStep && mL <= model.last && explains(model);
+  const isClear = u !== null && coverageFactor * u <= largestStep && mL <= model.last && explains(model);
   const verdict = !isClear
     ? 'unclear'
     : Math.abs(past) <= coverageFactor * u

@@ -1,16 +1,13 @@
-import type { Matrix } from 'ml-matrix';
-import { Faults } from '../../input/faults.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
 import { type Chemistry, chemistryOf } from '../fit/chemistry.js';
 import { type FitCovariance, fitCovariance } from '../fit/fit-covariance.js';
-import { fitParameters } from '../fit/fit-parameters.js';
 import { fittedPoints } from '../fit/fitted-points.js';
 import type { FreeParameter } from '../fit/free-parameter.js';
-import type { FitParameter } from '../fit/parameter-moves.js';
 import { type FoundFit, scatterOf, searchFit } from '../fit/search-fit.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
+import { parametersOf, parametersWithin, type Tolerance, withTolerances } from './tolerance.js';
 
 /** What a diagnosis rests on. @internal */
 export interface Case {
@@ -18,16 +15,6 @@ export interface Case {
   readonly setup: ReadSetup;
   readonly uncertainty: ReadingUncertainty;
   readonly tolerance: Tolerance;
-}
-
-/** How far a sound bench may be from what is stated. */
-interface Tolerance {
-  /** As a share. */
-  readonly sampleAmount: number;
-  /** In pH. */
-  readonly probeOffset: number;
-  /** In % of the ideal slope. */
-  readonly probeSlope: number;
 }
 
 /** What is set free for a fault, how far, and where searches for it start. @internal */
@@ -120,20 +107,6 @@ export function fittedModel(
   };
 }
 
-/**
- * What is free within a tolerance is known by that alone already: ±w, each value as likely, is a standard uncertainty of w/√3
- * (GUM, 4.3.7), and counts as one more reading of that parameter.
- */
-function withTolerances(jacobian: Matrix, parameters: readonly FitParameter[], from: number): Matrix {
-  const all = jacobian.clone();
-  for (const [j, parameter] of parameters.entries()) {
-    if (j < from) continue;
-    const halfWidth = (parameter.to - parameter.from) / 2;
-    all.addRow(parameters.map((_, k) => (k === j ? Math.sqrt(3) / halfWidth : 0)));
-  }
-  return all;
-}
-
 /** Null where the readings determine nothing, or by so little that it leaves the range of doubles. */
 function scaledBy(scatter: number, deviation: number | null): number | null {
   const scaled = deviation === null ? Number.NaN : deviation * scatter;
@@ -145,32 +118,3 @@ const mostPasses = 15;
 
 /** Of the sum: what a search may leave, far less than the evidence can feel. */
 const worthwhile = 1e-6;
-
-function parametersOf(free: readonly FreeParameter[], setup: ReadSetup): readonly FitParameter[] {
-  const faults = new Faults('diagnose');
-  const parameters = fitParameters(free, setup, 'titration', faults);
-  faults.done();
-  return parameters;
-}
-
-/** What a sound bench leaves free, but for the one that is the fault. */
-function parametersWithin(
-  setup: ReadSetup,
-  { sampleAmount, probeOffset, probeSlope }: Tolerance,
-  fault: FreeParameter | undefined,
-): readonly FitParameter[] {
-  const holdsSample = setup.analyte.contents.some(({ mmol }) => mmol > 0);
-  const free = [
-    { kind: 'sampleAmount', most: holdsSample ? sampleAmount : 0 },
-    { kind: 'probeOffset', most: probeOffset },
-    { kind: 'probeSlope', most: probeSlope },
-  ] as const;
-  return free
-    .filter(({ kind, most }) => most > 0 && kind !== fault)
-    .flatMap(({ kind, most }) =>
-      parametersOf([kind], setup).map((parameter) => {
-        const width = kind === 'sampleAmount' ? most * parameter.start : most;
-        return { ...parameter, from: parameter.start - width, to: parameter.start + width };
-      }),
-    );
-}
