@@ -1,4 +1,4 @@
-import { type Indicator, indicators } from 'protolysis';
+import { findById, indicators } from 'protolysis';
 import dyes from '../reference/indicators-in-other-works.json' with { type: 'json' };
 import data from '../reference/second-sources.json' with { type: 'json' };
 import { type CatalogueValue, catalogueValues, type Kind } from './values.js';
@@ -132,7 +132,7 @@ export const indicatorsElsewhere: readonly { readonly datum: string; readonly di
   ...dyes.ranges
     .filter(({ work }) => named.test(work))
     .map(({ indicator, from, to }) => {
-      const { transition } = indicatorOf(indicator);
+      const { transition } = findById(indicators, indicator);
       const ends = [transition.from - from, transition.to - to].map(Math.abs);
       return { datum: `indicators.${indicator}.range`, difference: Math.max(...ends) };
     }),
@@ -140,12 +140,6 @@ export const indicatorsElsewhere: readonly { readonly datum: string; readonly di
     .filter(({ work }) => named.test(work))
     .map(({ indicator, pKIn }) => ({
       datum: `indicators.${indicator}.pKIn`,
-      difference: Math.abs((indicatorOf(indicator).pKIn ?? Number.NaN) - pKIn),
+      difference: Math.abs((findById(indicators, indicator).pKIn ?? Number.NaN) - pKIn),
     })),
 ];
-
-function indicatorOf(id: string): Indicator {
-  const found = Object.values(indicators).find((indicator) => indicator.id === id);
-  if (found === undefined) throw new Error(`no ${id}`);
-  return found;
-}
