@@ -71,7 +71,7 @@ const meanings = {
   on: 'that is on it, as far as these readings tell',
   past: 'it was overshot',
   before: 'it was called too early',
-  unclear: 'these readings do not determine that point',
+  unclear: 'these readings cannot say how it was called',
 };
 
 const otherwise = 'An indicator changes a little off the point by itself: scoreIndicator says by how much.';
