@@ -47,6 +47,9 @@ export const atomicWeights = /*#__PURE__*/ frozen({
 
 export type Element = keyof typeof atomicWeights;
 
+/** Molar mass of water by these weights, g/mol. @internal */
+export const waterMass = 18.015;
+
 export const atomicWeightsSource: Source = /*#__PURE__*/ frozen({
   kind: 'published',
   work: 'prohaska-2022',

@@ -58,7 +58,7 @@ export const chlorideOfHypochlorite: Source = /*#__PURE__*/ frozen({
   note: 'hypochlorite is sold with at least as much chloride',
 });
 
-/** @internal */
+/** The one whose caution is for foam and pressure, not for what one breathes. */
 const carbonDioxide: Gas = {
   name: 'carbon dioxide',
   dissolved: ['CO2(aq)', 'H2CO3', 'CO2'],

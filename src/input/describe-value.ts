@@ -62,5 +62,5 @@ export const plainly = (value: number): string =>
       ? '-0'
       : String(value);
 
-/** @internal */
+/** A text as a message quotes it: its first 37 characters, where it has more than 40. @internal */
 export const shorten = (text: string): string => (text.length > 40 ? `${text.slice(0, 37)}…` : text);

@@ -55,7 +55,7 @@ export function rows<Table extends object>(table: Table): readonly RowOf<Table>[
   return frozen(read as readonly RowOf<Table>[]);
 }
 
-/** @internal */
+/** What `rows` takes, in the words of a message. @internal */
 export const resultInColumns = 'a result in columns, such as a curve { mL, pH, slope }';
 
 /**

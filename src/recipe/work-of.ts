@@ -1,3 +1,4 @@
+import { waterMass } from '../catalogue/atomic-weights.js';
 import { toDigits } from '../print-number.js';
 import { cautionsOf } from '../safety/cautions-of.js';
 import { type HeatOfMixing, heatLimits, heatOfMixing, type Mixed } from '../safety/heat-of-mixing.js';
@@ -70,13 +71,10 @@ function mixedOf(part: RecipePart): Mixed {
   return { contents: [{ reagent, mmol }], mL: null, water };
 }
 
-/** g/mol. */
-const waterMass = 18.015;
-
 const handled = (part: RecipePart) =>
   part.kind === 'poured' ? { stock: part.stock } : { reagent: part.reagent };
 
-/** @internal */
+/** The refusal of parts whose mixing gives off too much heat, with a way to do it all the same. @internal */
 export function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot {
   const names = parts.map(({ name }) => name).join(' and ');
   const share = toDigits(Math.floor((100 * heatLimits.refused) / heat.kelvin), 2);
@@ -91,7 +89,7 @@ export function tooHot(parts: readonly RecipePart[], heat: HeatOfMixing): TooHot
   };
 }
 
-/** @internal */
+/** What a recipe says of its heat: a note from `heatLimits.stated` on, none below. @internal */
 export function heatNotes({ kJ, kelvin, notCounted }: HeatOfMixing): string[] {
   if (!(kelvin >= heatLimits.stated)) return [];
   const except = notCounted.length === 0 ? '' : `; not counted: ${notCounted.join(', ')}`;

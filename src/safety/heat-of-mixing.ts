@@ -1,3 +1,4 @@
+import { waterMass } from '../catalogue/atomic-weights.js';
 import { heatOfNeutralisation, heatsOfDilution, heatsOfSolution } from '../catalogue/heats.js';
 import { entryOf } from '../entry-of.js';
 import { equilibrate } from '../equilibrium/equilibrate.js';
@@ -105,8 +106,8 @@ function dilution({ reagent, mmol }: Content, mL: number, water: number | null, 
   return mmol * Math.max(before - interpolated(heat.givenOff, waterIn(mixture.mL)), 0);
 }
 
-/** g in a mL, and g in a mole. */
-const [waterPerML, waterMass] = [0.997, 18.015];
+/** g of water in a mL at 25 °C, 0.99705 from memory: heats of dilution are not known to the fourth digit. */
+const waterPerML = 0.997;
 
 /** Along the logarithm of the water; beyond the ends, that of the end. */
 function interpolated(rows: readonly (readonly [number, number])[], water: number): number {

@@ -128,7 +128,7 @@ export function readRecipe(unread: Unread, path: string, faults: Faults): Handle
   return joined([...parts, { ...nothing, mixtures: [finished] }]);
 }
 
-/** @internal */
+/** Everything that several things bring to the bench, as one. @internal */
 export const joined = (all: readonly HandledParts[]): HandledParts => ({
   bottles: all.flatMap(({ bottles }) => bottles),
   liquids: all.flatMap(({ liquids }) => liquids),

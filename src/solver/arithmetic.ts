@@ -22,7 +22,7 @@ export interface Functions<N> extends Arithmetic<N> {
   readonly pi: N;
 }
 
-/** @internal */
+/** The operations on the numbers of the language. @internal */
 export const doubles: Functions<number> = {
   of: (value) => value,
   plus: (a, b) => a + b,

@@ -1,4 +1,5 @@
 import { numberAt } from './number-at.js';
+
 /** The result of a quadrature. */
 export interface Integral {
   readonly value: number;

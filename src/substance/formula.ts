@@ -92,7 +92,7 @@ class Reader {
     return count;
   }
 
-  /** The text that matches at this place; undefined where none does. */
+  /** Takes the text that matches at this place; '' where none does. */
   #take(pattern: RegExp): string {
     pattern.lastIndex = this.#position;
     const taken = pattern.exec(this.#formula)?.[0] ?? '';

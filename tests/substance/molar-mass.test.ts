@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { atomicWeights, atomicWeightsFromMemory } from '../../src/catalogue/atomic-weights.js';
+import { atomicWeights, atomicWeightsFromMemory, waterMass } from '../../src/catalogue/atomic-weights.js';
 import { InputError } from '../../src/input/input-error.js';
 import { molarMassOf } from '../../src/substance/molar-mass.js';
 import { answerOrInputError, hostile } from '../property/hostile.js';
@@ -13,6 +13,10 @@ describe('atomic weights', () => {
       reference.elements.map((e) => [e.symbol, e.value_used_for_molar_masses]),
     );
     expect(atomicWeights).toEqual(table);
+  });
+
+  test('give the molar mass of water that heats and recipes take', () => {
+    expect(waterMass).toBe(molarMassOf('H2O'));
   });
 
   test('that rest on memory are named', () => {

@@ -23,17 +23,17 @@ export interface SeriesErrors {
   readonly level?: number;
 }
 
-/** @internal */
+/** The keys of `SeriesErrors`. @internal */
 export const errorKeys = ['blank', 'weighingError', 'buretteError', 'endpointError', 'level'];
 
 type Unread = Readonly<Record<string, unknown>>;
 
-/** @internal */
+/** Of a volume of titrant, mL. @internal */
 export const volumeLimits = { from: 0, to: 1e6 };
 const massLimits = { from: 1e-6, to: 1e6 };
 const errorLimits = { from: -1e3, to: 1e3 };
 
-/** @internal */
+/** Reads the weighed runs of a series, noting every fault. @internal */
 export function readRuns(value: unknown, faults: Faults): readonly WeighedRun[] {
   return faults.list(value, 'runs', 'a list of runs { grams, mL }', 1, 1000).map((run, k) => {
     const unread = faults.object(run, `runs[${k}]`, 'a run { grams, mL }', ['grams', 'mL']);
@@ -44,19 +44,19 @@ export function readRuns(value: unknown, faults: Faults): readonly WeighedRun[] 
   });
 }
 
-/** @internal */
+/** Reads the share that an expanded uncertainty is meant to cover; `budgetDefaults` if left out. @internal */
 export const readLevel = (value: unknown, faults: Faults): number =>
   faults.number(value ?? budgetDefaults.level, 'level', 'a share', levelLimits);
 
-/** @internal */
+/** Reads a concentration with its uncertainty. @internal */
 export const readMolar = (value: unknown, path: string, faults: Faults) =>
   readMeasured(value, path, 'a concentration in mol/L', faults, { from: 1e-6, to: 100 });
 
-/** @internal */
+/** Reads a molar mass with its uncertainty. @internal */
 export const readMassPerMole = (value: unknown, path: string, faults: Faults) =>
   readMeasured(value, path, 'a molar mass in g/mol', faults, { from: 1, to: 1e6 });
 
-/** @internal */
+/** Reads how many mol of titrant react with one mol of what is determined. @internal */
 export const readRatio = (value: unknown, path: string, faults: Faults): number =>
   faults.number(value, path, 'mol of titrant to one mol', { from: 0.01, to: 100 });
 

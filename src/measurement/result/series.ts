@@ -11,7 +11,7 @@ export interface SeriesResult extends UncertaintyBudget {
   readonly notes: readonly string[];
 }
 
-/** @internal */
+/** What the runs have in common, by name. @internal */
 export type Values = Readonly<Record<string, number>>;
 
 /**

@@ -48,7 +48,7 @@ export const mmolBy =
   (x) =>
     ((x.molar as number) * formula(x.first as number, x.second as number)) / acid;
 
-/** @internal */
+/** The volumes and the concentration, each with its uncertainty. @internal */
 export type EndpointInputs = Readonly<Record<'first' | 'second' | 'molar', InputQuantity>>;
 
 /** The parts that are there: of a part that comes out as zero there is nothing to say. @internal */
@@ -59,7 +59,7 @@ export function partsOf({ first, second }: EndpointInputs): Partial<Record<BaseP
   );
 }
 
-/** @internal */
+/** Reads a titration to two end points, noting every fault; `more` are keys that the caller reads. @internal */
 export function readEndpoints(value: unknown, faults: Faults, more: readonly string[] = []) {
   const keys = ['first', 'second', 'molar', 'level', ...more];
   const unread = faults.object(value, 'titration', 'a titration { first, second, molar }', keys);

@@ -74,7 +74,7 @@ export function summariseReplicates(
   return frozen(summaryOf(read, share, tested as OutlierLevel));
 }
 
-/** @internal */
+/** The same for values and levels that have been read. @internal */
 export function summaryOf(
   values: readonly number[],
   level: number,

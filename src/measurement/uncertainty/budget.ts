@@ -29,13 +29,13 @@ export interface UncertaintyBudget extends Estimate {
   readonly contributions: readonly Contribution[];
 }
 
-/** @internal */
+/** A result as a function of its inputs by name. @internal */
 export type Model = (values: Readonly<Record<string, number>>) => number;
 
-/** @internal */
+/** What a budget takes where nothing is said. @internal */
 export const budgetDefaults = { level: 0.95 } as const;
 
-/** @internal */
+/** Of the share that an interval is meant to cover. @internal */
 export const levelLimits = { from: 0.5, to: 0.9999 };
 
 /**

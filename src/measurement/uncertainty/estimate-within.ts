@@ -40,7 +40,7 @@ export function estimateWithin(
   return frozen(within(middle, limit, distribution as 'rectangular' | 'triangular'));
 }
 
-/** @internal */
+/** The same for values that have been read. @internal */
 export const within = (
   value: number,
   limit: number,
