@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.js';
 import { inWords } from '../in-words.js';
 import { Faults } from '../input/faults.js';
 import type { UncertaintyBudget } from '../measurement/uncertainty/budget.js';
@@ -37,7 +38,7 @@ export function drawBudget(budget: Pick<UncertaintyBudget, 'contributions'>, opt
 
   const shares = largestOf(read, words);
   const texts = shares.map(({ input, percent }) =>
-    say(words.share, { input, percent: printPercent(percent) }),
+    say(words.share, { input: entryOf(quantities, input) ?? input, percent: printPercent(percent) }),
   );
   const bars: Bars['bars'] = shares.map(({ percent }, k) => ({ to: percent, text: texts[k] as string }));
   return layOut(
@@ -78,6 +79,9 @@ export function readShares(value: unknown, faults: Faults): readonly Share[] {
 /** `buretteError` as `burette error`; a name that is not words run together, such as `pKa` or `NaCl`, as it stands. */
 const nameOf = (input: string): string =>
   /^[a-z]{2,}(?:[A-Z][a-z]{2,})+$/.test(input) ? inWords(input) : input;
+
+/** What the keys measure that are units: a picture shows no value to which a unit belongs. */
+const quantities = { molar: 'concentration', grams: 'mass', mL: 'volume' };
 
 /** By which the share of a single input may pass 100 %: a square of a quotient of doubles. */
 const rounding = 1e-9;

@@ -44,6 +44,14 @@ describe('a picture of a budget', () => {
     );
   });
 
+  test('names by its quantity an input whose key is a unit', () => {
+    const inputs = { molar: exactly(1), grams: exactly(1), mL: exactly(1), constructor: exactly(1) };
+    const sum = uncertaintyBudget(inputs, (x) => x.molar + x.grams + x.mL + x.constructor);
+    expect(drawBudget(sum).description).toBe(
+      'Shares of the variance: concentration: 25.0\u00A0%; mass: 25.0\u00A0%; volume: 25.0\u00A0%; constructor: 25.0\u00A0%.',
+    );
+  });
+
   test('gathers in its last bar what there are more inputs than it has bars', () => {
     const names = Array.from({ length: 20 }, (_, k) => `input ${k}`);
     const many = uncertaintyBudget(Object.fromEntries(names.map((name) => [name, exactly(1)])), (values) =>
