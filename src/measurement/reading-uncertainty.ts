@@ -8,8 +8,9 @@ export interface ReadingUncertainty {
 }
 
 /**
- * What an end point and a fit take where nothing is said: a probe read to 0.01, a 50 mL burette read to 0.02 mL. Common
- * practice. A diagnosis takes `practiceDefaults.noise`, since a class reads a pH to 0.02.
+ * What an end point and a fit take where nothing is said: a probe that is steady when it is read, to 0.01 in pH, and a
+ * 50 mL burette read to 0.02 mL. Common practice. Practice and diagnosis take twice as much of the pH
+ * (`practiceDefaults.noise`), since a class does not always wait that long.
  */
 export const usualReadingUncertainty: ReadingUncertainty = /*#__PURE__*/ frozen({ pH: 0.01, mL: 0.02 });
 

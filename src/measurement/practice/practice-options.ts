@@ -21,9 +21,10 @@ export interface PracticeOptions {
 /**
  * What practice takes by default.
  *
- * Common practice: a calibrated glass electrode is good to 0.02 in pH, and a 50 mL burette is read to 0.02 mL. A result is
- * right within two drops, 0.1 mL, or within 2 % of the amount: ordinary demands of teaching laboratories. The points are
- * a choice of this package.
+ * Common practice: in a class the readings of a calibrated glass electrode scatter by 0.02 in pH, twice as much as
+ * those of one that is steady (`usualReadingUncertainty`), and a 50 mL burette is read to 0.02 mL. A result is right
+ * within two drops, 0.1 mL, or within 2 % of the amount: ordinary demands of teaching laboratories. The points are a
+ * choice of this package.
  */
 export const practiceDefaults = /*#__PURE__*/ frozen({
   noise: { pH: 0.02, mL: 0.02 },
