@@ -6,7 +6,7 @@ import { makeTitration } from '../titration/make-titration.js';
 import type { Titration } from '../titration/titration.js';
 import { amountLimits } from './amounts-of.js';
 import { plannedWater } from './planned-water.js';
-import { type ReadSample, readSample } from './read-sample.js';
+import { type ReadSample, readSample, strongestTitrant } from './read-sample.js';
 import { sampleNotes } from './sample-notes.js';
 import { samplePercent } from './sample-percent.js';
 import {
@@ -23,10 +23,10 @@ import {
  *
  *   V = k·n/c                                                                                         (1)
  *
- * n is the amount of the sample, c the concentration of the titrant and k a ratio of whole numbers for each point. (1)
- * does not hold the volume of water: wash water moves no equivalence volume. What is dissolved in it moves end points,
- * and `water` says by how much: both curves are computed as `compareWater` does. Where the sample has a protolyte of
- * its own named as the one of carbonic acid, give `water: waters.freshDeionised`.
+ * n is the amount of the sample, c the concentration of the titrant and k a ratio of whole numbers for each point. The
+ * volume of water is not in (1): wash water moves no equivalence volume. What is dissolved in it moves end points, and
+ * `water` says by how much: both curves are computed as `compareWater` does. The water of the default holds carbonic
+ * acid, so a sample with constants of its own for that takes `waters.freshDeionised`.
  *
  * The uncertainties add as squares. Limits of error are those of ISO 385, ISO 648 and ISO 1042. They count as
  * triangular, a/√6 (EURACHEM/CITAC CG 4; from memory).
@@ -127,14 +127,11 @@ const pointsOf = (titration: Titration): PlannedPoint[] =>
 /** mL, common practice. */
 const drop = 0.05;
 
-/** mol/L: no solution of a usual titrant is stronger. */
-const strongest = 20;
-
 /** What speaks against amounts that no beaker and no burette holds. */
 function unrealOf({ sample, mL }: ReadSample, plan: Candidate | undefined): string | null {
   if (!plan) return null;
-  if (plan.molar > strongest)
-    return `${fourDigits(plan.grams)} g would take a titrant of ${fourDigits(plan.molar)} mol/L, and none is stronger than ${strongest} mol/L: weigh less, or take an aliquot`;
+  if (plan.molar > strongestTitrant)
+    return `${fourDigits(plan.grams)} g would take a titrant of ${fourDigits(plan.molar)} mol/L, and none is stronger than ${strongestTitrant} mol/L: weigh less, or take an aliquot`;
   const volume = sample.aliquot ? sample.aliquot.flask.mL : mL;
   if (plan.grams / volume > amountLimits.gramsPerML)
     return `it would take ${fourDigits(plan.grams)} g in ${fourDigits(volume)} mL, more than dissolve: take a more dilute titrant, a smaller burette or more water`;

@@ -98,9 +98,12 @@ function readWeighed(value: unknown, faults: Faults) {
   };
 }
 
+/** mol/L: no solution of a usual titrant is stronger. @internal */
+export const strongestTitrant = 20;
+
 function readTitrant(value: unknown, faults: Faults) {
   const unread = faults.object(value, 'titrant', 'a titrant { reagent, molar }', ['reagent', 'molar']);
-  const limits = { from: 1e-6, to: 20 };
+  const limits = { from: 1e-6, to: strongestTitrant };
   return {
     reagent: readReagent(unread.reagent, 'titrant.reagent', faults),
     molar: orNull(unread.molar, 'titrant.molar', 'a concentration in mol/L', limits, faults),

@@ -48,7 +48,7 @@ function waterNote({ name, mL, endpoints }: SamplePlan['water']): string {
   return `The volume of water moves no equivalence point. With what is dissolved in ${fourDigits(mL)} mL of ${name}, ${shifts.join(', and ')}.`;
 }
 
-/** mL below which a shift is not worth its digits: a tenth of what a burette is read to. */
+/** mL below which a shift is not worth its digits: a twentieth of what a burette is read to. */
 const unseen = 0.001;
 
 const movesBy = (mL: number, percent: number): string =>

@@ -64,7 +64,7 @@ export interface SessionWaste {
 
 /** What a session needs: plain data. */
 export interface SessionPlan {
-  /** Stocks and titrants first. */
+  /** Titrants first, then the other solutions, then what is titrated. */
   readonly solutions: readonly SessionSolution[];
   readonly reagents: readonly SessionReagent[];
   readonly indicators: readonly { readonly name: string; readonly drops: number; readonly mL: number }[];

@@ -46,6 +46,7 @@ export function workOf({
   checks,
 }: Planned): PlannedWork | TooHot {
   const parts = inOrder(unordered, mL, waterToMakeUp);
+  // the last third of the water is not there yet: it comes when all has cooled (orderOfWork)
   const heat = heatOfMixing(parts.map(mixedOf), solution, mL - waterToMakeUp / 3);
   if (heat.kelvin >= heatLimits.refused) return tooHot(parts, heat);
   return {

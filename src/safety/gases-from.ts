@@ -110,7 +110,7 @@ function setFree(gas: Gas, molar: number, { pH }: Equilibrium, more: readonly So
   const atm = molar / molarPerAtm;
   if (!(atm > fromAtm)) return [];
   const subject = capitalised(name);
-  const caution = `${subject} can escape at pH ${fixed(pH, 1)}: the air at rest over the solution would hold ${inWords(atm)}, and this caution begins at ${inWords(fromAtm)}. ${words}`;
+  const caution = `${subject} can escape at pH ${fixed(pH, 1)}: the air at rest over the solution would hold ${printPressure(atm)}, and this caution begins at ${printPressure(fromAtm)}. ${words}`;
   return [
     {
       name,
@@ -126,5 +126,5 @@ function setFree(gas: Gas, molar: number, { pH }: Equilibrium, more: readonly So
 }
 
 /** To one digit: the constants and the air over a beaker are known no better. */
-const inWords = (atm: number): string =>
+const printPressure = (atm: number): string =>
   atm < 0.01 ? `${Number((1e6 * atm).toPrecision(1))} ppm` : `${Number(atm.toPrecision(1))} atm`;
