@@ -15,6 +15,6 @@ export const frozenWithView = <T extends object>(value: T, view: (value: T) => s
 
 /** The same, of a value that is frozen elsewhere. @internal */
 export function withView<T extends object>(value: T, view: (value: T) => string): T {
-  const lines = { value: () => view(value), configurable: true }; // until it is frozen: a picture is another text
+  const lines = { value: () => view(value), configurable: true }; // a picture puts a text of its own in place before it is frozen
   return Object.defineProperties(value, { [inspect]: lines, toString: lines });
 }

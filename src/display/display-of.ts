@@ -1,5 +1,6 @@
 import { withView } from '../frozen-with-view.js';
 import { Faults } from '../input/faults.js';
+import { shownInNotebook } from '../plot/picture.js';
 import { htmlOfPart, markdownOfPart } from './part.js';
 import { partsShown } from './parts-shown.js';
 
@@ -10,9 +11,6 @@ export interface Display {
   /** The same without its pictures, of which it has the descriptions. */
   readonly markdown: string;
 }
-
-/** The key under which some notebooks look for what to show. */
-const display = Symbol.for('Jupyter.display');
 
 /**
  * A result as a reader wants to see it: of a titration its curve and a table of its points, of a fit and of a budget their
@@ -47,7 +45,7 @@ export function displayOf(result: object): Display {
   const html = `<div>\n${parts.map(htmlOfPart).join('\n')}\n</div>`;
   const markdown = parts.map(markdownOfPart).join('\n\n');
   const view = () => markdown;
-  const shown = Object.defineProperty({ html, markdown }, display, {
+  const shown = Object.defineProperty({ html, markdown }, shownInNotebook, {
     value: () => ({ 'text/plain': markdown, 'text/html': html }),
   });
   return Object.freeze(withView(shown, view));

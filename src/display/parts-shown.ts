@@ -1,6 +1,6 @@
 import type { Faults } from '../input/faults.js';
 import { fieldsOf } from '../input/safe-read.js';
-import { readLongTable } from '../output/read-table.js';
+import { readLongTable } from '../output/read-long-table.js';
 import { budgetPieces, diagnosisPieces, fitPieces } from './measured-pieces.js';
 import type { ShownPart } from './part.js';
 import type { Piece, Pieces } from './pieces.js';

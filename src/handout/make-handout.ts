@@ -1,3 +1,4 @@
+import { conditionDefaults } from '../equilibrium/conditions.js';
 import { chooseIndicators } from '../indicator/rank-indicators.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
 import { Faults } from '../input/faults.js';
@@ -112,7 +113,7 @@ function basisSection(
 ): Markup {
   const model = say(words.model, {
     activity: conditions?.activity?.name ?? 'ideal',
-    celsius: conditions?.celsius ?? 25,
+    celsius: conditions?.celsius ?? conditionDefaults.celsius,
   });
   return section(words.notesHeading, [paragraph(model), list(titration.notes.map(typeset))], 'answer');
 }

@@ -1,5 +1,6 @@
 import type { Decimal } from 'decimal.js';
 import type { Faults } from '../input/faults.js';
+import { readFlag } from '../input/read-flag.js';
 import type { ColumnKind } from './column-kinds.js';
 import { exactDecimal, toDecimal } from './exact-decimal.js';
 
@@ -31,10 +32,9 @@ export interface ReadingOptionsRead {
 /** Reads how readings were written down. @internal */
 export function readReadingOptions(value: unknown, faults: Faults): ReadingOptionsRead {
   const unread = faults.object(value, 'options', 'options', ['volumes', 'initial', 'columns', 'repair']);
-  const { volumes = 'totals', initial, columns, repair = false } = unread;
+  const { volumes = 'totals', initial, columns, repair } = unread;
   if (volumes !== 'totals' && volumes !== 'burette' && volumes !== 'increments')
     faults.add('wrong-type', 'options.volumes', "'totals', 'burette' or 'increments'", volumes);
-  if (typeof repair !== 'boolean') faults.add('wrong-type', 'options.repair', 'true or false', repair);
   if (volumes === 'burette' && initial === undefined)
     faults.add('missing', 'options.initial', "the burette's first reading in mL", initial);
   if (volumes !== 'burette' && initial !== undefined)
@@ -44,7 +44,7 @@ export function readReadingOptions(value: unknown, faults: Faults): ReadingOptio
     stated: unread.volumes !== undefined,
     initial: initial === undefined ? toDecimal(0) : readInitial(initial, faults),
     columns: columns === undefined ? undefined : readKinds(columns, faults),
-    repair: repair === true,
+    repair: readFlag(repair, 'options.repair', faults),
   };
 }
 

@@ -1,3 +1,6 @@
+import { entryOf } from '../entry-of.js';
+import { inWords } from '../in-words.js';
+
 /** What a column is called, with its unit, and to how many decimals it is usually read. */
 interface Known {
   readonly heading: string;
@@ -42,13 +45,13 @@ const knownInside: Readonly<Record<string, Known>> = {
 
 /** The heading of a column, with its unit: `endpoint: volume, mL` of `endpoint.mL`. @internal */
 export function headingOf(path: string): string {
-  const inside = found(knownInside, path);
+  const inside = entryOf(knownInside, path);
   if (inside) return inside.heading;
   const keys = path.split('.');
   const number = keys.length > 1 && /^\d+$/.test(keys.at(-1) ?? '') ? ` (${Number(keys.pop()) + 1})` : '';
   const last = keys.pop() ?? '';
   const before = keys.map((key) => `${inWords(key)}: `).join('');
-  return `${before}${found(known, last)?.heading ?? inWords(last)}${number}`;
+  return `${before}${entryOf(known, last)?.heading ?? inWords(last)}${number}`;
 }
 
 /** The decimals of a column; undefined where it spans decades, or is not known. @internal */
@@ -58,14 +61,5 @@ export function usualDecimals(path: string): number | undefined {
       .replace(/\.\d+$/, '')
       .split('.')
       .at(-1) ?? '';
-  return (found(knownInside, path) ?? found(known, last))?.decimals;
+  return (entryOf(knownInside, path) ?? entryOf(known, last))?.decimals;
 }
-
-const found = (table: Readonly<Record<string, Known>>, key: string): Known | undefined =>
-  Object.hasOwn(table, key) ? table[key] : undefined;
-
-/** `titrationError` as one writes it. */
-const inWords = (key: string): string =>
-  found(known, key)
-    ? key
-    : key.replace(/[a-z](?=[A-Z][a-z])/g, '$& ').replace(/ [A-Z]/g, (letter) => letter.toLowerCase());

@@ -1,8 +1,10 @@
 import { Faults } from '../input/faults.js';
+import { readFlag } from '../input/read-flag.js';
 import type { ColumnFormats, RowIn } from './column-formats.js';
 import { headingOf } from './column-heading.js';
 import { acrossOf, printCell } from './print-cell.js';
-import { readLongTable, type TableColumn } from './read-table.js';
+import { readLongTable } from './read-long-table.js';
+import type { TableColumn } from './read-table.js';
 
 /** How a spreadsheet reads a CSV file. */
 export interface CsvOptions {
@@ -49,9 +51,7 @@ export function csvOf<const Table extends object>(
 function readDecimalComma(options: unknown, faults: Faults): boolean {
   if (options === undefined) return false;
   const { decimalComma } = faults.object(options, 'options', 'options { decimalComma }', ['decimalComma']);
-  if (decimalComma !== undefined && typeof decimalComma !== 'boolean')
-    faults.add('wrong-type', 'options.decimalComma', 'true or false', decimalComma);
-  return decimalComma === true;
+  return readFlag(decimalComma, 'options.decimalComma', faults);
 }
 
 const printColumn = ({ path, heading, format, cells }: TableColumn, comma: boolean): string[] => [

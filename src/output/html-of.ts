@@ -3,7 +3,8 @@ import { asMarkup } from './as-markup.js';
 import type { ColumnFormats, RowIn } from './column-formats.js';
 import { headingOf } from './column-heading.js';
 import { acrossOf, dash, printCell } from './print-cell.js';
-import { readLongTable, type TableColumn } from './read-table.js';
+import { readLongTable } from './read-long-table.js';
+import type { TableColumn } from './read-table.js';
 
 /** What an HTML table has beside its cells. */
 export interface HtmlOptions {

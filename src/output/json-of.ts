@@ -1,7 +1,8 @@
 import { Faults } from '../input/faults.js';
 import type { ColumnFormats, RowIn } from './column-formats.js';
 import { acrossOf } from './print-cell.js';
-import { readLongTable, type TableColumn } from './read-table.js';
+import { readLongTable } from './read-long-table.js';
+import type { TableColumn } from './read-table.js';
 import type { Cell } from './rows.js';
 
 /**

@@ -2,7 +2,8 @@ import { Faults } from '../input/faults.js';
 import type { ColumnFormats, RowIn } from './column-formats.js';
 import { headingOf } from './column-heading.js';
 import { acrossOf, dash, printCell } from './print-cell.js';
-import { readLongTable, type TableColumn } from './read-table.js';
+import { readLongTable } from './read-long-table.js';
+import type { TableColumn } from './read-table.js';
 
 /**
  * A table in Markdown (the tables of GitHub Flavored Markdown): headings with units, numbers to the right, a dash where

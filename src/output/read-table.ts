@@ -1,9 +1,10 @@
-import { plainly, shorten } from '../input/describe-value.js';
+import { shorten } from '../input/describe-value.js';
 import type { Faults } from '../input/faults.js';
 import { isOneLine } from '../input/one-line.js';
-import { fieldsOf, isList, itemsOf, lengthOf } from '../input/safe-read.js';
+import { isList } from '../input/safe-read.js';
 import type { ColumnFormat } from './column-formats.js';
 import { usualDecimals } from './column-heading.js';
+import { mostColumns, pathsIn, valueAt } from './row-paths.js';
 import { type Cell, readRows, resultInColumns, rowListsOf } from './rows.js';
 
 /** A column that has been read: cells as they were given, and how they are printed. */
@@ -32,35 +33,6 @@ export function readTable(table: unknown, columns: unknown, faults: Faults): rea
   });
 }
 
-/** The same for a table whose cells are written with marks around them: one that no text can hold is a fault. @internal */
-export function readLongTable(table: unknown, columns: unknown, faults: Faults): readonly TableColumn[] {
-  const read = readTable(table, columns, faults);
-  const characters = read.flatMap(({ path, cells }) => cells.map((cell) => mostWritten(cell) + path.length));
-  readSize(
-    characters.reduce((all, count) => all + count, 0),
-    faults,
-  );
-  return read;
-}
-
-/** The most characters that a cell comes to: marks about it, and `&quot;` for one of its own. */
-const mostWritten = (cell: Cell): number => 150 + (typeof cell === 'string' ? 6 * cell.length : 0);
-
-/** Characters of one table: engines hold texts of 2^29 − 24 characters and more (V8 on 64 bits has the least). */
-const mostCharacters = 5e8;
-
-/** Notes a fault where a table would be longer than a text can be. @internal */
-export function readSize(characters: number, faults: Faults): void {
-  if (!faults.any && characters > mostCharacters)
-    faults.add(
-      'out-of-range',
-      'table',
-      `a table of at most ${plainly(mostCharacters)} characters`,
-      undefined,
-      `a table of ${plainly(characters)} characters`,
-    );
-}
-
 /** Reads rows from a list of them or from a result in columns, noting every fault. */
 function readTableRows(table: unknown, faults: Faults): readonly object[] {
   if (isList(table))
@@ -74,14 +46,11 @@ function readTableRows(table: unknown, faults: Faults): readonly object[] {
   return [];
 }
 
-/** At most as many columns are found in rows. */
-const mostColumns = 200;
-
 /** A column for each path under which any row has a number or a text, in order of appearance. */
 function usualColumns(rows: readonly object[], faults: Faults): readonly TableColumn[] {
   const paths = new Set<string>();
   for (const row of rows) {
-    for (const path of pathsIn(row, 1)) paths.add(path);
+    for (const path of pathsIn(row)) paths.add(path);
     if (paths.size > mostColumns) break;
   }
   if (paths.size > mostColumns) {
@@ -95,21 +64,6 @@ function usualColumns(rows: readonly object[], faults: Faults): readonly TableCo
       rows.map((row) => valueAt(row, path)),
     );
     return { path, heading: null, format, cells: readCells({ path, format }, rows, faults) };
-  });
-}
-
-/** The paths of what can be printed, as far down as `ColumnPath` goes. */
-function pathsIn(value: object, depth: number): string[] {
-  const length = lengthOf(value);
-  const inner =
-    length === undefined
-      ? fieldsOf(value)
-      : itemsOf(value as readonly unknown[], Math.min(length, mostColumns + 1));
-  return Object.entries(inner ?? {}).flatMap(([key, item]) => {
-    if (typeof item === 'number' || typeof item === 'string') return [key];
-    return depth < 3 && typeof item === 'object' && item !== null
-      ? pathsIn(item, depth + 1).map((path) => `${key}.${path}`)
-      : [];
   });
 }
 
@@ -130,8 +84,6 @@ function readFormat(
     return { format: readDecimals(value, path, faults), heading: null };
   const unread = faults.object(value, path, 'a column { as, heading }', ['as', 'heading']);
   const heading = faults.text(unread.heading, `${path}.heading`, 'a heading');
-  if (!isOneLine(heading))
-    faults.add('wrong-type', `${path}.heading`, 'a heading in one line, without control characters', heading);
   return { format: readDecimals(unread.as, `${path}.as`, faults), heading };
 }
 
@@ -159,25 +111,6 @@ function readCells(
     return [];
   }
   return values.map((value) => (value ?? null) as Cell);
-}
-
-/**
- * The value at a path of a row, or under a key with dots in it; null where a key of the path holds nothing, undefined
- * where there is no such key.
- */
-function valueAt(row: object, path: string): unknown {
-  let value: unknown = row;
-  try {
-    if (Object.hasOwn(row, path)) return (row as Readonly<Record<string, unknown>>)[path] ?? null;
-    for (const key of path.split('.')) {
-      if (value === null) return null;
-      if (typeof value !== 'object' || !Object.hasOwn(value, key)) return undefined;
-      value = (value as Readonly<Record<string, unknown>>)[key] ?? null;
-    }
-    return value;
-  } catch {
-    return undefined; // a getter or a proxy
-  }
 }
 
 const isNothing = (value: unknown): value is null | undefined => value === null || value === undefined;

@@ -1,7 +1,8 @@
 import { Faults } from '../input/faults.js';
 import type { ColumnFormats, RowIn } from './column-formats.js';
 import { acrossOf, dash, printCell } from './print-cell.js';
-import { readSize, readTable, type TableColumn } from './read-table.js';
+import { readSize } from './read-long-table.js';
+import { readTable, type TableColumn } from './read-table.js';
 
 /**
  * A plain table of text, one line each row under a line of headings: numbers to the right, text to the left, and a dash

@@ -70,15 +70,11 @@ export function readShares(value: unknown, faults: Faults): readonly Share[] {
       const { input, percent } = faults.object(one, path, 'a contribution { input, percent }');
       const limits = { from: 0, to: 100 + rounding };
       return {
-        input: nameOf(faults.text(input, `${path}.input`, 'a name')),
+        input: inWords(faults.text(input, `${path}.input`, 'a name')),
         percent: Math.min(100, faults.number(percent, `${path}.percent`, 'a share in %', limits)),
       };
     });
 }
-
-/** `buretteError` as `burette error`; a name that is not words run together, such as `pKa` or `NaCl`, as it stands. */
-const nameOf = (input: string): string =>
-  /^[a-z]{2,}(?:[A-Z][a-z]{2,})+$/.test(input) ? inWords(input) : input;
 
 /** What the keys measure that are units: a picture shows no value to which a unit belongs. */
 const quantities = { molar: 'concentration', grams: 'mass', mL: 'volume' };

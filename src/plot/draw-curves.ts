@@ -1,4 +1,5 @@
 import { Faults } from '../input/faults.js';
+import { readFlag } from '../input/read-flag.js';
 import { makeTitration } from '../titration/make-titration.js';
 import type { Titration } from '../titration/titration.js';
 import { roundAxis } from './axis.js';
@@ -9,7 +10,7 @@ import { inkOf } from './inks.js';
 import { layOut } from './lay-out.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
-import { type PlotOptions, plotLimits, readFlag, readPlotOptions } from './plot-options.js';
+import { type PlotOptions, plotLimits, readPlotOptions } from './plot-options.js';
 import { readDrawnSetup, readUpTo, usualUpTo } from './read-drawn.js';
 import { type PlotWords, say } from './words.js';
 

@@ -7,13 +7,14 @@ import { makeTitration } from '../titration/make-titration.js';
 import { roundAxis } from './axis.js';
 import { describeTitration } from './describe-titration.js';
 import { drawnCurve, equivalenceVolumes, pointsOf } from './drawn-curve.js';
+import { farthestFromZero } from './farthest-from-zero.js';
 import { fitBand } from './fit-band.js';
 import { layOut } from './lay-out.js';
 import { pHPanel } from './ph-panel.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
 import { type PlotOptions, readPlotOptions } from './plot-options.js';
-import { printPH, printVolume } from './print-quantity.js';
+import { printHundredths, printVolume } from './print-quantity.js';
 import { usualUpTo } from './read-drawn.js';
 import { type ReadFit, readFit } from './read-fit.js';
 import { namesOf } from './titration-title.js';
@@ -127,11 +128,10 @@ function describeDistances(
   upTo: number,
   words: PlotWords,
 ): string {
-  const sizes = distance.map(Math.abs);
-  const largest = sizes.indexOf(Math.max(...sizes));
+  const largest = farthestFromZero(distance);
   return say(words.describeDistances, {
     count: distance.length,
-    distance: printPH(distance[largest] as number),
+    distance: printHundredths(distance[largest] as number),
     mL: printVolume(mL[largest] as number, upTo),
   });
 }

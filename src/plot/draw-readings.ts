@@ -6,6 +6,7 @@ import type { Titration } from '../titration/titration.js';
 import { roundAxis } from './axis.js';
 import { describeTitration } from './describe-titration.js';
 import { drawnCurve, equivalenceVolumes, pointsOf } from './drawn-curve.js';
+import { farthestFromZero } from './farthest-from-zero.js';
 import type { Area, Panel } from './figure.js';
 import { layOut } from './lay-out.js';
 import { pHPanel } from './ph-panel.js';
@@ -134,10 +135,7 @@ function describeDifferences(
   upTo: number,
   words: PlotWords,
 ): string {
-  const largest = differences.reduce(
-    (most, one, k) => (Math.abs(one) > Math.abs(differences[most] as number) ? k : most),
-    0,
-  );
+  const largest = farthestFromZero(differences);
   return say(words.describeResiduals, {
     count: differences.length,
     pH: printPH(differences[largest] as number),

@@ -1,5 +1,6 @@
 import { type Dye, readDye } from '../indicator/colour-at.js';
 import { Faults } from '../input/faults.js';
+import { readFlag } from '../input/read-flag.js';
 import type { Indicator } from '../substance/indicator.js';
 import { makeTitration } from '../titration/make-titration.js';
 import type { Curve } from '../titration/sampling/curve.js';
@@ -15,7 +16,7 @@ import { layOut } from './lay-out.js';
 import { pHPanel } from './ph-panel.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
-import { type PlotOptions, plotLimits, readFlag, readPlotOptions } from './plot-options.js';
+import { type PlotOptions, plotLimits, readPlotOptions } from './plot-options.js';
 import { readDrawnSetup, readUpTo, usualUpTo } from './read-drawn.js';
 import { type Envelope, readEnvelope } from './read-envelope.js';
 import { namesOf } from './titration-title.js';

@@ -3,7 +3,7 @@ import type { Axis } from './axis.js';
 import { pointsOf } from './drawn-curve.js';
 import type { PlotLine, Point } from './figure.js';
 import { inkOf } from './inks.js';
-import { printPH } from './print-quantity.js';
+import { printHundredths } from './print-quantity.js';
 import { type PlotWords, say } from './words.js';
 
 /** From none to all. @internal */
@@ -38,5 +38,9 @@ export function describeFraction(
   words: PlotWords,
 ): string {
   const largest = points.reduce((most, point) => (point.y > most.y ? point : most), points[0] as Point);
-  return say(words.describeSpecies, { species: name, fraction: printPH(largest.y), at: sayAt(largest.x) });
+  return say(words.describeSpecies, {
+    species: name,
+    fraction: printHundredths(largest.y),
+    at: sayAt(largest.x),
+  });
 }

@@ -1,5 +1,6 @@
 import { withView } from '../frozen-with-view.js';
 import { asMarkup } from '../output/as-markup.js';
+import { base64 } from './base64.js';
 import type { Shape } from './shape.js';
 import { type Sheet, svgText } from './svg-text.js';
 
@@ -18,8 +19,8 @@ export interface Picture {
   toString(): string;
 }
 
-/** The key under which some notebooks look for what to show. */
-const display = Symbol.for('Jupyter.display');
+/** The key under which some notebooks look for what to show. @internal */
+export const shownInNotebook = Symbol.for('Jupyter.display');
 
 /**
  * A picture that shows itself: as SVG where a text is wanted, as an image in notebooks that ask for it, and as its
@@ -36,7 +37,7 @@ export function pictureOf(sheet: Sheet, shapes: readonly Shape[]): Picture {
   const picture = { ...sheet, svg };
   withView(picture, view);
   Object.defineProperty(picture, 'toString', { value: () => svg });
-  Object.defineProperty(picture, display, {
+  Object.defineProperty(picture, shownInNotebook, {
     value: () => ({ 'text/plain': view(), 'text/html': imageOf({ ...sheet, svg }) }),
   });
   return Object.freeze(picture);
@@ -49,30 +50,3 @@ export const imageOf = ({
   svg,
 }: Pick<Picture, 'svg' | 'title' | 'description'>): string =>
   `<img alt="${asMarkup(`${title}. ${description}`)}" src="data:image/svg+xml;base64,${base64(svg)}">`;
-
-const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
-
-/**
- * The UTF-8 bytes of a text in base64 (RFC 4648, section 4), by the language alone: browsers and Node.js name their own
- * functions for it differently.
- */
-function base64(text: string): string {
-  const bytes = utf8(text);
-  let coded = '';
-  for (let k = 0; k < bytes.length; k += 3) {
-    const [a = 0, b = 0, c = 0] = bytes.slice(k, k + 3);
-    const all = (a << 16) | (b << 8) | c;
-    const four = [18, 12, 6, 0].map((shift) => digits.charAt((all >> shift) & 63)).join('');
-    const left = bytes.length - k;
-    coded += left > 2 ? four : four.slice(0, left + 1).padEnd(4, '=');
-  }
-  return coded;
-}
-
-/** The bytes of a text, read off its percent-encoding. */
-function utf8(text: string): number[] {
-  const encoded = encodeURIComponent(text.replace(/[\uD800-\uDFFF]/gu, '\uFFFD'));
-  return Array.from(encoded.matchAll(/%([0-9A-F]{2})|[^%]/g), ([whole, hex]) =>
-    hex === undefined ? whole.charCodeAt(0) : Number.parseInt(hex, 16),
-  );
-}

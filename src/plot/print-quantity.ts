@@ -9,8 +9,11 @@ export function printVolume(mL: number, upTo: number): string {
   return minus(mL.toFixed(Math.max(0, Math.ceil(-Math.log10(upTo / 2000)))));
 }
 
-/** A pH to 0.01, as a probe is read. @internal */
-export const printPH = (pH: number): string => minus(pH.toFixed(2));
+/** To 0.01. @internal */
+export const printHundredths = (value: number): string => minus(value.toFixed(2));
+
+/** A pH as a probe is read. @internal */
+export const printPH = printHundredths;
 
 /** Three significant digits. @internal */
 export const printPlainly = (value: number): string => minus(String(Number(value.toPrecision(3))));

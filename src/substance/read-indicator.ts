@@ -1,7 +1,8 @@
 import { at, type Faults } from '../input/faults.js';
 import { noteLength, readSource } from '../source.js';
-import { colourless, type Indicator, indicatorLimits, type Transition } from './indicator.js';
+import { colourless, type Indicator, indicatorLimits } from './indicator.js';
 import { readReason } from './read-reason.js';
+import { readAlternatives, readExponent, readPH, readTransition } from './read-transition.js';
 import { wanted } from './wanted.js';
 
 const keys = {
@@ -24,7 +25,6 @@ const keys = {
     'notForUse',
     'notes',
   ],
-  transition: ['from', 'to'],
   band: ['nm', 'width', 'absorbance'],
 } as const;
 
@@ -82,37 +82,6 @@ function readWithin(value: unknown, path: string, faults: Faults, levels: number
   } as unknown as Indicator;
 }
 
-function readPH(value: unknown, path: string, what: string, faults: Faults): number {
-  const [from, to] = indicatorLimits.pH;
-  return faults.number(value, path, what, { from, to });
-}
-
-function readTransition(value: unknown, path: string, faults: Faults): Transition {
-  const unread = faults.object(value, path, 'a transition { from, to }', keys.transition);
-  return readRange(unread, path, faults);
-}
-
-function readRange(unread: Readonly<Record<string, unknown>>, path: string, faults: Faults): Transition {
-  const before = faults.count;
-  const from = readPH(unread.from, `${path}.from`, 'a pH', faults);
-  const to = readPH(unread.to, `${path}.to`, 'a pH', faults);
-  if (faults.count === before && unread.from !== undefined && !(to - from >= narrowest))
-    faults.add('conflict', `${path}.to`, `a pH at least ${narrowest} above \`from\``, to);
-  return { from, to };
-}
-
-/** The narrowest transition, in units of pH. */
-const narrowest = 0.001;
-
-function readExponent(value: unknown, path: string, { from, to }: Transition, faults: Faults) {
-  const unread = faults.object(value, path, 'a titration exponent { pH, source }', ['pH', 'source']);
-  const inside = from < to ? { from, to } : {}; // else the transition is at fault
-  return {
-    pH: faults.number(unread.pH, `${path}.pH`, 'a pH inside the transition', inside),
-    source: readSource(unread.source, `${path}.source`, faults),
-  };
-}
-
 function readBands(value: unknown, path: string, faults: Faults) {
   const unread = faults.object(value, path, 'bands { acid, base, source }', ['acid', 'base', 'source']);
   const [from, to] = indicatorLimits.nm;
@@ -160,29 +129,5 @@ function readStock(value: unknown, path: string, faults: Faults) {
   return {
     text: faults.text(unread.text, `${path}.text`, 'a text', noteLength),
     source: readSource(unread.source, `${path}.source`, faults),
-  };
-}
-
-function readAlternatives(value: unknown, path: string, faults: Faults) {
-  const unread = faults.object(value, path, 'alternatives { transitions, pKIns }', ['transitions', 'pKIns']);
-  const list = (key: string, read: (item: unknown, here: string) => unknown) =>
-    unread[key] === undefined
-      ? {}
-      : {
-          [key]: faults
-            .list(unread[key], `${path}.${key}`, 'a list', 0, 100)
-            .map((item, k) => read(item, `${path}.${key}[${k}]`)),
-        };
-  return {
-    ...list('transitions', (item, here) => {
-      const one = faults.object(item, here, 'a transition { from, to, source }', ['from', 'to', 'source']);
-      return { ...readRange(one, here, faults), source: readSource(one.source, `${here}.source`, faults) };
-    }),
-    ...list('pKIns', (item, here) => {
-      const one = faults.object(item, here, 'a value { pKIn, source }', ['pKIn', 'source', 'note']);
-      if (one.note !== undefined) faults.text(one.note, `${here}.note`, 'a note', noteLength);
-      readPH(one.pKIn, `${here}.pKIn`, 'a pKIn', faults);
-      return { ...one, source: readSource(one.source, `${here}.source`, faults) };
-    }),
   };
 }

@@ -108,6 +108,12 @@ describe('CSV', () => {
     expect(cellsOf(csvOf([{ of }]))[1]).toEqual([of]),
   );
 
+  test('keeps a key that is no words run together, such as pKa, as it stands', () => {
+    const row = { pKa: 4.756, pKIn: 3.4, NaCl: 1, isAtLimit: 2 };
+    expect(csvOf([{ ...row, pKa: { value: 1 } }]).split('\r\n')[0]).toBe('pKa: value,pKIn,NaCl,is at limit');
+    expect(csvOf([row]).split('\r\n')[0]).toBe('pKa,pKIn,NaCl,is at limit');
+  });
+
   test('makes a heading harmless too', () => expect(csvOf([{ '=x': 1 }])).toBe("'=x\r\n1\r\n"));
 
   test('keeps commas and quotation marks in a text, by RFC 4180', () =>
