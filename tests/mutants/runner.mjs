@@ -7,15 +7,16 @@ import { expect } from 'vitest';
 
 /**
  * Runs the tests in `bundle.cjs`, as far as they use describe, test, each and expect, in the process of the runner. The bundle is
- * evaluated anew for each mutant, so that no value made under another stays in a cache; it takes a tenth of the time that a
- * run of Vitest takes to begin.
+ * evaluated anew for each mutant, so that no value made under another stays in a cache; of its test files only those begin that
+ * run the mutated code.
  */
 class BundleRunner {
   /** Where the mutated code looks up which mutant is on, and counts. */
   state = globalThis.__stryker__ ?? {};
-  cost = new Map();
-  files = new Map();
-  file = undefined;
+  /** Of each test of the dry run: its file and its milliseconds. */
+  seen = new Map();
+  /** Milliseconds that a file takes to begin. */
+  beginning = new Map();
 
   capabilities = () => ({ reloadEnvironment: true });
 
@@ -29,38 +30,47 @@ class BundleRunner {
       interruptAfterTimeLimit: 300,
       endOnFailure: true,
     });
-    const text = `(function (require, exports, module, beginOfFile, endOfFile) {${readFileSync('tests/mutants/bundle.cjs', 'utf8')}\n})`;
+    const text = `(function (require, exports, module, importsAreRead) {${readFileSync('tests/mutants/bundle.cjs', 'utf8')}\n})`;
     const script = new vm.Script(text, { filename: 'bundle.cjs' });
-    this.load = () => {
-      const tests = new Map();
-      const vitest = { expect, ...registering(tests, () => this.file) };
+    this.bundle = () => {
+      const [files, tests] = [{}, new Map()];
+      const vitest = { expect, ...registering(tests) };
       const from = (name) => (name === 'vitest' ? vitest : require(name));
-      const beginOfFile = (path) => this.enter(`file ${path}`);
-      script.runInThisContext()(from, {}, { exports: {} }, beginOfFile, () => this.enter(undefined));
-      return tests;
+      script.runInThisContext()(from, files, {}, () => {
+        this.state.currentTestId = this.file;
+      });
+      return { files, tests };
     };
   }
 
-  /** What a file computes for its tests outside of them counts for each of them. */
-  enter(file) {
-    this.file = file;
-    this.state.currentTestId = file;
+  /** Has a test file note its tests. What it computes for them meanwhile counts for each of them. */
+  begin(files, file) {
+    this.file = `file ${file}`;
+    files[file]();
+    this.state.currentTestId = undefined;
   }
 
   async dryRun() {
     this.state.activeMutant = undefined;
+    const { files, tests } = this.bundle();
     const results = [];
-    for (const [id, { run, file }] of this.load()) {
-      this.files.set(id, file);
-      this.state.currentTestId = id;
-      const begun = performance.now();
-      const failureMessage = await failureOf(run);
-      const timeSpentMs = performance.now() - begun;
-      this.cost.set(id, timeSpentMs);
-      const status = failureMessage === undefined ? 0 : 1;
-      results.push({ id, name: id, timeSpentMs, status, failureMessage });
+    for (const file of Object.keys(files)) {
+      tests.clear();
+      this.beginning.set(file, await msOf(() => this.begin(files, file)));
+      for (const [name, run] of tests) {
+        const id = `${file} ${name}`;
+        this.state.currentTestId = id;
+        let failureMessage;
+        const timeSpentMs = await msOf(async () => {
+          failureMessage = await failureOf(run);
+        });
+        if (timeSpentMs > patienceMs) continue;
+        this.seen.set(id, { file, name, timeSpentMs });
+        const status = failureMessage === undefined ? 0 : 1;
+        results.push({ id, name: id, timeSpentMs, status, failureMessage });
+      }
+      this.state.currentTestId = undefined;
     }
-    this.state.currentTestId = undefined;
     return { status: 'complete', tests: results, mutantCoverage: this.coverage() };
   }
 
@@ -71,32 +81,45 @@ class BundleRunner {
     return {
       ...this.state.mutantCoverage,
       perTest: Object.fromEntries(
-        [...this.files].map(([id, file]) => [id, Object.fromEntries([...of(file), ...of(id)])]),
+        [...this.seen].map(([id, { file }]) => [id, Object.fromEntries([...of(`file ${file}`), ...of(id)])]),
       ),
     };
   }
 
-  /** The quickest tests come first: most mutants then die in no time. */
+  /** The quickest files and tests come first: most mutants then die in no time. */
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
     if (lot(activeMutant) >= share) return { status: 'error', errorMessage: 'not drawn' };
     Object.assign(this.state, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
-    const ids = [...testFilter].sort((a, b) => (this.cost.get(a) ?? 0) - (this.cost.get(b) ?? 0));
-    let tests = new Map();
-    const unloaded = await failureOf(() => {
-      tests = this.load();
-    });
-    for (const [k, id] of ids.entries()) {
-      const failureMessage = unloaded ?? (await failureOf(tests.get(id)?.run));
-      if (this.state.hitCount > hitLimit) return { status: 'timeout', reason: 'an endless loop' };
-      if (failureMessage !== undefined)
-        return { status: 'killed', killedBy: [id], failureMessage, nrOfTests: k + 1 };
+    const chosen = testFilter.map((id) => ({ id, ...this.seen.get(id) }));
+    const { files, tests } = this.bundle();
+    let nrOfTests = 0;
+    for (const [file, ofFile] of this.quickestFirst(chosen)) {
+      tests.clear();
+      const unbegun = await failureOf(() => this.begin(files, file));
+      for (const { id, name } of ofFile) {
+        nrOfTests += 1;
+        const failureMessage = unbegun ?? (await failureOf(tests.get(name)));
+        if (this.state.hitCount > hitLimit) return { status: 'timeout', reason: 'an endless loop' };
+        if (failureMessage !== undefined)
+          return { status: 'killed', killedBy: [id], failureMessage, nrOfTests };
+      }
     }
-    return { status: 'survived', nrOfTests: ids.length };
+    return { status: 'survived', nrOfTests };
+  }
+
+  /** Tests by file. */
+  quickestFirst(chosen) {
+    const ofFile = new Map();
+    for (const test of chosen.toSorted((a, b) => a.timeSpentMs - b.timeSpentMs))
+      ofFile.set(test.file, [...(ofFile.get(test.file) ?? []), test]);
+    const total = ([file, tests]) =>
+      (this.beginning.get(file) ?? 0) + tests.reduce((sum, { timeSpentMs }) => sum + timeSpentMs, 0);
+    return [...ofFile].sort((a, b) => total(a) - total(b));
   }
 }
 
-/** describe and test as Vitest has them, which note each test and its file in a map under its name. */
-function registering(tests, fileNow) {
+/** describe and test as Vitest has them, which note each test in a map under its name. */
+function registering(tests) {
   const path = [];
   const describe = (name, body) => {
     path.push(name);
@@ -105,7 +128,7 @@ function registering(tests, fileNow) {
   };
   const test = (name, body) => {
     const id = [...path, name].join(' ');
-    tests.set(tests.has(id) ? `${id} (${tests.size})` : id, { run: body, file: fileNow() });
+    tests.set(tests.has(id) ? `${id} (${tests.size})` : id, body);
   };
   const each = (once) => (rows) => (name, body) => {
     for (const [k, row] of rows.entries())
@@ -126,6 +149,19 @@ async function failureOf(run) {
     return String(error);
   }
 }
+
+/** Milliseconds that a call takes. */
+async function msOf(call) {
+  const begun = performance.now();
+  await call();
+  return performance.now() - begun;
+}
+
+/**
+ * A test that takes longer tries no mutant: each survivor would wait for it. What it alone would kill counts as alive, so that a
+ * score is a lower bound.
+ */
+const patienceMs = Number(process.env.PATIENCE ?? 200);
 
 const share = Number(process.env.SHARE ?? 1);
 
