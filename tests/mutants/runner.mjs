@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { performance } from 'node:perf_hooks';
 import vm from 'node:vm';
@@ -13,10 +13,10 @@ import { expect } from 'vitest';
 class BundleRunner {
   /** Where the mutated code looks up which mutant is on, and counts. */
   state = globalThis.__stryker__ ?? {};
-  /** Of each test of the dry run: its file and its milliseconds. */
-  seen = new Map();
+  /** Of each test of the dry run: its file, its name, and the milliseconds that it takes. */
+  seen = {};
   /** Milliseconds that a file takes to begin. */
-  beginning = new Map();
+  beginning = {};
 
   capabilities = () => ({ reloadEnvironment: true });
 
@@ -32,6 +32,8 @@ class BundleRunner {
     });
     const text = `(function (require, exports, module, importsAreRead) {${readFileSync('tests/mutants/bundle.cjs', 'utf8')}\n})`;
     const script = new vm.Script(text, { filename: 'bundle.cjs' });
+    // after a mutant that never ends a new runner takes over, which has had no dry run
+    if (existsSync(timesFile)) Object.assign(this, JSON.parse(readFileSync(timesFile, 'utf8')));
     this.bundle = () => {
       const [files, tests] = [{}, new Map()];
       const vitest = { expect, ...registering(tests) };
@@ -56,7 +58,7 @@ class BundleRunner {
     const results = [];
     for (const file of Object.keys(files)) {
       tests.clear();
-      this.beginning.set(file, await msOf(() => this.begin(files, file)));
+      this.beginning[file] = await msOf(() => this.begin(files, file));
       for (const [name, run] of tests) {
         const id = `${file} ${name}`;
         this.state.currentTestId = id;
@@ -65,12 +67,14 @@ class BundleRunner {
           failureMessage = await failureOf(run);
         });
         if (timeSpentMs > patienceMs) continue;
-        this.seen.set(id, { file, name, timeSpentMs });
+        this.seen[id] = { file, name, timeSpentMs };
         const status = failureMessage === undefined ? 0 : 1;
         results.push({ id, name: id, timeSpentMs, status, failureMessage });
       }
       this.state.currentTestId = undefined;
     }
+    const { seen, beginning } = this;
+    writeFileSync(timesFile, JSON.stringify({ seen, beginning }));
     return { status: 'complete', tests: results, mutantCoverage: this.coverage() };
   }
 
@@ -81,7 +85,10 @@ class BundleRunner {
     return {
       ...this.state.mutantCoverage,
       perTest: Object.fromEntries(
-        [...this.seen].map(([id, { file }]) => [id, Object.fromEntries([...of(`file ${file}`), ...of(id)])]),
+        Object.entries(this.seen).map(([id, { file }]) => [
+          id,
+          Object.fromEntries([...of(`file ${file}`), ...of(id)]),
+        ]),
       ),
     };
   }
@@ -90,7 +97,7 @@ class BundleRunner {
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
     if (lot(activeMutant) >= share) return { status: 'error', errorMessage: 'not drawn' };
     Object.assign(this.state, { activeMutant: activeMutant.id, hitCount: 0, hitLimit });
-    const chosen = testFilter.map((id) => ({ id, ...this.seen.get(id) }));
+    const chosen = testFilter.map((id) => ({ id, ...this.seen[id] }));
     const { files, tests } = this.bundle();
     let nrOfTests = 0;
     for (const [file, ofFile] of this.quickestFirst(chosen)) {
@@ -98,7 +105,7 @@ class BundleRunner {
       const unbegun = await failureOf(() => this.begin(files, file));
       for (const { id, name } of ofFile) {
         nrOfTests += 1;
-        const failureMessage = unbegun ?? (await failureOf(tests.get(name)));
+        const failureMessage = unbegun ?? (await failureOf(tests.get(name) ?? notThere));
         if (this.state.hitCount > hitLimit) return { status: 'timeout', reason: 'an endless loop' };
         if (failureMessage !== undefined)
           return { status: 'killed', killedBy: [id], failureMessage, nrOfTests };
@@ -113,7 +120,7 @@ class BundleRunner {
     for (const test of chosen.toSorted((a, b) => a.timeSpentMs - b.timeSpentMs))
       ofFile.set(test.file, [...(ofFile.get(test.file) ?? []), test]);
     const total = ([file, tests]) =>
-      (this.beginning.get(file) ?? 0) + tests.reduce((sum, { timeSpentMs }) => sum + timeSpentMs, 0);
+      this.beginning[file] + tests.reduce((sum, { timeSpentMs }) => sum + timeSpentMs, 0);
     return [...ofFile].sort((a, b) => total(a) - total(b));
   }
 }
@@ -140,6 +147,9 @@ function registering(tests) {
   };
 }
 
+/** A test that a mutant takes out of a table kills nothing. */
+const notThere = () => {};
+
 /** What a test throws, or a promise of it. */
 async function failureOf(run) {
   try {
@@ -162,6 +172,8 @@ async function msOf(call) {
  * score is a lower bound.
  */
 const patienceMs = Number(process.env.PATIENCE ?? 200);
+
+const timesFile = 'tests/mutants/times.json';
 
 const share = Number(process.env.SHARE ?? 1);
 
