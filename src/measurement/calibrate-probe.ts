@@ -1,5 +1,6 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
+import { fieldsOf } from '../input/safe-read.js';
 import type { PHStandard } from '../substance/ph-standard.js';
 import { nernstSlope } from './nernst-slope.js';
 import { type ProbeCalibration, probeDefaults } from './probe-calibration.js';
@@ -61,15 +62,7 @@ export function calibrateProbe(
   const kind = kindOf(list[0]);
   const read = list.map((point, k) => readPoint(point, `points[${k}]`, kind, faults));
   const { sample } = faults.object(options, 'options', 'options', ['sample']);
-  const t =
-    sample === undefined
-      ? undefined
-      : faults.number(
-          faults.object(sample, 'options.sample', 'a sample { celsius }', ['celsius']).celsius,
-          'options.sample.celsius',
-          'a temperature in °C',
-          { from: 0, to: 100 },
-        );
+  const sampleCelsius = sample === undefined ? undefined : readSampleCelsius(sample, faults);
   if (!faults.any && new Set(read.map(({ pH }) => pH)).size < 2)
     faults.add('conflict', 'points', 'standards of at least two pH', list);
   if (!faults.any && read.every(({ table }) => isSame(table, read[0]?.table)))
@@ -90,20 +83,21 @@ export function calibrateProbe(
     );
     faults.done();
   }
-  return frozen({ ...calibration, warnings: probeWarnings(calibration, read, t) });
+  return frozen({ ...calibration, warnings: probeWarnings(calibration, read, sampleCelsius) });
 }
 
 /** By their tables: a standard out of JSON is another object. */
 const isSame = (a: StandardTable, b: StandardTable | undefined): boolean =>
   a.name === b?.name && a.pH.length === b.pH.length && Array.from(a.pH).every((pH, k) => pH === b.pH[k]);
 
-const kindOf = (first: unknown): 'mV' | 'pH' => {
-  try {
-    return (first as CalibrationPoint | undefined)?.mV === undefined ? 'pH' : 'mV';
-  } catch {
-    return 'pH';
-  }
-};
+/** What the first standard was read as: then the others are too. */
+const kindOf = (first: unknown): 'mV' | 'pH' => (fieldsOf(first)?.mV === undefined ? 'pH' : 'mV');
+
+function readSampleCelsius(value: unknown, faults: Faults): number {
+  const path = 'options.sample';
+  const { celsius } = faults.object(value, path, 'a sample { celsius }', ['celsius']);
+  return faults.number(celsius, `${path}.celsius`, 'a temperature in °C', { from: 0, to: 100 });
+}
 
 function readPoint(value: unknown, path: string, kind: 'mV' | 'pH', faults: Faults): ReadPoint {
   const unread = faults.object(value, path, `{ standard, celsius, ${kind} }`, ['standard', 'celsius', kind]);

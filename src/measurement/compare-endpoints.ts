@@ -1,6 +1,7 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import {
+  checkSmoothing,
   type EndpointMethod,
   type EndpointOptions,
   needsFlask,
@@ -75,8 +76,7 @@ export function compareEndpoints(
     .list(unread.others ?? [], 'options.others', 'a list of { method, estimate }', 0, 100)
     .map((other, k) => readOther(other, `options.others[${k}]`, faults));
   const search = readSearch(unread, methods.find(needsFlask) ?? 'steepestSlope', faults);
-  if (!faults.any && search.smoothing !== undefined && search.smoothing > given.mL.length)
-    faults.add('conflict', 'options.smoothing', 'at most the number of readings', search.smoothing);
+  checkSmoothing(search, given, faults);
   faults.done();
   const found = methods.flatMap((method) => {
     const { endpoints, notes } = endpointsBy(given, { ...search, method });

@@ -5,6 +5,7 @@ import {
   readReadingUncertainty,
   usualReadingUncertainty,
 } from './reading-uncertainty.js';
+import type { Readings } from './readings.js';
 
 /** How an end point is found. */
 export type EndpointMethod =
@@ -116,6 +117,12 @@ function readSmoothing(value: unknown, faults: Faults): number {
   });
   if (points % 2 === 0) faults.add('out-of-range', 'options.smoothing', 'an odd number of readings', value);
   return points;
+}
+
+/** Notes a smoothing that needs more readings than there are. @internal */
+export function checkSmoothing({ smoothing }: EndpointSearch, { mL }: Readings, faults: Faults): void {
+  if (!faults.any && smoothing !== undefined && smoothing > mL.length)
+    faults.add('conflict', 'options.smoothing', `at most the number of readings, ${mL.length}`, smoothing);
 }
 
 function readWindow(value: unknown, faults: Faults): Window {

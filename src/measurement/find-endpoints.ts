@@ -1,6 +1,6 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
-import { type EndpointOptions, readEndpointOptions } from './endpoint-options.js';
+import { checkSmoothing, type EndpointOptions, readEndpointOptions } from './endpoint-options.js';
 import type { Endpoints } from './endpoints.js';
 import { endpointsBy } from './endpoints-by.js';
 import { readReadingColumns } from './read-reading-columns.js';
@@ -30,13 +30,7 @@ export function findEndpoints(readings: Readings, options: EndpointOptions): End
   const faults = new Faults('findEndpoints');
   const given = readReadingColumns(readings, 'readings', faults, { least: 5, rising: true });
   const how = readEndpointOptions(options, faults);
-  if (how.smoothing !== undefined && how.smoothing > given.mL.length && !faults.any)
-    faults.add(
-      'conflict',
-      'options.smoothing',
-      `at most the number of readings, ${given.mL.length}`,
-      how.smoothing,
-    );
+  checkSmoothing(how, given, faults);
   faults.done();
   return frozen(endpointsBy(given, how));
 }

@@ -1,3 +1,4 @@
+import { shorten } from '../input/describe-value.js';
 import type { ColumnKind } from './column-kinds.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { Line } from './lines-of.js';
@@ -37,5 +38,5 @@ export function lineAsRow(
   if (mL && pH && seconds) return { ...as('reading'), row: { line: line.line, mL, pH, seconds } };
   if (mL && pH && cellOf('seconds') === '') return { ...as('reading'), row: { line: line.line, mL, pH } };
   const bad = cellOf(!mL ? 'mL' : !pH ? 'pH' : 'seconds');
-  return as('faulty', `'${bad.length > 30 ? `${bad.slice(0, 30)}…` : bad}' is not a number`);
+  return as('faulty', `'${shorten(bad)}' is not a number`);
 }

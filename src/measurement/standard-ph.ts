@@ -72,5 +72,5 @@ export function pHIn({ celsius, pH }: StandardTable, t: number): number {
   return numberAt(pH, k - 1) + ((numberAt(pH, k) - numberAt(pH, k - 1)) * (t - t0)) / (t1 - t0);
 }
 
-/** Takes the place of a source that could not be read, until the faults are thrown. */
+/** Takes the place of a standard that could not be read, until the faults are thrown. */
 const unreadable: StandardTable = { name: 'the standard', celsius: [-50, 200], pH: [7, 7] };

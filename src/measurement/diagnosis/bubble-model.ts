@@ -29,7 +29,7 @@ export function bubbleModel(about: Case): readonly FittedBubble[] {
     return known;
   };
   const sumAt = (k: number) => at(k).sum;
-  const step = Math.max(1, Math.round(last / places));
+  const step = Math.max(1, Math.round(last / coarsePlaces));
   const coarse = [0, ...Array.from({ length: Math.floor(last / step) }, (_, k) => (k + 1) * step)];
   const [one = 0, other = one] = coarse.toSorted((a, b) => sumAt(a) - sumAt(b));
   const best = leastOf(
@@ -57,7 +57,8 @@ function refined(from: number, coarse: number, last: number, sumAt: (k: number) 
 const leastOf = (places: readonly number[], sumAt: (k: number) => number): number =>
   places.reduce((least, k) => (sumAt(k) < sumAt(least) ? k : least));
 
-const places = 12;
+/** How many places are tried first. */
+const coarsePlaces = 12;
 
 /** mL: no tip holds more. */
 const limits = () => ({ from: 0, to: 10 });

@@ -15,9 +15,9 @@ export interface FaultModel {
 }
 
 /** Amounts to either side of what was expected. */
-const about = (expected: number) => [0.9 * expected, expected, 1.1 * expected];
+const around = (expected: number) => [0.9 * expected, expected, 1.1 * expected];
 const tenfold = (expected: number) => ({ from: expected / 10, to: 10 * expected });
-const within = (from: number, to: number) => () => ({ from, to });
+const between = (from: number, to: number) => () => ({ from, to });
 const fromThere = (expected: number) => [expected];
 const same = (value: number) => value;
 const ratio = (value: number, expected: number) => value / expected;
@@ -28,36 +28,36 @@ const shortestWait = 0.3;
 
 /** The faults that are one free parameter each. @internal */
 export const faultModels: readonly FaultModel[] = [
-  { kind: 'sampleAmount', startsFrom: about, limits: tenfold, unit: stated, sizeOf: ratio },
-  { kind: 'titrantConcentration', startsFrom: about, limits: tenfold, unit: stated, sizeOf: ratio },
+  { kind: 'sampleAmount', startsFrom: around, limits: tenfold, unit: stated, sizeOf: ratio },
+  { kind: 'titrantConcentration', startsFrom: around, limits: tenfold, unit: stated, sizeOf: ratio },
   {
     kind: 'carbonDioxideInFlask',
     startsFrom: fromThere,
-    limits: within(0, 1),
+    limits: between(0, 1),
     unit: 'mol/L',
     sizeOf: same,
   },
   {
     kind: 'carbonDioxideInTitrant',
     startsFrom: fromThere,
-    limits: within(0, 1),
+    limits: between(0, 1),
     unit: 'mol/L',
     sizeOf: same,
   },
   {
     kind: 'readTooSoon',
     startsFrom: () => [0.3],
-    limits: within(0, Math.exp(-shortestWait)),
+    limits: between(0, Math.exp(-shortestWait)),
     unit: 'time constants',
     sizeOf: (share) => -Math.log(share),
   },
-  { kind: 'probeSlope', startsFrom: fromThere, limits: within(50, 150), unit: '%', sizeOf: same },
-  { kind: 'probeOffset', startsFrom: fromThere, limits: within(-2, 2), unit: 'pH', sizeOf: same },
-  { kind: 'probeDrift', startsFrom: fromThere, limits: within(-2, 2), unit: 'pH', sizeOf: same },
+  { kind: 'probeSlope', startsFrom: fromThere, limits: between(50, 150), unit: '%', sizeOf: same },
+  { kind: 'probeOffset', startsFrom: fromThere, limits: between(-2, 2), unit: 'pH', sizeOf: same },
+  { kind: 'probeDrift', startsFrom: fromThere, limits: between(-2, 2), unit: 'pH', sizeOf: same },
   {
     kind: 'initialReading',
     startsFrom: () => [0.5, 2, 5],
-    limits: within(0, 100),
+    limits: between(0, 100),
     unit: 'mL',
     sizeOf: same,
   },

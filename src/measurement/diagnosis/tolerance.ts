@@ -1,5 +1,6 @@
 import type { Matrix } from 'ml-matrix';
 import { Faults } from '../../input/faults.js';
+import { rectangularHalfWidth } from '../../solver/half-widths.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
 import { fitParameters } from '../fit/fit-parameters.js';
 import type { FreeParameter } from '../fit/free-parameter.js';
@@ -49,7 +50,7 @@ export function withTolerances(jacobian: Matrix, parameters: readonly FitParamet
   for (const [j, parameter] of parameters.entries()) {
     if (j < from) continue;
     const halfWidth = (parameter.to - parameter.from) / 2;
-    all.addRow(parameters.map((_, k) => (k === j ? Math.sqrt(3) / halfWidth : 0)));
+    all.addRow(parameters.map((_, k) => (k === j ? rectangularHalfWidth / halfWidth : 0)));
   }
   return all;
 }

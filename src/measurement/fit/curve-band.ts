@@ -1,12 +1,10 @@
-import { isIdeal } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadSetup } from '../../titration/read-setup.js';
-import { type Chemistry, chemistryAt, chemistryOf } from './chemistry.js';
+import { chemistryOf } from './chemistry.js';
 import { fittedSetup } from './fitted-setup.js';
-import { idealResponse } from './ideal-response.js';
 import type { FitParameter } from './parameter-moves.js';
-import { realResponse } from './real-response.js';
-import { emptyResponse, type Respond } from './response.js';
+import { respondAt } from './respond-at.js';
+import { emptyResponse } from './response.js';
 
 /** Between which pH a fitted curve lies, at each of some volumes. @internal */
 export interface CurveBand {
@@ -53,11 +51,6 @@ export function curveBand(
     upper.push(Math.max(centre, ...ends));
   }
   return { lower, upper };
-}
-
-function respondAt(chemistry: Chemistry, values: readonly number[]): Respond {
-  const at = chemistryAt(chemistry, values);
-  return isIdeal(chemistry.system) ? idealResponse(chemistry, at) : realResponse(chemistry, at);
 }
 
 /** δ of (1); none where the volume tells nothing of the parameters. */

@@ -1,15 +1,13 @@
 import { Matrix } from 'ml-matrix';
-import { isIdeal } from '../../equilibrium/system.js';
 import { numberAt } from '../../solver/number-at.js';
 import type { ReadingUncertainty } from '../reading-uncertainty.js';
 import type { Readings } from '../readings.js';
-import { type Chemistry, chemistryAt } from './chemistry.js';
+import type { Chemistry } from './chemistry.js';
 import type { Linearised } from './damped-step.js';
 import { distortionsAt, isPast, shareOf } from './distortion.js';
-import { idealResponse } from './ideal-response.js';
 import { beforeFirstDrop, nearestOn, type Shown } from './latent-volume.js';
 import type { FitParameter } from './parameter-moves.js';
-import { realResponse } from './real-response.js';
+import { respondAt } from './respond-at.js';
 import { emptyResponse } from './response.js';
 
 /** Of each reading, its distance from the curve, and where on the curve it belongs. @internal */
@@ -35,8 +33,7 @@ export function residualsAt(
 ): Residuals {
   const { mL, pH } = readings;
   const { parameters } = chemistry;
-  const at = chemistryAt(chemistry, values);
-  const respond = isIdeal(chemistry.system) ? idealResponse(chemistry, at) : realResponse(chemistry, at);
+  const respond = respondAt(chemistry, values);
   const response = emptyResponse(parameters.length);
   const residuals = new Float64Array(mL.length);
   const jacobian = new Matrix(mL.length, parameters.length);

@@ -88,7 +88,7 @@ function fittedParameter(
     unit,
     expected: start,
     value,
-    estimate: within(to - from, estimateOf(value, deviations[j] ?? null, scatter)),
+    estimate: ifDetermined(to - from, estimateOf(value, deviations[j] ?? null, scatter)),
     atLimit: atLimit[j] ?? false,
   };
 }
@@ -101,7 +101,7 @@ const estimateOf = (
   deviation === null ? null : { value, standardUncertainty: deviation * factor, degreesOfFreedom };
 
 /** What is less certain than its whole range is not determined. */
-const within = (range: number, estimate: Estimate | null): Estimate | null =>
+const ifDetermined = (range: number, estimate: Estimate | null): Estimate | null =>
   estimate && estimate.standardUncertainty > range ? null : estimate;
 
 /**
