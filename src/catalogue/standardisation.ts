@@ -1,6 +1,6 @@
 import { frozen } from '../frozen.js';
 import type { Source } from '../source.js';
-import { standardsPractice } from './primary-standards.js';
+import { standardsPractice } from './standards-practice.js';
 
 /** Why and against what a solution of a reagent is to be standardised. */
 export interface StandardisationNeeded {

@@ -1,5 +1,5 @@
+import { candidateList } from '../candidate-list.js';
 import { cataloguedProtolyte } from '../catalogued.js';
-import { candidateList } from '../very-high-concern.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Ammonium and ammonia. */

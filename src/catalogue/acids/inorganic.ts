@@ -1,3 +1,4 @@
+import { candidateList } from '../candidate-list.js';
 import { cataloguedProtolyte } from '../catalogued.js';
 import {
   bariumCarbonate,
@@ -17,7 +18,6 @@ import {
   sodiumSulfate,
   trisodiumPhosphate,
 } from '../sparingly-soluble.js';
-import { candidateList } from '../very-high-concern.js';
 import { hazardPractice } from './hazard-practice.js';
 
 /** Carbonic acid: dissolved carbon dioxide, hydrogencarbonate, carbonate. */

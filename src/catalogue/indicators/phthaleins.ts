@@ -1,5 +1,5 @@
+import { candidateList } from '../candidate-list.js';
 import { cataloguedIndicator } from '../catalogued.js';
-import { candidateList } from '../very-high-concern.js';
 import { bandsFromMemory } from './bands-from-memory.js';
 import {
   alberta,

@@ -1,8 +1,8 @@
 import { boric } from '../acids/inorganic.js';
+import { candidateList } from '../candidate-list.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
-import { candidateList } from '../very-high-concern.js';
+import { standardsPractice } from '../standards-practice.js';
 import { boronLimit } from './concentration-limits.js';
 
 /** Boric acid, H3BO3. */

@@ -4,7 +4,7 @@ import * as buffers from '../acids/buffers.js';
 import { edta } from '../acids/other-organic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { chloride, sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
+import { standardsPractice } from '../standards-practice.js';
 
 // Biological buffers, as the free acid or base that is sold.
 

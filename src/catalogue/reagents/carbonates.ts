@@ -1,7 +1,7 @@
 import { carbonic } from '../acids/inorganic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
+import { standardsPractice } from '../standards-practice.js';
 
 /** Sodium carbonate, Na2CO3. Anhydrous (soda ash); a primary standard for acids when dried. */
 export const sodiumCarbonate = /*#__PURE__*/ cataloguedReagent({

@@ -2,7 +2,7 @@ import { acetic, benzoic, formic, lactic } from '../acids/carboxylic.js';
 import { ascorbic } from '../acids/other-organic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
+import { standardsPractice } from '../standards-practice.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 /** Formic acid, HCOOH. */

@@ -3,7 +3,7 @@ import type { Reagent } from '../../substance/reagent.js';
 import { citric, malic, oxalic, phthalic, succinic, tartaric } from '../acids/polycarboxylic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { potassium, sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
+import { standardsPractice } from '../standards-practice.js';
 
 /** Oxalic acid, H2C2O4. */
 export const oxalicAcid = /*#__PURE__*/ cataloguedReagent({

@@ -1,7 +1,7 @@
 import { iodic, sulfamic, sulfuric } from '../acids/inorganic.js';
 import { cataloguedReagent } from '../catalogued.js';
 import { bromide, chloride, nitrate, perchlorate, potassium, sodium } from '../ions.js';
-import { standardsPractice } from '../primary-standards.js';
+import { standardsPractice } from '../standards-practice.js';
 import { concentrationLimits } from './concentration-limits.js';
 
 // Strong acids, as their anions alone: the protons follow from the charge balance. They count as fully ionised in
