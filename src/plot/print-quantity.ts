@@ -13,7 +13,7 @@ export function printVolume(mL: number, upTo: number): string {
 export const printHundredths = (value: number): string => minus(value.toFixed(2));
 
 /** A pH as a probe is read. @internal */
-export const printPH = printHundredths;
+export const printPH = (pH: number): string => printHundredths(pH);
 
 /** Three significant digits. @internal */
 export const printPlainly = (value: number): string => minus(String(Number(value.toPrecision(3))));
