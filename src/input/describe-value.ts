@@ -13,8 +13,10 @@ export function describeValue(value: unknown): string {
   return length === undefined ? (kindOf(value) ?? objectName(value)) : `a list of ${length}`;
 }
 
-/** A key that tells each kind of value of this package, and what it is called. */
+/** A key that tells each kind of value of this package, and what it is called: of the keys that a value has, the first. */
 const kinds = {
+  waterToMakeUp: 'a recipe',
+  because: 'an impossible recipe or plan',
   steps: 'the protolyte',
   ions: 'the reagent',
   transition: 'the indicator',

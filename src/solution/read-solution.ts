@@ -27,13 +27,18 @@ export function readPouredSolution(value: unknown, path: string, faults: Faults)
 export function readSolutions(values: readonly GivenSolution[], faults: Faults): Solution[] {
   const given: Given[] = [];
   const solutions = values.map(({ value, path, isPoured = false }) => {
-    const unread = faults.object(value, path, 'a solution, as makeSolution makes it', keys);
-    const volume = readVolume(unread, path, isPoured, faults);
+    const unread = faults.object(
+      value,
+      path,
+      'a solution, as makeSolution makes it or a recipe holds it',
+      keys,
+    );
     const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
     if (items.some(isIngredient)) {
       faults.add('wrong-type', path, 'makeSolution of it, which works out the amounts', value, 'a recipe');
-      return { ...volume, contents: [] };
+      return { mL: 1, contents: [] };
     }
+    const volume = readVolume(unread, path, isPoured, faults);
     const contents = items.map((item, index) => {
       const here = `${path}.contents[${index}]`;
       const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);

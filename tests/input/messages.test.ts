@@ -13,6 +13,8 @@ import {
   pHOf,
   pHsOf,
   planAdditions,
+  prepareBuffer,
+  prepareSolution,
   rankIndicators,
   reagents,
   titrate,
@@ -170,7 +172,7 @@ test.each([
   [
     'a reagent as a solution',
     () => pHOf(untyped(tris)),
-    "pHOf: solution is the reagent 'Tris'; give a solution, as makeSolution makes it.",
+    "pHOf: solution is the reagent 'Tris'; give a solution, as makeSolution makes it or a recipe holds it.",
   ],
   [
     'which of two solutions is meant',
@@ -229,6 +231,31 @@ test.each([
     () =>
       titrate({ analyte: untyped({ mL: 20, contents: [{ reagent: tris, molar: 0.1 }] }), titrant: water }),
     'titrate: analyte is a recipe; give makeSolution of it, which works out the amounts.',
+  ],
+  [
+    'a recipe as a titrant, whose volume need not be stated',
+    () => titrate({ analyte: water, titrant: untyped({ contents: [{ reagent: tris, molar: 0.1 }] }) }),
+    'titrate: titrant is a recipe; give makeSolution of it, which works out the amounts.',
+  ],
+  [
+    'a recipe for the bench as a solution',
+    () => pHOf(untyped(prepareSolution({ from: tris, molar: 0.1, mL: 100 }))),
+    'pHOf: solution is a recipe; give a solution, as makeSolution makes it or a recipe holds it.',
+  ],
+  [
+    'a recipe that is impossible as a solution',
+    () =>
+      pHOf(
+        untyped(
+          prepareBuffer({ pH: 10, molar: 0.1, mL: 50, from: [reagents.aceticAcid, reagents.sodiumAcetate] }),
+        ),
+      ),
+    'pHOf: solution is an impossible recipe or plan; give a solution, as makeSolution makes it or a recipe holds it.',
+  ],
+  [
+    'litres as a key',
+    () => makeSolution(untyped({ L: 0.05, contents: [] })),
+    'makeSolution: L is not a key; give mL, if that is meant, or one of mL, contents.',
   ],
   [
     'a catalogue as an entry of it',
