@@ -1,5 +1,5 @@
 import type { Faults } from '../input/faults.js';
-import { fieldsOf, type Unread } from '../input/safe-read.js';
+import { fieldsOf, itemsOf, lengthOf, type Unread } from '../input/safe-read.js';
 import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicting-constants.js';
@@ -33,12 +33,12 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
       'a solution, as makeSolution makes it or a recipe holds it',
       keys,
     );
-    const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
-    if (items.some(isIngredient)) {
+    if (isRecipe(unread)) {
       faults.add('wrong-type', path, 'makeSolution of it, which works out the amounts', value, 'a recipe');
       return { mL: 1, contents: [] };
     }
     const volume = readVolume(unread, path, isPoured, faults);
+    const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
     const contents = items.map((item, index) => {
       const here = `${path}.contents[${index}]`;
       const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
@@ -56,7 +56,12 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
   return solutions;
 }
 
-/** Whether a content is measured as in a recipe for `makeSolution`. */
+/** Whether a value holds ingredients as in a recipe for `makeSolution`. */
+function isRecipe({ contents }: Unread): boolean {
+  return itemsOf(contents as readonly unknown[], lengthOf(contents) ?? 0)?.some(isIngredient) ?? false;
+}
+
+/** Whether a content is measured as in such a recipe. */
 function isIngredient(content: unknown): boolean {
   const { grams, molar } = fieldsOf(content) ?? {};
   return grams !== undefined || molar !== undefined;
