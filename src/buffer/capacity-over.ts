@@ -101,7 +101,9 @@ export function capacityOver(solution: Solution, range: CapacityRange): Capacity
     notes: [
       ...(missing === 0
         ? []
-        : [`${missing} values of pH are left out: no strong acid or base reaches them.`]),
+        : [
+            `Left out, since no strong acid or base reaches them: ${missing} of ${wanted.length} values of pH.`,
+          ]),
       ...notesOnCapacity(...points.map(({ capacity }) => capacity)),
     ],
   });
@@ -121,10 +123,7 @@ function peaksOf(points: readonly Point[], capacityAt: (pH: PH) => number, share
     if (peak.status !== 'found') return [];
     const pH = peak.x;
     const capacity = capacityAt(pH);
-    const above = (at: PH) => {
-      const excess = capacityAt(at) / capacity - share;
-      return Math.abs(excess) <= 4 * Number.EPSILON ? 0 : excess;
-    };
+    const above = (at: PH) => capacityAt(at) / capacity - share;
     const falls = (beside: readonly Point[]): PH | null => {
       const out = beside.findIndex((other) => other.capacity < share * capacity);
       if (out < 0) return null;

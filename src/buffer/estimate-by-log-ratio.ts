@@ -122,15 +122,14 @@ export function estimateByLogRatio(solution: Solution, conditions?: Conditions):
 /** The step that is part way when what was poured has reacted in whole steps, the greatest constant first. */
 function pairOf(solution: Solution) {
   const { protolytes, charge } = totalsOf(solution);
-  const present = protolytes.filter(({ mmol }) => mmol > 0);
-  const order = stepsInOrder(present.map(({ protolyte }) => protolyte.steps.map(({ pKa }) => 10 ** -pKa)));
-  const scale = present.reduce((all, { mmol }) => all + mmol, 0);
-  let left = present.reduce(
+  const order = stepsInOrder(protolytes.map(({ protolyte }) => protolyte.steps.map(({ pKa }) => 10 ** -pKa)));
+  const scale = protolytes.reduce((all, { mmol }) => all + mmol, 0);
+  let left = protolytes.reduce(
     (all, { protolyte, mmol }) => all + mmol * (protolyte.species[0]?.charge ?? 0),
     charge,
   );
   for (const { family, step } of order) {
-    const { protolyte, mmol } = present[family] as (typeof present)[number];
+    const { protolyte, mmol } = protolytes[family] as (typeof protolytes)[number];
     if (!(left > rounding * scale)) return undefined; // this step is not begun
     if (left < mmol * (1 - rounding)) {
       const [acid, base] = [mmol - left, left].map((amount, k) => ({

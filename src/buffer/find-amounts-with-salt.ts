@@ -1,6 +1,6 @@
 import { equilibrate } from '../equilibrium/equilibrate.js';
 import { fourDigits } from '../print-number.js';
-import { type RootFound, rootBetween } from '../solver/root-between.js';
+import { rootBetween } from '../solver/root-between.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { rounding } from './dose.js';
 import { type Amounts, findAmounts } from './find-amounts.js';
@@ -39,8 +39,9 @@ export function findAmountsWithSalt(
     return Math.abs(off) <= rounding ? 0 : off;
   };
   const { reagent } = salt.unit[0] as (typeof salt.unit)[number];
-  const root = rootBetween(excess, 0, (ionicStrength * wanted.mL) / ionicStrengthOf(reagent));
-  const nearest = withSalt(amountAt(root)); // where there is no root, the nearest amount shows what is reached
+  const enough = (ionicStrength * wanted.mL) / ionicStrengthOf(reagent); // by itself, without the buffer
+  const root = rootBetween(excess, 0, enough);
+  const nearest = withSalt(root.status === 'found' ? root.x : enough); // at a jump, it shows what is reached
   if (nearest.status === 'impossible') return nearest;
   const { ionicStrength: reached } = equilibrate(nearest.solution, wanted.conditions);
   if (Math.abs(reached / ionicStrength - 1) <= reachedWithin) return nearest;
@@ -51,11 +52,6 @@ export function findAmountsWithSalt(
     reachable: null,
     mostIonicStrength: reached,
   };
-}
-
-function amountAt(root: RootFound): number {
-  if (root.status === 'found') return root.x;
-  return root.status === 'no-sign-change' ? root.nearest : root.at;
 }
 
 /** Of the ionic strength: the search ends at neighbouring doubles or within `rounding`, and a jump ends far outside. */

@@ -18,7 +18,7 @@ export interface Amounts {
 /**
  * The amounts of two ingredients that give a pH at a total concentration, beside others that are fixed.
  *
- *   n(t) = (1 − t)·n(0) + t·n(1),   0 ≤ t ≤ 1                                                           (1)
+ *   n₁(t) = (1 − t)·n₁(0) + t·n₁(1),   n₂(t) = t·n₂(1),   0 ≤ t ≤ 1                                      (1)
  *
  * runs along the line on which the total concentration holds: from the first ingredient alone to the second alone, or,
  * where only the first brings the protolyte, to ever more of the second beside it. At one pH the charge of every
@@ -29,10 +29,10 @@ export interface Amounts {
  */
 export function findAmounts(wanted: AmountsWanted, fixed: readonly Dose[]): Amounts | ImpossibleBuffer {
   const { pH, mL, ingredients, conditions } = wanted;
-  const [start, end] = lineOf(wanted);
+  const { start, end } = lineOf(wanted);
   const dosesAt = (t: number): Dose[] => [
-    { ingredient: ingredients[0], units: (1 - t) * start[0] + t * end[0] },
-    { ingredient: ingredients[1], units: (1 - t) * start[1] + t * end[1] },
+    { ingredient: ingredients[0], units: (1 - t) * start + t * end[0] },
+    { ingredient: ingredients[1], units: t * end[1] },
     ...fixed,
   ];
   const part = partThatFits(mL, poured(dosesAt(0)), poured(dosesAt(1)));
@@ -43,33 +43,23 @@ export function findAmounts(wanted: AmountsWanted, fixed: readonly Dose[]): Amou
   const off = offTarget(pH, (more) => pHAt(Math.min(from + more, to)));
   const bracket = firstCrossing(off, to - from);
   const crossing = bracket && rootBetween(off, ...bracket);
-  if (crossing?.status !== 'found')
-    return outOfReach(wanted, [pHAt(from), pHAt(to)], from > 0 ? pHAt(0) : null, to < 1 ? pHAt(1) : null);
+  if (crossing?.status !== 'found') return outOfReach(wanted, [pHAt(from), pHAt(to)], [pHAt(0), pHAt(1)]);
 
   const doses = dosesAt(Math.min(from + crossing.x, to));
   return { status: 'found', doses, solution: compose(mL, doses) };
 }
 
-/** Units of the first and of the second ingredient. */
-type Pair = readonly [number, number];
+/** Both ends of (1): units of the first ingredient at the start, and of both at the end. */
+interface Line {
+  readonly start: number;
+  readonly end: readonly [number, number];
+}
 
-/** Both ends of (1). */
-function lineOf({ mL, total, ingredients, brings }: AmountsWanted): readonly [Pair, Pair] {
-  if (total === null)
-    return [
-      [mL, 0],
-      [0, mL],
-    ];
-  const first = total / brings[0];
-  if (brings[1] > 0)
-    return [
-      [first, 0],
-      [0, total / brings[1]],
-    ];
-  return [
-    [first, 0],
-    [first, ingredients[1].stock ? mL : mostMolar * mL],
-  ];
+function lineOf({ mL, total, ingredients, brings }: AmountsWanted): Line {
+  if (total === null) return { start: mL, end: [0, mL] };
+  const start = total / brings[0];
+  if (brings[1] > 0) return { start, end: [0, total / brings[1]] };
+  return { start, end: [start, ingredients[1].stock ? mL : mostMolar * mL] };
 }
 
 const [, mostMolar] = bufferLimits.molar;

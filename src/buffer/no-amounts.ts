@@ -9,24 +9,22 @@ import type { ImpossibleBuffer } from './recipe.js';
 /**
  * Why no amounts give the pH, from the pH at both ends of the part of the line that fits into the volume.
  *
- * @param overStart - the pH at the start of the whole line, where that does not fit; if it lies beyond the target, the
- * stocks are what is in the way
- * @param overEnd - the same at its end
+ * @param overall - the pH at both ends of the whole line; where one lies beyond the target, the stocks are what is in
+ * the way
  * @internal
  */
 export function outOfReach(
   wanted: AmountsWanted,
   [atStart, atEnd]: readonly [PH, PH],
-  overStart: PH | null,
-  overEnd: PH | null,
+  overall: readonly [PH, PH],
 ): ImpossibleBuffer {
-  const { pH, ingredients, brings, total } = wanted;
+  const { pH, ingredients, brings } = wanted;
   const reachable = { from: Math.min(atStart, atEnd), to: Math.max(atStart, atEnd) };
   const beyondStart = Math.abs(atStart - pH) <= Math.abs(atEnd - pH);
-  const [end, over] = beyondStart ? [atStart, overStart] : [atEnd, overEnd];
-  if (over !== null && (over - pH) * (end - pH) <= 0) return tooDilute(wanted, reachable);
+  const [end, over] = beyondStart ? [atStart, overall[0]] : [atEnd, overall[1]];
+  if ((over - pH) * (end - pH) <= 0) return tooDilute(wanted, reachable);
   const [first, second] = ingredients;
-  const adjusts = total !== null && brings[1] === 0;
+  const adjusts = brings[1] === 0;
   const why = () => {
     if (adjusts && second.unit.every(({ reagent }) => isNeutralSalt(reagent)))
       return `${second.name} is neither acid nor base`;

@@ -77,7 +77,7 @@ export function prepareBuffer(request: BufferRequest): BufferRecipe | Impossible
   const { pH } = equilibrium;
   const madeUp = wanted.total !== null;
   const water = mL - poured(doses);
-  const waterToMakeUp = madeUp && water > rounding * mL ? water : 0;
+  const waterToMakeUp = water > rounding * mL ? water : 0;
   const work = workOf({
     parts: doses.map(partOf),
     mL,

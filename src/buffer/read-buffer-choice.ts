@@ -37,15 +37,8 @@ export function readBufferChoice(value: unknown, faults: Faults): ReadBufferChoi
   const unread = faults.object(value, 'choice', 'a choice { pH, among }', keys);
   const [from, to] = bufferLimits.pH;
   const pH = faults.number(unread.pH, 'pH', 'a pH', { from, to });
-  const list = faults.list(
-    unread.among,
-    'among',
-    'a list of protolytes, such as Object.values(acids)',
-    1,
-    1000,
-  );
-  const offered = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
   const { molar = bufferDefaults.molar, rankBy = 'capacity', include = [] } = unread;
+  const candidates = readCandidates(unread.among, include, faults);
   const [least, most] = bufferLimits.molar;
   const limits = { from: least, to: most };
   const concentration = faults.number(molar, 'molar', 'a concentration in mol/L', limits);
@@ -57,16 +50,19 @@ export function readBufferChoice(value: unknown, faults: Faults): ReadBufferChoi
     molar: concentration,
     rankBy: rankBy as ReadBufferChoice['rankBy'],
     inUse,
-    ...parted(offered, include, faults),
+    ...candidates,
   };
 }
 
-/** Parts the protolytes into those to rank and those that are too hazardous and not named in `include`. */
-function parted(offered: readonly Protolyte[], include: unknown, faults: Faults) {
+/** Reads the protolytes, and parts them: those to rank, and those that are too hazardous and not named in `include`. */
+function readCandidates(among: unknown, include: unknown, faults: Faults) {
+  const before = faults.count;
+  const list = faults.list(among, 'among', 'a list of protolytes, such as Object.values(acids)', 1, 1000);
+  const offered = Array.from(list, (one, k) => readProtolyte(one, `among[${k}]`, faults));
   const ids = faults
     .list(include, 'include', 'a list of ids of protolytes in among', 0, 1000)
     .map((id, k) => faults.text(id, `include[${k}]`, 'the id of a protolyte'));
-  if (!faults.any)
+  if (faults.count === before)
     for (const [k, id] of ids.entries())
       if (!offered.some((protolyte) => protolyte.id === id))
         faults.add('unknown-substance', `include[${k}]`, 'the id of a protolyte in among', id);

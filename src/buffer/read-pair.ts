@@ -21,24 +21,24 @@ type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
  * @internal
  */
 export function readPair(unread: Unread, molar: number | null, salt: Reagent, faults: Faults): Pair {
+  const before = faults.count;
   const list = faults.list(unread.from, 'from', 'two ingredients', 2, 2);
   const first = readIngredient(list[0], 'from[0]', faults);
   const second = readIngredient(list[1], 'from[1]', faults);
   const named = unread.protolyte === undefined ? null : readProtolyte(unread.protolyte, 'protolyte', faults);
   const asGiven: Pair = { ingredients: [first, second], brings: [1, 1] };
-  if (faults.any) return asGiven;
+  if (faults.count > before) return asGiven;
 
-  const contents: Content[] = [...first.unit, ...second.unit, { reagent: salt, mmol: 0 }];
-  readConflicts(
-    contents.map(({ reagent }) => ({ reagent, path: 'from' })),
-    faults,
+  const given = [first, second].flatMap(({ unit }, k) =>
+    unit.map(({ reagent }) => ({ reagent, path: `from[${k}]` })),
   );
+  readConflicts([...given, { reagent: salt, path: 'salt' }], faults);
   for (const [k, { unit, stock, name, purity }] of [first, second].entries()) {
     if (stock) continue;
-    const isBottled = unit.some(({ reagent }) => asBought(reagent, purity) !== undefined);
-    if (!isBottled && unit.every(({ reagent }) => isStrongAcid(reagent)))
+    const { reagent } = unit[0] as Content;
+    if (asBought(reagent, purity) === undefined && isStrongAcid(reagent))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since a strong acid is not weighed', name);
-    if (purity === 1 && unit.some(({ reagent }) => isGas(reagent)))
+    if (purity === 1 && isGas(reagent))
       faults.add('conflict', `from[${k}]`, 'a stock solution, since the pure substance is a gas', name);
   }
   if (molar !== null) return withProtolyte(asGiven, named?.id, molar, faults);

@@ -98,8 +98,9 @@ function readNumbers(
 }
 
 function readSalt(value: unknown, faults: Faults): Reagent {
+  const before = faults.count;
   const salt = readReagent(value, 'salt', faults);
-  if (faults.any) return sodiumChloride;
+  if (faults.count > before) return sodiumChloride;
   if (isNeutralSalt(salt) && ionicStrengthOf(salt) > 0) return salt;
   faults.add('conflict', 'salt', 'a salt of strong ions alone, whose charges cancel', salt.name);
   return sodiumChloride;

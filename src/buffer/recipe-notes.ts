@@ -36,9 +36,7 @@ function weakness({ bufferCapacity, solution }: Equilibrium, total: number | nul
 
 /** Above the pressure of the atmosphere, atm, carbon dioxide escapes in bubbles. */
 function fizz({ species }: Equilibrium, { celsius = conditionDefaults.celsius }: Conditions): string[] {
-  const gas = species.find(
-    ({ protolyteId, formula }) => protolyteId === carbonic.id && formula === carbonic.species[0]?.formula,
-  );
+  const gas = species.find(({ protolyteId }) => protolyteId === carbonic.id); // its first form is CO2
   const atm = (gas?.activity ?? 0) * 10 ** henryAt(celsius);
   if (!(atm > 1)) return [];
   return [

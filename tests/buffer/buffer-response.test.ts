@@ -10,6 +10,7 @@ import {
   type Solution,
 } from 'protolysis';
 import { expect, test } from 'vitest';
+import { faultsOf } from '../faults-of.js';
 
 const buffer = makeSolution({
   mL: 50,
@@ -78,4 +79,13 @@ test('wants drops or volumes, and the drop size only beside drops', () => {
   expect(() => bufferResponse(buffer, { add: acid })).toThrow('one of drops and volumes');
   expect(() => bufferResponse(buffer, { add: acid, drops: 1, volumes: [1] })).toThrow('drops and volumes');
   expect(() => bufferResponse(buffer, { add: acid, volumes: [1], dropSize: 0.1 })).toThrow('dropSize');
+});
+
+test('a refusal says what was given: none of the two, or both', () => {
+  expect(faultsOf(() => bufferResponse(buffer, { add: acid }))).toMatchObject([
+    { path: 'addition', received: 'missing' },
+  ]);
+  expect(faultsOf(() => bufferResponse(buffer, { add: acid, drops: 1, volumes: [1] }))).toMatchObject([
+    { path: 'addition', received: expect.stringContaining('drops and volumes') },
+  ]);
 });

@@ -11,6 +11,7 @@ import {
   strongAdditionTo,
 } from 'protolysis';
 import { expect, test } from 'vitest';
+import { listed } from '../faults-of.js';
 
 const candidates = (choice: BufferChoice) => chooseBuffer(choice).ranking;
 const ids = (candidates: readonly { readonly protolyte: Protolyte }[]) =>
@@ -168,4 +169,31 @@ test('of the whole catalogue these are left out, at any pH', () => {
     ]);
     expect(ranking.some(({ protolyte }) => protolyte.notForBuffers !== undefined)).toBe(false);
   }
+});
+
+/** Exact in doubles, so that pH 5 is one unit from both. */
+const inTheMiddle = {
+  id: 'invented',
+  name: 'invented acid',
+  species: [0, -1, -2].map((charge) => ({ formula: `H${2 + charge}X`, charge })),
+  steps: [4, 6].map((pKa) => ({ pKa, source: { kind: 'fromMemory', note: 'invented' } })),
+} as const as unknown as Protolyte;
+
+test('half-way between two steps the first counts, and one unit away is still useful', () => {
+  const [one] = candidates({ pH: 5, among: [inTheMiddle] });
+  expect(one).toMatchObject({ step: 1, pKa: 4, distance: 1, useful: true });
+  expect(candidates({ pH: 7.01, among: [inTheMiddle] })[0]?.useful).toBe(false);
+});
+
+test('what has no caution has no key for one', () =>
+  expect(Object.keys(candidates({ pH: 5, among: [inTheMiddle] })[0] ?? {})).not.toContain('hazard'));
+
+test('names every fault at once, and no id to include while the protolytes cannot be read', () => {
+  const spoiled = { ...acids.acetic, steps: 'none' } as unknown as Protolyte;
+  const faults = listed(() => candidates({ pH: 5, among: [spoiled], include: ['tris'] }));
+  expect(faults.filter((fault) => fault.includes('include'))).toEqual([]);
+  expect(listed(() => candidates({ pH: 99, among: [acids.acetic], include: ['tris'] }))).toEqual([
+    'out-of-range pH',
+    'unknown-substance include[0]',
+  ]);
 });

@@ -1,5 +1,17 @@
 import fc from 'fast-check';
-import { acids, estimateByLogRatio, makeSolution, pHOf, type Reagent, reagents } from 'protolysis';
+import {
+  acids,
+  davies,
+  debyeHuckelAt,
+  equilibrate,
+  estimateByLogRatio,
+  makeSolution,
+  type Protolyte,
+  pHOf,
+  pKaAt,
+  type Reagent,
+  reagents,
+} from 'protolysis';
 import { expect, test } from 'vitest';
 
 const solution = (...contents: [Reagent, number][]) =>
@@ -90,4 +102,70 @@ test('the parts of the error add up to it', () => {
       expect(parts.ratio + parts.activity + parts.temperature).toBeCloseTo(error, 12);
     }),
   );
+});
+
+test('in the ideal case the ratio is all of the error, activity and temperature no part of it', () => {
+  const { error, parts } = estimated([aceticAcid, 1e-3], [sodiumAcetate, 4e-3]);
+  expect(parts).toEqual({
+    ratio: expect.closeTo(error, 12),
+    activity: expect.closeTo(0, 12),
+    temperature: expect.closeTo(0, 12),
+  });
+});
+
+test('activity adds A·(√I/(1 + √I) − 0.3·I) for an acid without charge, temperature pKa(25 °C) − pKa(t)', () => {
+  const buffer = solution([aceticAcid, 0.05], [sodiumAcetate, 0.2]);
+  const warm = estimateByLogRatio(buffer, { activity: davies, celsius: 37 });
+  if (warm.status === 'no-pair') return expect.unreachable(warm.reason);
+  const { A } = debyeHuckelAt(37);
+  const { ionicStrength: I, species } = equilibrate(buffer, { activity: davies, celsius: 37 });
+  // Davies (1962): A = 0.509 at 25 °C, in proportion to the A of Debye and Hückel elsewhere
+  const gamma = ((0.509 * A) / debyeHuckelAt(25).A) * (Math.sqrt(I) / (1 + Math.sqrt(I)) - 0.3 * I);
+  expect(warm.parts.activity).toBeCloseTo(gamma, 10);
+  const [pKa] = pKaAt(acids.acetic, 37) as [number];
+  expect(warm.parts.temperature).toBeCloseTo(4.756 - pKa, 10);
+  const there = (formula: string) => species.find((one) => one.formula === formula)?.molar as number;
+  expect(warm.parts.ratio).toBeCloseTo(Math.log10(4 / (there('CH3COO-') / there('CH3COOH'))), 10);
+});
+
+test('the stronger acid is half used up before the weaker one begins', () => {
+  const { protolyteId, base } = estimated(
+    [reagents.trisHydrochloride, 0.05],
+    [aceticAcid, 0.05],
+    [sodiumHydroxide, 0.02],
+  );
+  expect([protolyteId, base.molar]).toEqual(['acetic', expect.closeTo(0.02, 12)]);
+});
+
+test('a protolyte of which there is nothing changes nothing, and neither does the volume', () => {
+  const of = (mL: number, ...more: [Reagent, number][]) =>
+    estimateByLogRatio({
+      mL,
+      contents: [...more, [aceticAcid, 1e-4] as const, [sodiumAcetate, 2e-4] as const].map(
+        ([reagent, molar]) => ({ reagent, mmol: molar * mL }),
+      ),
+    });
+  const plain = of(1);
+  expect(plain).toMatchObject({ status: 'estimated', pH: expect.closeTo(4.756 + Math.log10(2), 10) });
+  expect(of(1, [reagents.phosphoricAcid, 0], [reagents.tris, 0])).toMatchObject(plain);
+  for (const mL of [1e-4, 1e5])
+    expect(of(mL)).toMatchObject({ pH: expect.closeTo(4.756 + Math.log10(2), 10) });
+});
+
+test('of isomers under one formula each has its own ratio', () => {
+  // maleic acid, the stronger, is all monoanion; fumaric acid is half there
+  const isomer = (protolyte: Protolyte): Reagent => ({
+    id: `${protolyte.id} acid`,
+    name: `${protolyte.name}`,
+    protolytes: [{ protolyte, count: 1 }],
+    ions: [],
+  });
+  const { protolyteId, error, parts } = estimated(
+    [isomer(acids.maleic), 0.05],
+    [isomer(acids.fumaric), 0.05],
+    [sodiumHydroxide, 0.075],
+  );
+  expect(protolyteId).toBe('fumaric');
+  expect(parts.ratio).toBeCloseTo(error, 10); // ideal, at 25 °C
+  expect(parts.temperature).toBeCloseTo(0, 10);
 });

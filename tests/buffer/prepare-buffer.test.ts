@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import {
   acids,
   air,
+  aliquot,
   type BufferIngredient,
   type BufferRecipe,
   type BufferRequest,
@@ -557,6 +558,9 @@ describe('the check by a probe', () => {
     expect(check({ activity: davies, celsius: 37 })).toBe(
       'Check with a calibrated probe at 37 °C: pH 7.20 is expected.',
     );
+    expect(check({ activity: debyeHuckelLimiting })).toBe(
+      'Check with a calibrated probe at 25 °C: pH 7.20 is expected.',
+    );
   });
 
   test('expects that a fresh buffer is not yet in equilibrium with the air', () => {
@@ -571,7 +575,7 @@ describe('the check by a probe', () => {
     const fresh = pHOf(solution, { activity: davies });
     expect(fresh).toBeGreaterThan(9.8);
     expect(steps.at(-1)).toContain(
-      `freshly made, with no carbon dioxide gone or taken up, about ${fresh.toFixed(2)}`,
+      `pH 9.50 is calculated; freshly made, with no carbon dioxide gone or taken up, about ${fresh.toFixed(2)} is expected.`,
     );
   });
 });
@@ -595,5 +599,65 @@ describe('notes on carbon dioxide', () => {
   test('that open to the air its concentration does not stay', () => {
     expect(carbonate(7.35, { carbonDioxide: air })).toContain('the air decides');
     expect(carbonate(7.35)).not.toContain('the air decides');
+  });
+});
+
+test('what does not go in at all is no part, and has no error', () => {
+  const pH = pHOf(stock(aceticAcid, 0.1));
+  const { parts, errors } = recipeFor({ pH, molar: 0.1, mL: 1000, from: [aceticAcid, sodiumAcetate] });
+  expect(parts.map(({ name }) => name)).toEqual(['acetic acid (99.8 % by mass)']);
+  expect(errors.map(({ of }) => of)).toEqual(['acetic acid (99.8 % by mass)', 'final volume']);
+});
+
+test('a reagent without a molar mass is measured in mmol, and has no grams', () => {
+  const unknown: Reagent = { ...tris, id: 'tris of unknown formula' };
+  const { formula, molarMass, ...bare } = unknown as Reagent & { formula: string; molarMass: number };
+  const { parts } = recipeFor({ pH: 8, molar: 0.1, mL: 100, from: [bare, stock(hydrochloricAcid, 1)] });
+  expect(parts.find(({ kind }) => kind === 'weighed')).toMatchObject({
+    mmol: expect.closeTo(10, 10),
+    grams: null,
+  });
+});
+
+test('where the stocks fill the volume but for rounding, no water is left to make up', () => {
+  for (let mL = 1; mL <= 3e6; mL *= 3) {
+    const alone = {
+      pH: pHOf(stock(tris, 0.3)),
+      molar: 0.3,
+      mL,
+      from: [stock(tris, 0.3), sodiumHydroxide],
+    } as const;
+    const between = { pH: 8, mL, from: [stock(tris, 0.3), stock(hydrochloricAcid, 0.7)] } as const;
+    for (const request of [alone, between]) expect(recipeFor(request).waterToMakeUp).toBe(0);
+  }
+});
+
+describe('an error of ten percent', () => {
+  test('in the final volume is that much more water', () => {
+    const from = [aceticAcid, sodiumAcetate] as const;
+    const { errors, pH, solution } = recipeFor({ pH: 3.5, molar: 0.01, mL: 100, from, errorPercent: 10 });
+    const shift = pHOf({ ...solution, mL: 110 }) - pH;
+    expect(errors.at(-1)).toEqual({ of: 'final volume', percent: 10, pHShift: expect.closeTo(shift, 12) });
+    expect(Math.abs(shift)).toBeGreaterThan(0.005);
+  });
+
+  test('in one of two stocks that are poured together adds to the volume', () => {
+    const [acid, base] = [stock(aceticAcid, 0.01), stock(sodiumAcetate, 0.02)];
+    const { errors, parts, pH } = recipeFor({ pH: 4, mL: 100, from: [acid, base], errorPercent: 10 });
+    const mLOf = (name: string) =>
+      parts
+        .map((part) => (part.kind === 'poured' && part.name.includes(name) ? part.mL : 0))
+        .reduce((a, b) => a + b);
+    const shiftOf = (moreAcid: number, moreBase: number) =>
+      pHOf(
+        mix(
+          aliquot(acid, { mL: mLOf('acetic acid') * moreAcid }),
+          aliquot(base, { mL: mLOf('sodium acetate') * moreBase }),
+        ),
+      ) - pH;
+    expect(errors).toEqual([
+      { of: '0.01 mol/L acetic acid', percent: 10, pHShift: expect.closeTo(shiftOf(1.1, 1), 12) },
+      { of: '0.02 mol/L sodium acetate', percent: 10, pHShift: expect.closeTo(shiftOf(1, 1.1), 12) },
+    ]);
   });
 });

@@ -40,3 +40,25 @@ test('what never moves the pH so far, or has no such point, is null', () => {
   const strong = makeSolution({ mL: 50, contents: [{ reagent: reagents.hydrochloricAcid, molar: 1 }] });
   expect(reserveOf(strong).acid).toEqual({ untilChange: null, untilExhausted: null });
 });
+
+test('base moves the pH up as acid moves it down, in drops of the size given', () => {
+  const { pH, acid: down, base: up } = reserveOf(phosphate, { change: 0.4, dropSize: 0.04 });
+  expect(up.untilChange?.pH).toBe(pH + 0.4);
+  expect(down.untilChange?.pH).toBe(pH - 0.4);
+  for (const { untilChange } of [up, down])
+    expect((untilChange?.drops as number) * 0.04).toBeCloseTo(untilChange?.mL as number, 12);
+  const base = makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 1 }] });
+  const mixture = mix(phosphate, aliquot(base, { mL: up.untilChange?.mL as number }));
+  expect(pHOf(mixture) - pH).toBeCloseTo(0.4, 10);
+});
+
+test('a solution that is within 1e-12 of a stoichiometric point stands there', () => {
+  const carbonate = {
+    mL: 50,
+    contents: [
+      { reagent: reagents.sodiumHydrogenCarbonate, mmol: 5 },
+      { reagent: reagents.sodiumHydroxide, mmol: 1e-11 },
+    ],
+  };
+  expect(reserveOf(carbonate).acid.untilExhausted?.mL).toBeCloseTo(5, 10);
+});

@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import {
+  acids,
+  air,
+  type Conditions,
   davies,
   equilibrate,
   makeSolution,
@@ -9,6 +12,7 @@ import {
   strongAdditionTo,
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
+import { listed } from '../faults-of.js';
 import { casesOf, type SystemInput, solutionOf, tolerance } from '../reference/vectors.js';
 
 interface Addition {
@@ -96,4 +100,50 @@ test('the volume stays, and the ion added counts in the ionic strength', () => {
   expect(addition.solution.mL).toBe(40);
   const chloride = equilibrate(addition.solution).species.find(({ formula }) => formula === 'Cl-');
   expect(chloride?.molar).toBeCloseTo(addition.molar, 15);
+});
+
+test('nothing is added for a pH that is there but for its last bit', () => {
+  for (const molar of [1e-4, 0.01, 0.1, 0.5]) {
+    const solution = sample(molar);
+    for (const rounding of [Number.EPSILON, -Number.EPSILON])
+      expect(strongAdditionTo(solution, pHOf(solution) * (1 + rounding))).toMatchObject({ mmol: 0 });
+  }
+});
+
+test('what a solution holds of the strong acid already counts towards what it may hold', () => {
+  const strong = makeSolution({
+    mL: 10,
+    contents: [
+      { reagent: reagents.sodiumAcetate, molar: 0.5 },
+      { reagent: reagents.hydrochloricAcid, molar: 40 },
+    ],
+  });
+  const addition = strongAdditionTo(strong, -2);
+  // 60 mol/L of acid, less the 0.5 that acetate takes up
+  expect(addition.status === 'out-of-reach' && addition.nearest).toBeCloseTo(-Math.log10(59.5), 3);
+});
+
+test.each([
+  [{ ...air, escape: 0.5 }, davies],
+  [{ ...air, escape: 1 }, davies],
+  [{ ...air, escape: 0.5 }, undefined],
+  [air, davies],
+])('the pH is met where carbon dioxide escapes or is exchanged, %#', (carbonDioxide, activity) => {
+  const conditions = { carbonDioxide, ...(activity && { activity }) };
+  const soda = makeSolution({ mL: 20, contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.05 }] });
+  for (const pH of [5, 7.5]) {
+    const addition = strongAdditionTo(soda, pH, conditions);
+    if (addition.status !== 'found') return expect.unreachable(addition.reason);
+    expect(pHOf(addition.solution, conditions)).toBeCloseTo(pH, 10);
+  }
+});
+
+test('refuses a gas under the id of a protolyte that has other constants', () => {
+  const [first, second] = acids.carbonic.steps;
+  const protolyte = { ...acids.carbonic, steps: [{ ...first, pKa: 6.4 }, second] };
+  const soda = makeSolution({ contents: [{ reagent: reagents.sodiumCarbonate, molar: 0.1 }] });
+  const conditions = { carbonDioxide: { ...air, protolyte } } as Conditions;
+  expect(listed(() => strongAdditionTo(soda, 7, conditions))).toEqual([
+    'conflict conditions.carbonDioxide.protolyte',
+  ]);
 });
