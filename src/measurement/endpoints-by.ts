@@ -4,7 +4,7 @@ import type { Endpoint, Endpoints } from './endpoints.js';
 import { type GranEndpoint, granCarbonate, granEndpoint, windowOf } from './gran.js';
 import type { Readings } from './readings.js';
 import { type SlopeEndpoint, steepestSlope, zeroSecondDerivative } from './slope-endpoints.js';
-import { peaksOf } from './slope-peaks.js';
+import { peaksOf, slopesOf } from './slope-peaks.js';
 import { smoothingOf } from './smoothed.js';
 
 /** The end points by one method, from readings and options that have been read. @internal */
@@ -48,7 +48,8 @@ const noteOnBend = ({ bent }: GranEndpoint): readonly string[] =>
 /** Rough volumes of the steepest intervals. */
 function guessesOf(readings: Readings, how: EndpointSearch, count: number): readonly number[] {
   const { mL } = readings;
-  const peaks = peaksOf(readings, smoothingOf(mL, how.smoothing), count, how.uncertainty);
+  const smoothing = smoothingOf(mL, how.smoothing);
+  const peaks = peaksOf(slopesOf(readings, smoothing), smoothing, count, how.uncertainty);
   return peaks.map((k) => (numberAt(mL, k) + numberAt(mL, k + 1)) / 2);
 }
 

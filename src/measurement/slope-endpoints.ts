@@ -25,8 +25,9 @@ export function steepestSlope(
   u: ReadingUncertainty,
 ) {
   const smoothing = smoothingOf(readings.mL, points);
-  const { x } = slopesOf(readings, smoothing);
-  return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
+  const intervals = slopesOf(readings, smoothing);
+  const { x } = intervals;
+  return peaksOf(intervals, smoothing, count, u).map((interval): SlopeEndpoint => {
     const [from, to] = [numberAt(x, interval), numberAt(x, interval + 1)];
     return {
       interval,
@@ -54,8 +55,9 @@ export function zeroSecondDerivative(
   u: ReadingUncertainty,
 ) {
   const smoothing = smoothingOf(readings.mL, points);
-  const { x, slopes } = slopesOf(readings, smoothing);
-  return peaksOf(readings, smoothing, count, u).map((interval): SlopeEndpoint => {
+  const intervals = slopesOf(readings, smoothing);
+  const { x, slopes } = intervals;
+  return peaksOf(intervals, smoothing, count, u).map((interval): SlopeEndpoint => {
     const [x0, x1, x2, x3] = [-1, 0, 1, 2].map((k) => numberAt(x, interval + k)) as [
       number,
       number,

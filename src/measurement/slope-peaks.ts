@@ -23,12 +23,11 @@ export function slopesOf({ mL, pH }: Readings, smoothing: readonly Smoothing[]):
 
 /** Standard uncertainty of each slope, from those of the readings; of volumes by the slope there. */
 function slopeNoise(
-  slopes: Slopes,
+  { x, slopes }: Slopes,
   smoothing: readonly Smoothing[],
   u: ReadingUncertainty,
 ): readonly number[] {
-  const { x, slopes: column } = slopes;
-  return column.map((slope, k) => {
+  return slopes.map((slope, k) => {
     const shares = new Map<number, number>();
     share(shares, smoothing[k + 1] as Smoothing, 1);
     share(shares, smoothing[k] as Smoothing, -1);
@@ -53,14 +52,13 @@ const clearly = 4;
  * @internal
  */
 export function peaksOf(
-  readings: Readings,
+  intervals: Slopes,
   smoothing: readonly Smoothing[],
   count: number,
   u: ReadingUncertainty,
 ): readonly number[] {
-  const all = slopesOf(readings, smoothing);
-  const { slopes } = all;
-  const noise = count > 1 ? slopeNoise(all, smoothing, u) : [];
+  const { slopes } = intervals;
+  const noise = count > 1 ? slopeNoise(intervals, smoothing, u) : [];
   const tops = slopes
     .map((_, k) => k)
     .filter((k) => k > 0 && k < slopes.length - 1 && numberAt(slopes, k) > 0)
