@@ -1,5 +1,5 @@
 import { Faults } from '../input/faults.js';
-import { namesOf } from '../plot/titration-title.js';
+import { namesOf } from '../plot/names-of.js';
 import { say } from '../plot/words.js';
 import { toDigits } from '../print-number.js';
 import { cautionsFor, cautionsWithoutAmounts } from '../safety/cautions-of.js';

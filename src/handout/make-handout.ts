@@ -3,7 +3,7 @@ import { chooseIndicators } from '../indicator/rank-indicators.js';
 import type { IndicatorSet } from '../indicator/ranking.js';
 import { Faults } from '../input/faults.js';
 import { asMarkup } from '../output/as-markup.js';
-import { namesOf } from '../plot/titration-title.js';
+import { namesOf } from '../plot/names-of.js';
 import { say } from '../plot/words.js';
 import { planOf } from '../preparation/plan-additions.js';
 import { printFormula } from '../substance/print-formula.js';

@@ -1,10 +1,10 @@
 import { frozen } from '../frozen.js';
 import { Faults } from '../input/faults.js';
 import { numberAt } from '../solver/number-at.js';
+import { plausiblePH } from './plausible-ph.js';
 import type { ProbeCalibration } from './probe-calibration.js';
 import { readReadingColumns } from './read-reading-columns.js';
 import type { Readings } from './readings.js';
-import { plausiblePH } from './suspicions.js';
 
 /** The calibrations about a run. */
 export interface CorrectionOptions {

@@ -1,7 +1,7 @@
 import type { Faults } from '../input/faults.js';
 import { numberAt } from '../solver/number-at.js';
+import { plausiblePH } from './plausible-ph.js';
 import type { Readings } from './readings.js';
-import { plausiblePH } from './suspicions.js';
 
 /** Most readings in one call. */
 const mostReadings = 10_000;

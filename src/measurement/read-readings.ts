@@ -12,11 +12,12 @@ import {
 import { belowHeading, headingIn } from './heading-in.js';
 import { lineAsRow } from './line-as-row.js';
 import type { Line } from './lines-of.js';
+import { plausiblePH } from './plausible-ph.js';
 import { linesFrom, linesIn, type ReadingColumns } from './reading-input.js';
 import { type ReadingOptions, type ReadingOptionsRead, readReadingOptions } from './reading-options.js';
 import { finding, type LineRead, type ReadingFinding, type ReadingReport } from './reading-report.js';
 import { addedUp, repairRows } from './repair-rows.js';
-import { areIncrements, areSwapped, orderFindings, plausiblePH, type Row } from './suspicions.js';
+import { areIncrements, areSwapped, orderFindings, type Row } from './suspicions.js';
 import { viewReport } from './view-report.js';
 
 /**

@@ -1,7 +1,7 @@
 import type { Decimal } from 'decimal.js';
-import { frozen } from '../frozen.js';
 import { numberAt } from '../solver/number-at.js';
 import { isOfIncrements } from './increments.js';
+import { plausiblePH } from './plausible-ph.js';
 import type { ReadingFinding } from './reading-report.js';
 
 /** A line that holds numbers, as typed. @internal */
@@ -11,9 +11,6 @@ export interface Row {
   readonly pH: Decimal;
   readonly seconds?: Decimal;
 }
-
-/** Limits of a pH that a probe can show. Common practice: scales of meters end between. @internal */
-export const plausiblePH = /*#__PURE__*/ frozen({ from: -2, to: 16 });
 
 /** Two steps are of one length within this share: 1.00 and 1.05 mL are, 1.0 and 1.1 mL are not. Common practice. */
 const sameStep = 0.05;

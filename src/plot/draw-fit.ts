@@ -10,6 +10,7 @@ import { drawnCurve, equivalenceVolumes, pointsOf } from './drawn-curve.js';
 import { farthestFromZero } from './farthest-from-zero.js';
 import { fitBand } from './fit-band.js';
 import { layOut } from './lay-out.js';
+import { namesOf } from './names-of.js';
 import { pHPanel } from './ph-panel.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
@@ -17,7 +18,6 @@ import { type PlotOptions, readPlotOptions } from './plot-options.js';
 import { printHundredths, printVolume } from './print-quantity.js';
 import { usualUpTo } from './read-drawn.js';
 import { type ReadFit, readFit } from './read-fit.js';
-import { namesOf } from './titration-title.js';
 import { type PlotWords, say } from './words.js';
 
 /**

@@ -9,6 +9,7 @@ import { drawnCurve, equivalenceVolumes, pointsOf } from './drawn-curve.js';
 import { farthestFromZero } from './farthest-from-zero.js';
 import type { Area, Panel } from './figure.js';
 import { layOut } from './lay-out.js';
+import { namesOf } from './names-of.js';
 import { pHPanel } from './ph-panel.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
@@ -16,7 +17,6 @@ import { type PlotOptions, readPlotOptions } from './plot-options.js';
 import { printPH, printVolume } from './print-quantity.js';
 import { readDrawnSetup, readUpTo, usualUpTo } from './read-drawn.js';
 import { type Envelope, readEnvelope } from './read-envelope.js';
-import { namesOf } from './titration-title.js';
 import { type PlotWords, say } from './words.js';
 
 /** What a picture of readings shows beside them. */

@@ -8,12 +8,12 @@ import { equivalenceVolumes } from './drawn-curve.js';
 import type { PlotLine } from './figure.js';
 import { describeFraction, fractionAxis, fractionLine } from './fraction-line.js';
 import { layOut } from './lay-out.js';
+import { namesOf } from './names-of.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
 import { type PlotOptions, readPlotOptions } from './plot-options.js';
 import { printVolume } from './print-quantity.js';
 import { readDrawnSetup, readUpTo, usualUpTo } from './read-drawn.js';
-import { namesOf } from './titration-title.js';
 import { say } from './words.js';
 
 /** How far the species along a titration are drawn. */

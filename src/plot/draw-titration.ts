@@ -13,13 +13,13 @@ import type { Panel, Strip } from './figure.js';
 import { indicatorStrip } from './indicator-strip.js';
 import { inkOf } from './inks.js';
 import { layOut } from './lay-out.js';
+import { namesOf } from './names-of.js';
 import { pHPanel } from './ph-panel.js';
 import type { Picture } from './picture.js';
 import { plainPanel } from './plain-panel.js';
 import { type PlotOptions, plotLimits, readPlotOptions } from './plot-options.js';
 import { readDrawnSetup, readUpTo, usualUpTo } from './read-drawn.js';
 import { type Envelope, readEnvelope } from './read-envelope.js';
-import { namesOf } from './titration-title.js';
 import { type PlotWords, say } from './words.js';
 
 /** What a picture of a titration shows beside the curve and its points. */
