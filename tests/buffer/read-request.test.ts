@@ -84,7 +84,8 @@ test('the protolyte is one that is there, and is named where there are two', () 
 });
 
 test('an ingredient holds enough of it, and no more of an ingredient goes in than can be', () => {
-  expect(from(stock(aceticAcid, 1e-9), sodiumHydroxide)).toEqual([]);
+  const least = { mL: 1, contents: [{ reagent: aceticAcid, mmol: 1e-9 }] };
+  expect(from(least, sodiumHydroxide)).toEqual([]);
   expect(from(stock(aceticAcid, 1e-10), sodiumHydroxide)).toEqual(['out-of-range from[0]']);
   expect(from(sodiumHydroxide, stock(aceticAcid, 1e-10))).toEqual(['out-of-range from[1]']);
   expect(faults({ molar: 1, from: [stock(aceticAcid, 0.01), sodiumHydroxide] })).toEqual([]);
@@ -110,4 +111,6 @@ test('a salt has ions, no protolyte, and no charge left over', () => {
   const withAcid = { ...inert(pair), protolytes: [{ protolyte: acids.boric, count: 1 }] };
   for (const salt of [inert([]), uncharged, withAcid, inert(pair.slice(0, 1))])
     expect(faults({ ionicStrength: 0.2, salt })).toEqual(['conflict salt']);
+  const unread = { ...calciumChloride, ions: 'none' };
+  expect(faults({ ionicStrength: 0.2, salt: unread })).toEqual(['wrong-type salt.ions']);
 });
