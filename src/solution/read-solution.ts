@@ -33,13 +33,14 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
       'a solution, as makeSolution makes it or a recipe holds it',
       keys,
     );
-    if (isRecipe(unread)) {
+    const items = itemsOf(unread.contents as readonly unknown[], lengthOf(unread.contents) ?? 0);
+    if (items?.some(isIngredient)) {
       faults.add('wrong-type', path, 'makeSolution of it, which works out the amounts', value, 'a recipe');
       return { mL: 1, contents: [] };
     }
     const volume = readVolume(unread, path, isPoured, faults);
-    const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
-    const contents = items.map((item, index) => {
+    const read = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
+    const contents = read.map((item, index) => {
       const here = `${path}.contents[${index}]`;
       const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
       const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);
@@ -56,12 +57,7 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
   return solutions;
 }
 
-/** Whether a value holds ingredients as in a recipe for `makeSolution`. */
-function isRecipe({ contents }: Unread): boolean {
-  return itemsOf(contents as readonly unknown[], lengthOf(contents) ?? 0)?.some(isIngredient) ?? false;
-}
-
-/** Whether a content is measured as in such a recipe. */
+/** Whether a content is measured as in a recipe for `makeSolution`. */
 function isIngredient(content: unknown): boolean {
   const { grams, molar } = fieldsOf(content) ?? {};
   return grams !== undefined || molar !== undefined;

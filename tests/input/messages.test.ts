@@ -250,7 +250,7 @@ test.each([
           prepareBuffer({ pH: 10, molar: 0.1, mL: 50, from: [reagents.aceticAcid, reagents.sodiumAcetate] }),
         ),
       ),
-    'pHOf: solution is an impossible recipe or plan; give a solution, as makeSolution makes it or a recipe holds it.',
+    'pHOf: solution is an impossible recipe; give a solution, as makeSolution makes it or a recipe holds it.',
   ],
   [
     'litres as a key',
