@@ -15,7 +15,7 @@ export type Composition = ReadonlyMap<Element, number>;
  * @internal
  */
 export function readComposition(value: unknown, path: string, faults: Faults): Composition {
-  const formula = faults.text(value, path, 'a formula, such as Na2CO3·10H2O,');
+  const formula = faults.text(value, path, 'a formula such as Na2CO3·10H2O');
   if (formula !== value) return new Map();
   try {
     return new Reader(formula.replace(chargeAndState, '')).parts();

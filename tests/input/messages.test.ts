@@ -9,6 +9,7 @@ import {
   indicators,
   makeSolution,
   mix,
+  molarMassOf,
   overshoot,
   pHOf,
   pHsOf,
@@ -251,6 +252,11 @@ test.each([
         ),
       ),
     'pHOf: solution is an impossible recipe; give a solution, as makeSolution makes it or a recipe holds it.',
+  ],
+  [
+    'a reagent as a formula',
+    () => molarMassOf(untyped(tris)),
+    "molarMassOf: formula is the reagent 'Tris'; give a formula such as Na2CO3·10H2O.",
   ],
   [
     'litres as a key',
