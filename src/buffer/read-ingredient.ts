@@ -38,8 +38,8 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   return faults.count > before ? nothing : weighed(reagent, purity);
 }
 
-/** Takes the place of an ingredient that could not be read, so that reading goes on. */
-const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1 };
+/** Takes the place of an ingredient that could not be read, so that reading goes on. @internal */
+export const nothing: MeasuredIngredient = { name: '', unit: [], stock: null, purity: 1 };
 
 /** A reagent that is weighed, by the mmol of it. @internal */
 export const weighed = (reagent: Reagent, purity: number): MeasuredIngredient => ({

@@ -10,7 +10,7 @@ import { readProtolyte } from '../substance/read-protolyte.js';
 import type { Reagent } from '../substance/reagent.js';
 import type { AmountsWanted } from './amounts-wanted.js';
 import { bufferLimits } from './buffer-defaults.js';
-import { type MeasuredIngredient, readIngredient } from './read-ingredient.js';
+import { type MeasuredIngredient, nothing, readIngredient } from './read-ingredient.js';
 
 type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
 
@@ -23,6 +23,7 @@ type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
 export function readPair(unread: Unread, molar: number | null, salt: Reagent, faults: Faults): Pair {
   const before = faults.count;
   const list = faults.list(unread.from, 'from', 'two ingredients', 2, 2);
+  if (list.length === 0) return { ingredients: [nothing, nothing], brings: [1, 1] };
   const first = readIngredient(list[0], 'from[0]', faults);
   const second = readIngredient(list[1], 'from[1]', faults);
   const named = unread.protolyte === undefined ? null : readProtolyte(unread.protolyte, 'protolyte', faults);

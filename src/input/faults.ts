@@ -23,7 +23,7 @@ const mostSlips = 8;
 export class Faults {
   readonly #call: string;
   readonly #issues: Issue[] = [];
-  /** The paths at which an object or a list is missing. What is in it is not reported as missing too. */
+  /** The paths at which an object is missing. Its keys are not reported as missing too. */
   readonly #absent: string[] = [];
 
   constructor(call: string) {
@@ -135,7 +135,6 @@ export class Faults {
       if (items !== undefined) return items;
       this.add('wrong-type', path, what, value);
     }
-    this.#absent.push(`${path}[`);
     return [];
   }
 }
