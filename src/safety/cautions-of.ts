@@ -23,7 +23,7 @@ export const lastCaution =
  * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant
  * count mixed in every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
  *
- * @param handled - one thing or a list of them: see {@link Handled}
+ * @param handled - one thing, a list of them, or several: see {@link Handled}
  * @throws InputError that lists every fault
  * @example
  * ```ts
@@ -34,8 +34,11 @@ export const lastCaution =
  * cautions[0]; // => 'sodium carbonate: Irritates the eyes; do not raise dust. It foams with acid. For solutions, see the safety data sheet.'
  * ```
  */
-export function cautionsOf(handled: Handled | readonly Handled[]): readonly string[] {
+export function cautionsOf(
+  ...all: readonly [Handled | readonly Handled[]] | readonly Handled[]
+): readonly string[] {
   const faults = new Faults('cautionsOf');
+  const handled = all.length > 1 ? all : all[0];
   const read = isList(handled)
     ? faults
         .list(handled, 'handled', 'a list')

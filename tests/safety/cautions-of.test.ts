@@ -234,3 +234,14 @@ describe('substances of very high concern', () => {
     expect(cautionsOf(solution).filter((caution) => listed.test(caution)).length).toBe(times);
   });
 });
+
+test('several things count as a list of them', () => {
+  const { sodiumCarbonate, hydrochloricAcid } = reagents;
+  expect(cautionsOf(sodiumCarbonate, hydrochloricAcid)).toEqual(
+    cautionsOf([sodiumCarbonate, hydrochloricAcid]),
+  );
+  expect(cautionsOf(sodiumCarbonate, hydrochloricAcid).length).toBeGreaterThan(
+    cautionsOf(sodiumCarbonate).length,
+  );
+  expect(() => cautionsOf(sodiumCarbonate, 3 as never)).toThrow('handled[1]');
+});
