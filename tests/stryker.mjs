@@ -22,6 +22,7 @@ export default {
   concurrency: 1,
   timeoutMS: 15_000,
   timeoutFactor: 2,
+  dryRunTimeoutMinutes: 20,
   disableTypeChecks: false,
   tempDirName: 'coverage/.mutants',
   incremental: true, // a second run tries again only what changed, or what a new test covers

@@ -3,18 +3,28 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
 /**
- * The tests of a folder, those against published values and reference vectors, and all of src in one file. Vitest loads its
- * files anew for each mutant: one file is loaded ten times as fast as three hundred. A test file begins when the runner calls it.
+ * The tests of what is mutated, and all of src, in one file. Vitest loads its files anew for each mutant: one file is loaded ten
+ * times as fast as three hundred. A test file begins when the runner calls it.
  */
-/** Tests of entries that hold none of these folders. */
-const elsewhere = /reference.exact|published.(nist|gran|results|preparations)/;
-const folders = process.env.MUTANTS
-  ? [process.env.MUTANTS]
-  : ['solver', 'equilibrium', 'buffer', 'indicator', 'titration'];
-const tests = [...folders, 'published', 'reference']
+const folders = [
+  'solver',
+  'equilibrium',
+  'buffer',
+  'indicator',
+  'titration',
+  'display',
+  'property',
+  'published',
+  'reference',
+];
+/** Tests of entries that hold nothing that is mutated, or much else. */
+const elsewhere =
+  /reference.exact|published.(nist|gran|results|preparations)|property.(diagnosis|fit|preparation|frozen|hostile)/;
+const tests = folders
   .flatMap((folder) =>
     readdirSync(`tests/${folder}`, { recursive: true }).map((name) => `tests/${folder}/${name}`),
   )
+  .concat('tests/frozen-with-view.test.ts')
   .filter((path) => path.endsWith('.test.ts') && !elsewhere.test(path));
 
 /** @type {(path: string, text: string) => string} */
