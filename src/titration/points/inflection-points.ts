@@ -32,7 +32,7 @@ export interface InflectionPoint extends CurvePoint {
  * Every root    R varies on the scale of one pH unit whatever the concentrations, since each term is a moment of proton
  *               numbers; a grid of 0.01 pH separates its roots. A pair closer than that shows as a turn of R
  *               towards zero between neighbours, and is searched for there.
- * Start         the pH of the analyte: V = 0, where A = 0 is put in exactly.
+ * Start         the pH of the analyte: V = 0, where A = 0. V grows from there, so roots come in its order.
  * End           short of the pH of the titrant, V = ∞, by ln h = ln3/n, n the most protons that one protolyte can lose.
  *               |T″| ≤ n·T′ (a third central moment is at most n times the variance), so at a distance d from the root
  *               of T |T| ≤ T′·(e^(nd) − 1)/n. Nearer than ln3/n that makes 2T′/|T| > n, and |M″/M′| ≤ n: R is not zero.
@@ -45,10 +45,9 @@ export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
   const from = -Math.log10(hydrogenIonAt(mixture, 0));
   const to = -Math.log10(hydrogenIon(balance, mixture.titrant, 0, emptyRoot()).h);
   const end = to - Math.sign(to - from) * (Math.log10(3) / mostProtons(balance));
-  if (!((end - from) * (to - from) > 0)) return []; // titrant and analyte much alike
 
   const charges = emptyCharges();
-  const turn = (pH: number) => turnAt(mixture, pH, charges, pH === from ? 0 : undefined);
+  const turn = (pH: number) => turnAt(mixture, pH, charges);
   const grid = gridBetween(from, end);
   const values = grid.map(turn);
   return bracketsOf(grid, values, turn)
@@ -56,8 +55,7 @@ export function inflectionsOf(mixture: MixtureModel): InflectionPoint[] {
       const root = rootBetween(turn, low, high);
       return root.status === 'found' ? [pointAt(mixture, root.x, turn(low) < turn(high), to > from)] : [];
     })
-    .filter(({ mL }) => isReached(mL))
-    .sort((first, second) => first.mL - second.mL);
+    .filter(({ mL }) => isReached(mL));
 }
 
 const mostProtons = ({ families, gas }: Balance): number =>
@@ -69,39 +67,30 @@ function gridBetween(from: number, to: number): number[] {
   return Array.from({ length: count + 1 }, (_, k) => from + (to - from) * (k / count));
 }
 
-/** R of (1), where the volume is `mL` or, by default, the one that has this pH. */
-function turnAt(mixture: MixtureModel, pH: number, room: Charges, mL?: number): number {
+/** R of (1), at the volume that has this pH. */
+function turnAt(mixture: MixtureModel, pH: number, room: Charges): number {
   const { analyte, titrant } = chargesAt(mixture, 10 ** -pH, room);
-  const volume = mL ?? -analyte.net / titrant.net;
+  const volume = -analyte.net / titrant.net;
   const slope = analyte.slope + volume * titrant.slope;
   const bend = analyte.bend + volume * titrant.bend;
   return bend / slope - (2 * titrant.slope) / titrant.net;
 }
 
-/** Pairs of neighbouring pH between which R changes sign. */
+/** Pairs of pH between which R changes sign, or may: where it turns short of zero, both sides of its turn are among them. */
 function bracketsOf(grid: readonly number[], values: readonly number[], turn: (pH: number) => number) {
   const found: [number, number][] = [];
   for (let k = 1; k < grid.length; k += 1) {
-    const [low, high] = [numberAt(grid, k - 1), numberAt(grid, k)];
-    const [atLow, atHigh] = [numberAt(values, k - 1), numberAt(values, k)];
+    const [low, high, end] = [numberAt(grid, k - 1), numberAt(grid, k), numberAt(grid, k + 1)];
+    const [atLow, atHigh, atEnd] = [numberAt(values, k - 1), numberAt(values, k), numberAt(values, k + 1)];
+    const sign = atLow < 0 ? -1 : 1;
     if (atLow < 0 !== atHigh < 0) found.push([low, high]);
-    else if (k + 1 < grid.length && isTurn(atLow, atHigh, numberAt(values, k + 1))) {
-      const end = numberAt(grid, k + 1);
-      const extreme = leastBetween(
-        (pH) => Math.abs(turn(pH)) * (Math.sign(turn(pH)) === Math.sign(atLow) ? 1 : -1),
-        low,
-        end,
-      );
-      if (extreme.status === 'found' && turn(extreme.x) < 0 !== atLow < 0)
-        found.push([low, extreme.x], [extreme.x, end]);
+    else if (sign * atHigh < sign * atLow && sign * atHigh <= sign * atEnd) {
+      const extreme = leastBetween((pH) => sign * turn(pH), low, end);
+      if (extreme.status === 'found') found.push([low, extreme.x], [extreme.x, end]);
     }
   }
   return found;
 }
-
-/** Whether the middle of three values of one sign is the nearest to zero. */
-const isTurn = (a: number, b: number, c: number) =>
-  a < 0 === c < 0 && Math.abs(b) < Math.abs(a) && Math.abs(b) <= Math.abs(c);
 
 /**
  * |dV/dpH| = M′·ln10/|T| is least where the curve is steepest. d ln|V′|/d pH = −ln10·(M″ + V′T′)/M′ + ln10·T′/T
@@ -111,5 +100,5 @@ function pointAt(mixture: MixtureModel, pH: number, rises: boolean, upwards: boo
   const h = 10 ** -pH;
   const mL = volumeOfMixture(mixture, h);
   const kind = rises === upwards ? 'flattest' : 'steepest';
-  return { mL, pH, slope: mL >= 0 ? slopeOfMixture(mixture, mL, h) : 0, kind };
+  return { mL, pH, slope: slopeOfMixture(mixture, mL, h), kind };
 }

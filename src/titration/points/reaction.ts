@@ -1,10 +1,8 @@
-import type { Column } from '../../equilibrium/charge-balance.js';
 import type { StepAt } from '../../equilibrium/steps-in-order.js';
-import { doubles } from '../../solver/arithmetic.js';
 import { numberAt } from '../../solver/number-at.js';
 import { equation, type Term } from '../../substance/equation.js';
 import type { MixtureModel } from '../model/mixture-model.js';
-import { chargeOfState } from './stoichiometric-volumes.js';
+import { chargeBeyondRounding } from './stoichiometric-volumes.js';
 
 /**
  * The step that an equivalence point completes, in the trade's notation: `CO₃²⁻ + H⁺ → HCO₃⁻`.
@@ -28,7 +26,7 @@ export function reactionOf(
   const ofAnalyte = ofProtolytes.filter(
     ({ step }) => numberAt(mixture.analyte.amounts, (step as StepAt).family) > 0,
   );
-  const named = [ofAnalyte, ofProtolytes, completed].find((list) => list.length > 0) ?? [];
+  const named = [ofAnalyte, ofProtolytes].find((list) => list.length > 0) ?? completed;
   return named
     .map(({ state, step }) => {
       const ofTitrant = step
@@ -45,11 +43,11 @@ export function reactionOf(
     .join('; ');
 }
 
-/** Open to a gas, a solution holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`. */
-function strongReaction({ system }: MixtureModel, acid: boolean): string {
-  const [gas, ion] = (system.gas?.protolyte.species ?? []).map(({ formula }) => formula);
-  if (!gas || !ion) return met(1, [freeProton.acid, ''], [hydroxide.base, hydroxide.acid]);
-  return acid ? met(1, [ion, gas], [freeProton.acid, '']) : met(1, [gas, ion], [hydroxide.base, '']);
+/** Open to a gas, an analyte holds its ions in place of free OH-: `HCO₃⁻ + H⁺ → CO₂(aq) + H₂O`. */
+function strongReaction({ system: { gas } }: MixtureModel, acid: boolean): string {
+  if (!gas || !acid) return met(1, [freeProton.acid, ''], [hydroxide.base, hydroxide.acid]);
+  const [dissolved, ion] = gas.protolyte.species.map(({ formula }) => formula) as [string, string];
+  return met(1, [ion, dissolved], [freeProton.acid, '']);
 }
 
 /** Two forms of one acid, and how many protons lie between them. */
@@ -82,24 +80,20 @@ function partnerOf(
   const { titrant, system } = mixture;
   const ofTitrant = order.filter(({ family }) => numberAt(titrant.amounts, family) > 0);
   const charges = Array.from({ length: ofTitrant.length + 1 }, (_, done) =>
-    chargeOfState(doubles, titrant, system.balance.families, ofTitrant.slice(0, done)),
+    chargeBeyondRounding(titrant, system.balance.families, ofTitrant.slice(0, done)),
   );
-  const at = charges.findIndex((charge) => charge <= rounding(titrant)); // steps done in the titrant as it stands
-  const exact = at >= 0 && Math.abs(numberAt(charges, at)) <= rounding(titrant);
+  const at = charges.findIndex((charge) => charge <= 0); // steps done in the titrant as it stands
+  const exact = charges[at] === 0;
   const done = acid && !exact ? at - 1 : at; // in the form that gives protons, or takes them
   const family = ofTitrant[acid ? done : done - 1]?.family;
-  if (family === undefined || done < 0) return { ...(acid ? freeProton : hydroxide), isStrong: true };
+  if (family === undefined) return { ...(acid ? freeProton : hydroxide), isStrong: true };
 
   const lostIn = (steps: readonly StepAt[]) => steps.filter((step) => step.family === family).length;
   const before = lostIn(ofTitrant.slice(0, done));
   const after = lostIn(order.slice(0, state));
-  const pair = acid
-    ? pairOf(mixture, family, before, Math.max(after, before + 1))
-    : pairOf(mixture, family, Math.min(after, before - 1), before);
+  const pair = acid ? pairOf(mixture, family, before, after) : pairOf(mixture, family, after, before);
   return { ...pair, isStrong: false };
 }
-
-const rounding = ({ charge }: Column) => 1e-12 * Math.abs(charge);
 
 /** The reaction of one pair with another, each from its first form to its second, in these numbers. */
 function met(count: number, own: readonly [string, string], partner: readonly [string, string]): string {

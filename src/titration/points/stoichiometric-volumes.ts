@@ -71,8 +71,10 @@ export function stoichiometricVolumes(
  * The charge of a state, and zero where its terms cancel to their last digits: phosphoric acid with three parts of
  * sodium hydroxide is at its last point, not 1e-15 mL before it. An amount has been rounded a few times before; 32
  * roundings are allowed.
+ *
+ * @internal
  */
-function chargeBeyondRounding(
+export function chargeBeyondRounding(
   column: IonColumn,
   families: readonly Family[],
   done: readonly StepAt[],

@@ -1,4 +1,4 @@
-import { reagents } from 'protolysis';
+import { makeSolution, reagents, titrate } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { acidWith } from '../../make.js';
 import { titrationOf } from '../beakers.js';
@@ -84,4 +84,52 @@ test('a pair of inflections is found from the moment it appears', () => {
   const all = inflections(shown).map(({ pH }) => pH);
   const nearest = Math.min(...all.slice(1).map((pH, k) => pH - (all[k] as number)));
   expect(nearest).toBeLessThanOrEqual(1e-3);
+});
+
+/** Two acid steps this far apart about pH 7, 1 mmol/L, with a base so strong that it adds next to no volume. */
+const twoSteps = (gap: number) => {
+  const acid = acidWith('a', 0, [7 - gap / 2, 7 + gap / 2]).reagent;
+  return titrate({
+    analyte: makeSolution({ mL: 20, contents: [{ reagent: acid, molar: 1e-3 }] }),
+    titrant: makeSolution({ contents: [{ reagent: reagents.sodiumHydroxide, molar: 10 }] }),
+  });
+};
+
+test('two steps show apart once their constants are more than sixteenfold apart', () => {
+  // β = ln10·C·h(K₁h² + 4K₁K₂h + K₁²K₂)/(h² + K₁h + K₁K₂)² has a minimum at h² = K₁K₂ where K₁ > 16·K₂, else a maximum
+  const inflections = (gap: number) => twoSteps(gap).inflectionPoints;
+  const kindsOf = (gap: number) => inflections(gap).map(({ kind }) => kind);
+  const threshold = Math.log10(16);
+  // dilution by 2e-4 moves the place by no more than its power 2/3, 3e-3: a fold beside a pitchfork
+  let [without, shown] = [threshold - 0.003, threshold + 0.003];
+  const fewest = kindsOf(without).length;
+  expect(kindsOf(shown)).toHaveLength(fewest + 2);
+  while (shown - without > 1e-6) {
+    const middle = (without + shown) / 2;
+    const all = inflections(middle);
+    for (const [k, { mL, kind }] of all.slice(1).entries()) {
+      expect(mL).toBeGreaterThan(all[k]?.mL ?? 0);
+      expect(kind).not.toBe(all[k]?.kind);
+    }
+    if (all.length > fewest) shown = middle;
+    else without = middle;
+  }
+  // the two part with the root of the excess, here 1e-6: within one step of the grid of 0.01
+  const all = inflections(shown).map(({ pH }) => pH);
+  expect(all).toHaveLength(fewest + 2);
+  expect(Math.min(...all.slice(1).map((pH, k) => pH - (all[k] ?? 0)))).toBeLessThanOrEqual(1e-2);
+});
+
+test.each([
+  ['a base into an acid', [[citricAcid, 0.1]], [[sodiumHydroxide, 0.1]]],
+  ['an acid into a base: pH falls', [[sodiumCarbonate, 0.1]], [[hydrochloricAcid, 0.1]]],
+  ['from below pH 0 to above 14', [[hydrochloricAcid, 10]], [[sodiumHydroxide, 10]]],
+] as const)('each inflection is an extreme of |slope|, in order of volume: %s', (_, analyte, titrant) => {
+  const { inflectionPoints, slopeAt } = titrationOf(analyte, titrant);
+  expect(inflectionPoints.length).toBeGreaterThan(0);
+  for (const [k, { mL, slope, kind }] of inflectionPoints.entries()) {
+    expect(mL).toBeGreaterThan(inflectionPoints[k - 1]?.mL ?? 0);
+    for (const factor of [0.9999, 1.0001])
+      expect(Math.abs(slopeAt(mL * factor)) < Math.abs(slope)).toBe(kind === 'steepest');
+  }
 });

@@ -1,7 +1,7 @@
-import { reagents } from 'protolysis';
+import { air, reagents, titrate } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { acidWith } from '../../make.js';
-import { titrationOf } from '../beakers.js';
+import { beaker, burette, titrationOf } from '../beakers.js';
 
 const r = reagents;
 const one = acidWith('HA', 0, [5]).reagent;
@@ -99,6 +99,44 @@ describe('the step that a point completes, printed', () => {
       ],
       ['H⁺ + OH⁻ → H₂O', 'CO₂(aq) + OH⁻ → HCO₃⁻', 'HCO₃⁻ + OH⁻ → CO₃²⁻ + H₂O'],
     ],
+    [
+      'a weak acid is named by its own pair, not by a stronger acid of the analyte',
+      [
+        [r.sodiumHydroxide, 0.1],
+        [r.sodiumSulfate, 0.05],
+      ],
+      [[r.aceticAcid, 0.1]],
+      ['OH⁻ + CH₃COOH → CH₃COO⁻ + H₂O'],
+    ],
+    [
+      'a weak acid half neutralised gives protons still',
+      [[r.sodiumHydroxide, 0.1]],
+      [
+        [r.aceticAcid, 0.05],
+        [r.sodiumAcetate, 0.05],
+      ],
+      ['OH⁻ + CH₃COOH → CH₃COO⁻ + H₂O'],
+    ],
+    [
+      'a weak acid in a salt that was made in the flask: 0.3 − 0.1 − 0.2 is not 0 in doubles',
+      [[r.sodiumHydroxide, 1e-4]],
+      [
+        [r.aceticAcid, 1e-4],
+        [r.sodiumHydroxide, 3e-4],
+        [r.hydrochloricAcid, 1e-4],
+        [r.nitricAcid, 2e-4],
+      ],
+      ['OH⁻ + CH₃COOH → CH₃COO⁻ + H₂O'],
+    ],
+    [
+      'where steps tie, that of the analyte is named, not that of traces in the titrant',
+      [[two, 0.1]],
+      [
+        [r.sodiumHydroxide, 0.1],
+        [acidWith('HC', 0, [7]).reagent, 1e-16],
+      ],
+      ['HB(0) + OH⁻ → HB(-1) + H₂O'],
+    ],
   ] as const)('%s', (_, analyte, titrant, reactions) => {
     const { equivalencePoints } = titrationOf(analyte, titrant);
     expect(equivalencePoints.map(({ reaction }) => reaction)).toEqual(reactions);
@@ -116,5 +154,22 @@ describe('the step that a point completes, printed', () => {
       'HA(0) + OH⁻ → HA(-1) + H₂O',
       'HB(0) + OH⁻ → HB(-1) + H₂O',
     ]);
+  });
+
+  test.each([
+    [
+      'a base is there as the ions of the air',
+      r.sodiumHydroxide,
+      r.hydrochloricAcid,
+      'HCO₃⁻ + H⁺ → CO₂(aq) + H₂O',
+    ],
+    ['an acid is free, and used up by the base', r.hydrochloricAcid, r.sodiumHydroxide, 'H⁺ + OH⁻ → H₂O'],
+  ])('open to the air %s', (_, analyte, titrant, reaction) => {
+    const { equivalencePoints } = titrate({
+      analyte: beaker([analyte, 0.1]),
+      titrant: burette([titrant, 0.1]),
+      conditions: { carbonDioxide: air },
+    });
+    expect(equivalencePoints.map((point) => [point.mL, point.reaction])).toEqual([[20, reaction]]);
   });
 });
