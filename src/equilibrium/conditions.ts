@@ -50,7 +50,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Co
       ? conditionDefaults.celsius
       : readCelsius(unread.celsius, `${path}.celsius`, faults);
   const activity =
-    unread.activity === undefined || unread.activity === ideal
+    unread.activity === undefined
       ? conditionDefaults.activity
       : readActivityModel(unread.activity, `${path}.activity`, celsius, faults);
   const carbonDioxide =
@@ -79,7 +79,7 @@ export function readConditions(value: unknown, path: string, faults: Faults): Co
 /** What is uncertain about conditions, whatever the solution. @internal */
 export function notesOnConditions({ celsius, carbonDioxide }: ConditionsInUse): string[] {
   const [from, to] = henryFit.celsius;
-  if (!carbonDioxide || carbonDioxide.pKH !== undefined || (celsius >= from && celsius <= to)) return [];
+  if (!carbonDioxide || carbonDioxide.pKH !== undefined || celsius <= to) return []; // water begins at 0 °C too
   return [`Carbon dioxide: ${celsius} °C is outside the range of Henry's constant, ${from} to ${to} °C.`];
 }
 
