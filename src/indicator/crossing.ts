@@ -14,8 +14,8 @@ import type { Asked } from './read-titration.js';
  */
 export function crossingOf(titration: Asked, mL: number): (pH: PH) => number | null {
   const direction = Math.sign(titration.slopeAt(mL));
-  const interruption = titration.setup?.boilOut?.mL;
-  const isBefore = interruption !== undefined && mL < interruption;
+  const interruption = titration.setup?.boilOut?.mL ?? 0;
+  const isBefore = mL < interruption;
   return (pH) => {
     const all = titration.volumesAt(pH).filter((volume) => volume > 0);
     if (all.length < 2) return all[0] ?? null;

@@ -20,11 +20,14 @@ export function readChoice(
       if (!indicators.some((indicator) => indicator.id === id))
         faults.add('unknown-substance', `include[${k}]`, 'the id of an indicator of the list', id);
 
-  const isLeftOut = ({ id, notForUse }: Indicator) => notForUse !== undefined && !ids.includes(id);
+  const isLeftOut = (one: Indicator): one is Barred => one.notForUse !== undefined && !ids.includes(one.id);
   return {
     chosen: indicators.filter((indicator) => !isLeftOut(indicator)),
     leftOut: indicators
       .filter(isLeftOut)
-      .map(({ id, name, notForUse }) => ({ id, name, reason: notForUse?.reason ?? '' })),
+      .map(({ id, name, notForUse }) => ({ id, name, reason: notForUse.reason })),
   };
 }
+
+/** What is not for use. */
+type Barred = Indicator & Required<Pick<Indicator, 'notForUse'>>;

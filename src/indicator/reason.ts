@@ -2,7 +2,7 @@ import { fixed } from '../print-number.js';
 import type { IndicatorScore } from './indicator-score.js';
 
 /** What is known of an indicator before it is put into words. */
-interface Judged extends Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 'titrationError' | 'drops'> {
+interface Judged extends Pick<IndicatorScore, 'indicator' | 'at' | 'change' | 'titrationError'> {
   /** Whether the analyte itself is already past the call, and past the whole range. */
   readonly past: { readonly call: boolean; readonly range: boolean };
 }
@@ -41,7 +41,7 @@ const inWords = {
 } as const;
 
 /** How the change lies about the equivalence point; what is no more than a drop off counts as at the point. */
-function courseOf({ at, change, drops, past, titrationError }: Judged, dropSize: number): string {
+function courseOf({ at, change, past, titrationError }: Judged, dropSize: number): string {
   const { from, to } = change;
   if (past.range) return 'has changed before the first drop of titrant';
   if (past.call) return 'is past its end point before the first drop of titrant';
@@ -49,17 +49,18 @@ function courseOf({ at, change, drops, past, titrationError }: Judged, dropSize:
   if (titrationError === null) return 'begins to change, but does not get to its end point';
 
   const [early, late] = [at.mL - dropSize, at.mL + dropSize];
-  if (to === null || drops === null) {
+  if (to === null) {
     if (from === 0)
       return 'has begun to change before the first drop of titrant and never completes its change';
-    const side = from < at.mL ? 'before' : 'after';
-    return `begins to change ${short(Math.abs(from - at.mL))} mL ${side} the equivalence point and never completes its change`;
+    const off = short(Math.abs(from - at.mL));
+    const where = from < early ? `${off} mL before` : from > late ? `${off} mL after` : 'within a drop of';
+    return `begins to change ${where} the equivalence point and never completes its change`;
   }
   if (from > late) return `begins to change ${short(from - at.mL)} mL after the equivalence point`;
   if (to < early) return `changes ${short(at.mL - to)} mL before the equivalence point`;
   if (from >= early && to <= late) return 'changes within one drop of the equivalence point';
 
-  const count = short(drops);
+  const count = short((to - from) / dropSize);
   const over = `changes over ${count} ${count === '1' ? 'drop' : 'drops'} of ${short(dropSize)} mL`;
   if (to < at.mL) return `${over}, ending within a drop before the equivalence point`;
   if (from > at.mL) return `${over}, beginning within a drop after the equivalence point`;
@@ -72,10 +73,10 @@ function resultOf(percent: number | undefined): string {
   return `the result would be ${short(Math.abs(percent))} % ${percent < 0 ? 'low' : 'high'}`;
 }
 
-/** A name at the head of a sentence: `p-Nitrophenol`, since a locant stays small. */
+/** A name at the head of a sentence: `p-Nitrophenol` and `2,4-Dinitrophenol`, since a locant stays as it is. */
 const capital = (name: string): string =>
   name.replace(
-    /^(?:[a-zα-ω]-)?[a-z](?=[a-z])/,
+    /^(?:(?:[a-zα-ω]|[\d,]+)-)?[a-z](?=[a-z])/,
     (start) => start.slice(0, -1) + start.slice(-1).toUpperCase(),
   );
 

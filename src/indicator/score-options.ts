@@ -99,7 +99,8 @@ export function readPoints(
 export function shiftOf(indicator: Indicator, drops: number): number {
   const form = colourlessForm(indicator);
   if (form === undefined) return 0;
-  return Math.log10(drops / indicatorDefaults.indicatorDrops) * (form === 'acid' ? -1 : 1);
+  const decades = Math.log10(drops / indicatorDefaults.indicatorDrops);
+  return form === 'acid' ? -decades : decades;
 }
 
 /** Reads a list of indicators, noting every fault. @internal */

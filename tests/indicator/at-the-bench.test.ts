@@ -136,6 +136,22 @@ describe('referenceTubes', () => {
     expect(referenceTubes(indicators.methylOrange, { ...weak, drops: 9 }).acid.safelyBeyond).toBe(true);
   });
 
+  test('holds drops of any size, and is safely beyond from one unit of pH on', () => {
+    const recipe = {
+      mL: 5,
+      drops: 2,
+      acid: solutionOf(reagents.hydrochloricAcid, 0.1),
+      base: solutionOf(reagents.sodiumHydroxide, 0.1),
+    };
+    const { pH } = referenceTubes(indicators.methylRed, recipe).acid;
+    const oneLarge = { ...recipe, drops: 1, dropSize: 0.1 };
+    expect(referenceTubes(indicators.methylRed, oneLarge).acid.pH).toBe(pH);
+    const tubeFor = (from: number) =>
+      referenceTubes({ ...indicators.methylRed, transition: { from, to: 6.2 } }, recipe).acid;
+    expect(tubeFor(pH + 1)).toMatchObject({ margin: 1, safelyBeyond: true });
+    expect(tubeFor(pH + 0.999).safelyBeyond).toBe(false);
+  });
+
   test('shows both colours', () => {
     const { acid, base } = referenceTubes(indicators.phenolphthalein, {
       mL: 5,

@@ -47,6 +47,34 @@ describe('light through bands', () => {
     expect(colourName(hexOf(light))).toBe(name);
   });
 
+  // IEC 61966-2-1 gives the matrix from linear sRGB to XYZ: with it the channels must add up to the light that is seen.
+  test('is that of the matrix of sRGB', () => {
+    const bands = [
+      { nm: 440, width: 90, absorbance: 1.5 },
+      { nm: 620, width: 60, absorbance: 0.4 },
+    ];
+    const absorbanceAt = (nm: number) =>
+      bands.reduce((sum, band) => sum + band.absorbance * 16 ** -(((nm - band.nm) / band.width) ** 2), 0);
+    const seen = { x: 0, y: 0, z: 0 };
+    const all = { x: 0, y: 0, z: 0 };
+    for (let nm = 380; nm <= 780; nm += 1)
+      for (const key of ['x', 'y', 'z'] as const) {
+        seen[key] += 10 ** -absorbanceAt(nm) * colourMatching(nm)[key];
+        all[key] += colourMatching(nm)[key];
+      }
+    const toXYZ = (red: number, green: number, blue: number) => ({
+      x: 0.4124 * red + 0.3576 * green + 0.1805 * blue,
+      y: 0.2126 * red + 0.7152 * green + 0.0722 * blue,
+      z: 0.0193 * red + 0.1192 * green + 0.9505 * blue,
+    });
+    const white = [1.2048, 0.9484, 0.9087] as const; // light of equal energy: its X, Y and Z are 1
+    for (const one of Object.values(toXYZ(...white))) expect(one).toBeCloseTo(1, 3);
+    const { red, green, blue } = transmitted(bands);
+    const found = toXYZ(red * white[0], green * white[1], blue * white[2]);
+    for (const key of ['x', 'y', 'z'] as const)
+      expect(Math.abs(found[key] - seen[key] / all[key])).toBeLessThan(1e-3); // the matrix has four digits
+  });
+
   // IEC 61966-2-1: half the light codes as 188 of 255, a tenth as 89.
   test('is coded as sRGB prescribes, and cut off at the screen', () => {
     expect(hexOf({ red: 0.5, green: 0.1, blue: 0 })).toBe('#bc5900');
@@ -210,5 +238,50 @@ describe('a plain name', () => {
     ['#ff40c0', 'pink'],
     ['#ffeeff', 'faint pink'],
     ['#004000', 'dark green'],
+    ['#f8ffff', 'colourless'], // saturation 0.027
+    ['#f7ffff', 'faint blue-green'], // 0.031
+    ['#dadada', 'colourless'], // value 0.855
+    ['#d8d8d8', 'grey'], // 0.847
+    ['#404040', 'grey'], // 0.251
+    ['#3f3f3f', 'black'], // 0.247
+    ['#b39e9e', 'faint red'], // saturation 0.117, value 0.702
+    ['#b29e9e', 'grey'], // value 0.698
+    ['#191717', 'grey'], // saturation 0.08
+    ['#191616', 'greyish red'], // 0.12
+    ['#b39d9d', 'pale red'], // 0.123, value 0.702
+    ['#b29c9c', 'greyish red'], // value 0.698
+    ['#b37e7e', 'pale red'], // saturation 0.296
+    ['#b37d7d', 'red'], // 0.302
+    ['#0a0808', 'greyish red'], // 0.2
+    ['#0a0707', 'dark red'], // 0.3
+    ['#8d0000', 'red'], // value 0.553
+    ['#8c0000', 'dark red'], // 0.549
   ])('%s is %s', (hex, name) => expect(colourName(hex)).toBe(name));
+
+  test.each([
+    ['#0f0400', 16, 'red', 'orange'],
+    ['#0a0700', 42, 'orange', 'yellow'],
+    ['#0d0f00', 68, 'yellow', 'yellow-green'],
+    ['#010200', 90, 'yellow-green', 'green'],
+    ['#000302', 160, 'green', 'blue-green'],
+    ['#000d0f', 188, 'blue-green', 'blue'],
+    ['#01000a', 246, 'blue', 'violet'],
+    ['#07000c', 275, 'violet', 'purple'],
+    ['#1d001e', 298, 'purple', 'pink'],
+    ['#1e0007', 346, 'pink', 'red'],
+  ])('%s, of hue %d°, is %s no more, but dark %s', (hex, hue, below, name) => {
+    // full colours of a hue: of the three channels each is f(n) = 1 − max(0, min(k, 4 − k, 1)), k = (n + hue/60) mod 6
+    const hexAt = (degrees: number) => {
+      const digits = [5, 3, 1].map((n) => {
+        const k = (n + degrees / 60) % 6;
+        return Math.round(255 * (1 - Math.max(0, Math.min(k, 4 - k, 1))))
+          .toString(16)
+          .padStart(2, '0');
+      });
+      return `#${digits.join('')}`;
+    };
+    expect(colourName(hex)).toBe(`dark ${name}`);
+    expect(colourName(hexAt(hue - 0.5))).toBe(below);
+    expect(colourName(hexAt(hue + 0.5))).toBe(name);
+  });
 });

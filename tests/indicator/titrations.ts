@@ -44,3 +44,14 @@ export function weakPair(pKa: number): { readonly acid: Reagent; readonly base: 
     });
   return { acid: reagentOf('acid', 0), base: reagentOf('base', 1) };
 }
+
+/** A titration of a caller's own making, with the members that a judgement of an indicator asks for. */
+export const ownTitration = (own: Partial<Titration>): Titration => own as Titration;
+
+/** One whose pH is the volume up to 14, so that every figure about its point at 7 mL is exact. */
+export const straight = ownTitration({
+  pHAt: (mL) => Math.min(mL, 14),
+  slopeAt: () => 1,
+  volumesAt: (pH) => (pH < 0 || pH >= 14 ? [] : [pH]),
+  equivalencePoints: [{ mL: 7, pH: 7, slope: 1, reaction: 'H+ + OH- -> H2O', inflection: null }],
+});
