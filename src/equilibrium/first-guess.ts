@@ -35,10 +35,8 @@ export function firstGuess(balance: Balance, column: Column, low: number, high: 
   const next = order[k];
   let rise = volume;
   let fall = volume * kw;
-  if (done)
-    rise += Math.max(numberAt(amounts, done.family) + Math.min(state, 0), 0) / constantOf(families, done);
-  if (next)
-    fall += Math.max(numberAt(amounts, next.family) - Math.max(state, 0), 0) * constantOf(families, next);
+  if (done) rise += (numberAt(amounts, done.family) + Math.min(state, 0)) / constantOf(families, done);
+  if (next) fall += (numberAt(amounts, next.family) - Math.max(state, 0)) * constantOf(families, next);
 
   const root = Math.sqrt(state * state + 4 * rise * fall);
   const guess = state > 0 ? (2 * fall) / (state + root) : (root - state) / (2 * rise);

@@ -94,8 +94,7 @@ function strongIons(
   { real }: SolvedSolution,
 ): SpeciesAt[] {
   const strength = Math.min(real?.coefficients.ionicStrength ?? 0, real?.coefficients.ceiling ?? 0);
-  const gammaOf = ({ charge, formula }: Ion) =>
-    strength > 0 ? 10 ** activity.log10Gamma(charge, strength, celsius, formula) : 1;
+  const gammaOf = ({ charge, formula }: Ion) => 10 ** activity.log10Gamma(charge, strength, celsius, formula);
   return ions.map(({ ion: strong, mmol }) =>
     ion(strong.formula, strong.charge, mmol / volume, gammaOf(strong)),
   );

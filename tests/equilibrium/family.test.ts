@@ -53,3 +53,9 @@ describe('the prevailing form', () => {
     expect([4.9, 5.1].map((pH) => prevailing(odd, 10 ** -pH))).toEqual([0, 2]);
   });
 });
+
+test('constants are in order where none is greater than the one before it', () => {
+  const inOrder = (...pKa: number[]) => family(pKa).inOrder;
+  expect([inOrder(4), inOrder(4, 10), inOrder(2, 7, 7, 12)]).toEqual([true, true, true]);
+  expect([inOrder(6, 4), inOrder(2, 12, 7), inOrder(9, 2, 7, 12)]).toEqual([false, false, false]);
+});

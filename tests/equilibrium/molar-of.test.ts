@@ -75,3 +75,12 @@ test('a concentration that is no number is refused, not returned', () => {
     'wrong-type equilibrium.species[2].molar',
   );
 });
+
+test('a species of an equilibrium that was made by hand has no less than nothing of it', () => {
+  const [first, ...others] = at.species;
+  const of = (molar: number) => ({ ...at, species: [{ ...first, molar }, ...others] }) as Equilibrium;
+  expect(listed(() => molarOf(of(-1e-9), acids.carbonic, 'HCO3-'))).toEqual([
+    'out-of-range equilibrium.species[0].molar',
+  ]);
+  expect(listed(() => molarOf(of(0), acids.carbonic, 'HCO3-'))).toEqual([]);
+});

@@ -1,5 +1,6 @@
 import { air, davies, makeSolution, pHOf, pHsOf, reagents } from 'protolysis';
 import { describe, expect, test } from 'vitest';
+import { faultsOf } from '../faults-of.js';
 
 const made = { reagent: reagents.sodiumCarbonate, molar: [0.05, 0.01, 0] };
 const columns = {
@@ -71,6 +72,17 @@ describe('pHsOf', () => {
       'columns of one length',
     );
     expect(() => pHsOf({ contents: [{ reagent, molar: 0.1 }] })).toThrow('columns of one length');
+  });
+
+  test('tells columns of several lengths from none, and says neither of a number that is at fault', () => {
+    const { reagent } = made;
+    const faults = (contents: unknown) =>
+      faultsOf(() => pHsOf({ contents } as never)).map(({ code, path, received }) => [code, path, received]);
+    expect(faults([{ reagent, molar: 0.1 }])).toEqual([['missing', 'contents', 'without a column']]);
+    expect(faults([made, { reagent: reagents.aceticAcid, molar: [1] }])).toEqual([
+      ['conflict', 'contents', 'columns of lengths 3, 1'],
+    ]);
+    expect(faults([{ reagent, molar: -1 }])).toEqual([['out-of-range', 'contents[0].molar', '-1']]);
   });
 
   test('names the first ten of many bad numbers', () => {

@@ -13,7 +13,7 @@ import {
 } from 'protolysis';
 import { expect, test } from 'vitest';
 import * as solids from '../../src/catalogue/sparingly-soluble.js';
-import { precipitatesOf } from '../../src/equilibrium/precipitates.js';
+import { noteOnSolid, precipitatesOf } from '../../src/equilibrium/precipitates.js';
 
 const sparinglySoluble = Object.values(solids);
 const { potassiumHydrogenTartrate, calciumHydroxide, calciumChloride, potassiumChloride } = reagents;
@@ -200,4 +200,28 @@ test('a recipe of more borax than dissolves is refused', () => {
     from: [reagents.borax, reagents.sodiumHydroxide],
   });
   expect(answer).toMatchObject({ status: 'impossible', because: 'saturated' });
+});
+
+test('the carbonate of the air counts, in a solution that was made without it', () => {
+  const milk = makeSolution({ contents: [{ reagent: calciumHydroxide, molar: 0.01 }] });
+  const names = (conditions?: object) =>
+    precipitatesOf(equilibrate(milk, conditions)).map(({ solid }) => solid.name);
+  expect(names()).toEqual([]);
+  expect(names({ carbonDioxide: { atm: 4e-4 } })).toContain('calcium carbonate');
+});
+
+test('what dissolves in pure water is held against concentrations, also with a law of activity', () => {
+  // 0.035 mol/L, where 0.0341 dissolve; its activities multiply to 0.7 times the product
+  const solution = makeSolution({ contents: [{ reagent: potassiumHydrogenTartrate, molar: 0.036 }] });
+  const { species } = equilibrate(solution, { activity: davies });
+  const molar = (label: string) => species.find(({ formula }) => formula === label)?.molar ?? 0;
+  const [held] = precipitatesOf({ solution, conditions: {}, species });
+  expect(held?.solid.name).toBe('potassium hydrogen tartrate');
+  expect(held?.excess).toBeCloseTo(Math.log10(molar('K+') * molar('HC4H4O6-')) + 3.091, 12);
+});
+
+test('a note says how many times, in two digits, and from a thousand times on in powers of ten', () => {
+  const times = (excess: number) =>
+    /multiply to (\S+) times/.exec(noteOnSolid({ solid: solids.calciumCarbonate, excess }))?.[1];
+  expect([0.5, 2.5, 2.9999, 3, 4.2].map(times)).toEqual(['3.2', '320', '1000', '10^3', '10^4']);
 });
