@@ -257,6 +257,26 @@ describe('the inflection beside an equivalence point', () => {
   });
 });
 
+test.each([
+  ['carbonate', [[sodiumCarbonate, 0.1]], [[hydrochloricAcid, 0.1]]],
+  ['phosphoric acid', [[phosphoricAcid, 0.1]], [[sodiumHydroxide, 0.1]]],
+  ['citric acid', [[citricAcid, 0.1]], [[sodiumHydroxide, 0.1]]],
+] as const)(
+  'the inflection beside a point is steepest, and half a step away at most: %s',
+  (_, analyte, titrant) => {
+    const { equivalencePoints, inflectionPoints } = titrationOf(analyte, titrant);
+    expect(equivalencePoints.map(({ mL }) => mL)).toEqual([20, 40, 60].slice(0, equivalencePoints.length));
+    for (const { mL, inflection } of equivalencePoints) {
+      const last = mL === 20 * equivalencePoints.length;
+      const near = inflectionPoints.filter(
+        (one) => one.kind === 'steepest' && one.mL > mL - 10 && (last || one.mL < mL + 10),
+      );
+      expect(inflection).toEqual(near[0] ?? null);
+      expect(near.length).toBeLessThanOrEqual(1);
+    }
+  },
+);
+
 test('volumes are worked out once', () => {
   const titration = titrationOf([[aceticAcid, 0.1]], [[sodiumHydroxide, 0.1]]);
   expect(titration.equivalencePoints).toBe(titration.equivalencePoints);
