@@ -44,10 +44,9 @@ export function debyeHuckelExtendedOf(given: IonSizes): ActivityModel {
 
 function extendedOf(law: ActivityLaw): ActivityModel {
   const { name, sizes = {}, otherwise = sizeOtherwise, upTo, source } = law;
-  const sizeByFormula = new Map(Object.entries(sizes));
+  const sizeByFormula = new Map<string | undefined, number>(Object.entries(sizes));
   const parametersAt = remembered();
-  const sizeOf = (formula: string | undefined) =>
-    formula === undefined ? otherwise : (sizeByFormula.get(formula) ?? otherwise);
+  const sizeOf = (formula: string | undefined) => sizeByFormula.get(formula) ?? otherwise;
   return frozen({
     name,
     log10Gamma(charge, ionicStrength, celsius, formula) {

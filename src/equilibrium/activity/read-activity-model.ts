@@ -68,11 +68,12 @@ export function readActivityModel(
   return model;
 }
 
-/** The model of a law as plain data. Functions given beside it must agree with the law. */
+/** The model of a law as plain data. Functions given beside it must agree with the law, unless it is faulty itself. */
 function readModelOfLaw(unread: Unread, path: string, celsius: number, faults: Faults): ActivityModel {
+  const before = faults.count;
   const model = modelOf(readActivityLaw(unread.law, `${path}.law`, faults));
   const { log10Gamma } = unread;
-  if (typeof log10Gamma !== 'function') return model;
+  if (faults.count > before || typeof log10Gamma !== 'function') return model;
   const differs = [1, -2].some((charge) => {
     try {
       return log10Gamma(charge, 0.1, celsius, 'H+') !== model.log10Gamma(charge, 0.1, celsius, 'H+');
