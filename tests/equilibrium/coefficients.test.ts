@@ -204,14 +204,14 @@ describe('second derivatives', () => {
   };
   const { log10Gamma, dLog10Gamma } = davies;
   const { bend } = closed(0.509, 1, 0.3);
+  const bare: ActivityModel = { name: 'own', log10Gamma, source };
+  const differenced = [bare, dLog10Gamma ? { ...bare, dLog10Gamma } : bare];
 
   test('are those of the law, or differences of fourth order', () => {
     for (const [k, z] of [1, -2, 0, 3].entries()) {
       near(bendsAt(davies, 0.09)[k] as number, bend(z, 0.3));
       // The next term of the expansion: 1e-8 of I^−½ at a hundredth of I, and the rounding of two differences.
-      const bends = [{ dLog10Gamma }, {}].map(
-        (more) => bendsAt({ name: 'own', log10Gamma, source, ...more }, 0.09)[k] as number,
-      );
+      const bends = differenced.map((model) => bendsAt(model, 0.09)[k] as number);
       for (const own of bends)
         expect(Math.abs(own - bend(z, 0.3))).toBeLessThanOrEqual(1e-6 * Math.abs(bend(z, 0.3)));
     }

@@ -89,7 +89,7 @@ describe('a model of one’s own', () => {
 });
 
 describe('a model that says log10 γ = z²·f(I)', () => {
-  const square = (log10Gamma: (z: number) => number) => ({ squareLaw: true, log10Gamma });
+  const square = (log10Gamma: ActivityModel['log10Gamma']) => ({ squareLaw: true, log10Gamma });
 
   test.each([0, -1, 2])(
     'is taken at its word where it is so, and refused where the charge %d differs',
