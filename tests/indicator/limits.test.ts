@@ -188,7 +188,7 @@ describe('a point', () => {
 });
 
 describe('an indicator', () => {
-  const { acidColour, ...colourless } = phenolphthalein;
+  const { acidColour, bands: _, ...colourless } = phenolphthalein;
   const faultsOf = (indicator: object) => listed(() => colourAt(indicator as never, 7));
 
   test('without a colour is one fault', () => {

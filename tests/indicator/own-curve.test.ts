@@ -167,6 +167,7 @@ describe('where a change lies, with drops of 0.5 mL about 7 mL', () => {
     [6, 15, 'begins to change 1 mL before the equivalence point and never completes its change'],
     [6.5, 15, 'begins to change within a drop of the equivalence point and never completes its change'],
     [7, 15, 'begins to change within a drop of the equivalence point and never completes its change'],
+    [7.5, 15, 'begins to change within a drop of the equivalence point and never completes its change'],
     [7.75, 15, 'begins to change 0.75 mL after the equivalence point and never completes its change'],
   ])('from pH %d to %d', (from, to, course) =>
     expect(reasonOf(straight, indicatorOf(from, to))).toMatch(new RegExp(`^X ${course};`)),
