@@ -211,7 +211,7 @@ test('the carbonate of the air counts, in a solution that was made without it', 
 });
 
 test('what dissolves in pure water is held against concentrations, also with a law of activity', () => {
-  // 0.035 mol/L, where 0.0341 dissolve; its activities multiply to 0.7 times the product
+  // 0.036 mol/L, where 0.0341 dissolve; its activities multiply to less, by the square of a coefficient
   const solution = makeSolution({ contents: [{ reagent: potassiumHydrogenTartrate, molar: 0.036 }] });
   const { species } = equilibrate(solution, { activity: davies });
   const molar = (label: string) => species.find(({ formula }) => formula === label)?.molar ?? 0;
