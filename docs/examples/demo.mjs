@@ -25,4 +25,4 @@ console.log('\nConstants, and where they come from\n');
 console.log(`Na2CO3 ${sodiumCarbonate.molarMass} g/mol, carbonic acid pKa ${pKas}, pKw ${waterAt25.pKw}\n`);
 for (const { for: uses, citation } of sourcesOf(titration)) console.log(`- ${uses.join(', ')}: ${citation}`);
 console.log('\nBefore anyone pours\n');
-for (const caution of cautionsOf([analyte, titrant])) console.log(`- ${caution}`);
+for (const caution of cautionsOf(titration)) console.log(`- ${caution}`);

@@ -123,7 +123,10 @@ function peaksOf(points: readonly Point[], capacityAt: (pH: PH) => number, share
     if (peak.status !== 'found') return [];
     const pH = peak.x;
     const capacity = capacityAt(pH);
-    const above = (at: PH) => capacityAt(at) / capacity - share;
+    const above = (at: PH) => {
+      const excess = capacityAt(at) / capacity - share;
+      return Math.abs(excess) <= 4 * Number.EPSILON ? 0 : excess;
+    };
     const falls = (beside: readonly Point[]): PH | null => {
       const out = beside.findIndex((other) => other.capacity < share * capacity);
       if (out < 0) return null;

@@ -1,6 +1,6 @@
 import { at, type Faults } from '../input/faults.js';
 import { isList } from '../input/safe-read.js';
-import { strengthsOnSale, usualPurity } from '../recipe/as-bought.js';
+import { strengthsOnSale, strongestSold, usualPurity } from '../recipe/as-bought.js';
 import { readSolution } from '../solution/read-solution.js';
 import type { Content, Solution } from '../solution/solution.js';
 import { type Reagent, readReagent } from '../substance/reagent.js';
@@ -35,7 +35,14 @@ export function readIngredient(value: unknown, path: string, faults: Faults): Me
   const reagent = readReagent(unread.reagent, at(path, 'reagent'), faults);
   const [from, to] = bufferLimits.purity;
   const purity = faults.number(unread.purity, at(path, 'purity'), 'a mass fraction', { from, to });
-  return faults.count > before ? nothing : weighed(reagent, purity);
+  if (faults.count > before) return nothing;
+  const strongest = strongestSold(reagent);
+  if (purity > strongest) {
+    const wanted = `a mass fraction of at most ${strongest}: no stronger ${reagent.name} is sold`;
+    faults.add('out-of-range', at(path, 'purity'), wanted, purity);
+    return nothing;
+  }
+  return weighed(reagent, purity);
 }
 
 /** Takes the place of an ingredient that could not be read, so that reading goes on. @internal */

@@ -23,10 +23,10 @@ type Pair = Pick<AmountsWanted, 'ingredients' | 'brings'>;
 export function readPair(unread: Unread, molar: number | null, salt: Reagent, faults: Faults): Pair {
   const before = faults.count;
   const list = faults.list(unread.from, 'from', 'two ingredients', 2, 2);
+  const named = unread.protolyte === undefined ? null : readProtolyte(unread.protolyte, 'protolyte', faults);
   if (list.length === 0) return { ingredients: [nothing, nothing], brings: [1, 1] };
   const first = readIngredient(list[0], 'from[0]', faults);
   const second = readIngredient(list[1], 'from[1]', faults);
-  const named = unread.protolyte === undefined ? null : readProtolyte(unread.protolyte, 'protolyte', faults);
   const asGiven: Pair = { ingredients: [first, second], brings: [1, 1] };
   if (faults.count > before) return asGiven;
 

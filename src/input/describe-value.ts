@@ -16,7 +16,7 @@ export function describeValue(value: unknown): string {
 /** A key that tells each kind of value of this package, and what it is called: of the keys that a value has, the first. */
 const kinds = {
   waterToMakeUp: 'a recipe',
-  because: 'an impossible recipe',
+  because: 'a refusal with its reason',
   steps: 'the protolyte',
   ions: 'the reagent',
   transition: 'the indicator',

@@ -117,7 +117,8 @@ export class Faults {
   }
 
   #addUnknownKey(key: string, path: string, keys: readonly string[]): void {
-    const near = nearestName(key, keys) ?? nearestName(`m${key}`, keys); // L for mL
+    const milli = `m${key}`;
+    const near = keys.includes(milli) ? `${milli} (1000 for 1 ${key})` : nearestName(key, keys);
     const all = keys.length === 1 ? `${keys[0]} alone` : `one of ${keys.join(', ')}`;
     const wanted = near && keys.length > 1 ? `${near}, if that is meant, or ${all}` : all;
     this.add('unknown-key', at(path, shorten(key)), wanted, key, 'not a key');

@@ -1,7 +1,5 @@
 import { type MeasuredIngredient, readIngredient } from '../buffer/read-ingredient.js';
-import { asSold } from '../catalogue/as-sold.js';
 import { flasks as isoFlasks, pipettes as isoPipettes, type Vessel } from '../catalogue/glassware.js';
-import { entryOf } from '../entry-of.js';
 import type { Faults } from '../input/faults.js';
 import type { Reagent } from '../substance/reagent.js';
 import { preparationDefaults } from './preparation.js';
@@ -65,15 +63,6 @@ function readFrom(value: unknown, faults: Faults): { ingredient: MeasuredIngredi
       'from.molarMass',
       'a reagent with a molar mass or a formula, or a stock',
       undefined,
-    );
-  const sold = isRead && reagent && !ingredient.stock ? entryOf(asSold, reagent.id) : undefined;
-  const strongest = sold?.form === 'solution' && !sold.alsoSolid ? (sold.range[1] + 2) / 100 : 1;
-  if (ingredient.purity > strongest)
-    faults.add(
-      'out-of-range',
-      'from.purity',
-      `a mass fraction of at most ${strongest}: no stronger ${reagent.name} is sold`,
-      ingredient.purity,
     );
   return { ingredient, reagent };
 }

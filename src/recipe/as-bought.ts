@@ -22,6 +22,12 @@ export function strengthsOnSale({ id }: Reagent): string | undefined {
   return to - from > 1 ? `${from} to ${to} %` : undefined;
 }
 
+/** The greatest mass fraction that a reagent is sold at, with room for a lot that is a little stronger. @internal */
+export function strongestSold({ id }: Reagent): number {
+  const sold = entryOf(asSold, id);
+  return sold?.form === 'solution' && !sold.alsoSolid ? (sold.range[1] + 2) / 100 : 1;
+}
+
 /** The mass fraction of a liquid whose strength can be taken for granted; 1 of a dry solid. @internal */
 export const usualPurity = (reagent: Reagent): number => (asBought(reagent, 1)?.massPercent ?? 100) / 100;
 

@@ -20,6 +20,8 @@ export const lastCaution =
  * What a solution holds counts at its concentration: 0.01 mol/L hydrochloric acid is below the limits from which it is
  * corrosive or irritating, and the list says so; the bottle it is made from keeps its own words.
  *
+ * Things side by side count as not mixed: for the gases that they set free together, give the mixture or the titration.
+ *
  * A reagent without words of its own has those of its protolytes. Of a titration or its setup, analyte and titrant
  * count mixed in every proportion. What else may happen in a mixture (heat, precipitates, explosions) is not looked at.
  *

@@ -1,5 +1,5 @@
 import type { Faults } from '../input/faults.js';
-import { fieldsOf, itemsOf, lengthOf, type Unread } from '../input/safe-read.js';
+import { fieldsOf, type Unread } from '../input/safe-read.js';
 import { readSource } from '../source.js';
 import { readReagent } from '../substance/reagent.js';
 import { type Given, readConflicts } from './conflicting-constants.js';
@@ -33,14 +33,13 @@ export function readSolutions(values: readonly GivenSolution[], faults: Faults):
       'a solution, as makeSolution makes it or a recipe holds it',
       keys,
     );
-    const items = itemsOf(unread.contents as readonly unknown[], lengthOf(unread.contents) ?? 0);
-    if (items?.some(isIngredient)) {
+    const items = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
+    if (items.some(isIngredient)) {
       faults.add('wrong-type', path, 'makeSolution of it, which works out the amounts', value, 'a recipe');
       return { mL: 1, contents: [] };
     }
     const volume = readVolume(unread, path, isPoured, faults);
-    const read = faults.list(unread.contents, `${path}.contents`, 'a list of { reagent, mmol }');
-    const contents = read.map((item, index) => {
+    const contents = items.map((item, index) => {
       const here = `${path}.contents[${index}]`;
       const content = faults.object(item, here, 'a content { reagent, mmol }', ['reagent', 'mmol']);
       const reagent = readGiven(content.reagent, `${here}.reagent`, given, faults);

@@ -128,3 +128,9 @@ test('refuses a gas under the id of a protolyte that has other constants', () =>
     'conflict conditions.carbonDioxide.protolyte',
   ]);
 });
+
+test('finds the end of the useful range where the share is that of a value of the grid', () => {
+  const tris = makeSolution({ contents: [{ reagent: reagents.tris, molar: 0.1 }] });
+  const range = { from: 3, to: 10, every: 0.25, usefulShare: 0.17363444019594895 };
+  expect(capacityOver(tris, range).peaks[0]?.useful.from).toBeCloseTo(6.75, 9);
+});

@@ -114,3 +114,18 @@ test('a salt has ions, no protolyte, and no charge left over', () => {
   const unread = { ...calciumChloride, ions: 'none' };
   expect(faults({ ionicStrength: 0.2, salt: unread })).toEqual(['wrong-type salt.ions']);
 });
+
+test('a wrong protolyte is named beside ingredients that are too few', () =>
+  expect(faults({ from: [aceticAcid], protolyte: 5 })).toEqual([
+    'out-of-range from',
+    'wrong-type protolyte',
+  ]));
+
+test.each([
+  [reagents.perchloricAcid, 0.74],
+  [hydrochloricAcid, 0.4],
+  [reagents.nitricAcid, 0.72],
+])('no stronger acid is poured than is sold: $0.name', (reagent, strongest) => {
+  expect(from({ reagent, purity: 1 }, tris)).toContain('out-of-range from[0].purity');
+  expect(from({ reagent, purity: strongest + 0.01 }, tris)).toContain('out-of-range from[0].purity');
+});

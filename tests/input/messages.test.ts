@@ -251,7 +251,7 @@ test.each([
           prepareBuffer({ pH: 10, molar: 0.1, mL: 50, from: [reagents.aceticAcid, reagents.sodiumAcetate] }),
         ),
       ),
-    'pHOf: solution is an impossible recipe; give a solution, as makeSolution makes it or a recipe holds it.',
+    'pHOf: solution is a refusal with its reason; give a solution, as makeSolution makes it or a recipe holds it.',
   ],
   [
     'a reagent as a formula',
@@ -261,7 +261,7 @@ test.each([
   [
     'litres as a key',
     () => makeSolution(untyped({ L: 0.05, contents: [] })),
-    'makeSolution: L is not a key; give mL, if that is meant, or one of mL, contents.',
+    'makeSolution: L is not a key; give mL (1000 for 1 L), if that is meant, or one of mL, contents.',
   ],
   [
     'a catalogue as an entry of it',
