@@ -255,8 +255,8 @@ describe('faults', () => {
 
   test('a setup without a beaker names what is missing once', () => {
     expect(listed(set({ analyte: {} as Solution, titrant: good.titrant }))).toEqual([
-      'missing analyte.mL',
       'missing analyte.contents',
+      'missing analyte.mL',
     ]);
   });
 });
