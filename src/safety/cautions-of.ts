@@ -37,15 +37,15 @@ export const lastCaution =
  * ```
  */
 export function cautionsOf(
-  ...all: readonly [Handled | readonly Handled[]] | readonly Handled[]
+  ...handled: readonly [Handled | readonly Handled[]] | readonly Handled[]
 ): readonly string[] {
   const faults = new Faults('cautionsOf');
-  const handled = all.length > 1 ? all : all[0];
-  const read = isList(handled)
+  const given = handled.length > 1 ? handled : handled[0];
+  const read = isList(given)
     ? faults
-        .list(handled, 'handled', 'a list')
+        .list(given, 'handled', 'a list')
         .map((one, index) => readHandled(one, `handled[${index}]`, faults))
-    : [readHandled(handled, '', faults)];
+    : [readHandled(given, '', faults)];
   faults.done();
 
   return frozen([...cautionsFor(joined(read)), lastCaution]);
