@@ -2,7 +2,6 @@ import {
   chooseIndicators,
   colourAt,
   davies,
-  defineIndicator,
   type EquivalencePoint,
   type Indicator,
   indicators,
@@ -18,19 +17,9 @@ import { rankBySight, visibleChange } from 'protolysis/colour';
 import { describe, expect, test } from 'vitest';
 import { triangle } from '../../src/indicator/observer.js';
 import { notesFor } from '../../src/indicator/ranking-notes.js';
+import { indicatorOf, source } from './invented-indicator.js';
 import { ownTitration, straight, strong, titrationOf } from './titrations.js';
 
-const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
-const indicatorOf = (from: number, to: number, more: Partial<Indicator> = {}): Indicator =>
-  defineIndicator({
-    id: 'x',
-    name: 'X',
-    transition: { from, to },
-    acidColour: 'red',
-    baseColour: 'yellow',
-    source,
-    ...more,
-  });
 const point = straight.equivalencePoints[0] as EquivalencePoint;
 
 /** A curve of straight lines through points [mL, pH], to be judged for the point at a volume. */

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import {
   chooseTransition,
   davies,
-  defineIndicator,
   type Indicator,
   indicators,
   makeSolution,
@@ -16,19 +15,9 @@ import {
 } from 'protolysis';
 import { describe, expect, test } from 'vitest';
 import { verdictOf } from '../../src/indicator/verdict.js';
+import { indicatorOf, source } from './invented-indicator.js';
 import { strong, titrationOf, weakPair } from './titrations.js';
 
-const source = { kind: 'commonPractice', note: 'invented for a test' } as const;
-const indicatorOf = (from: number, to: number, more: Partial<Indicator> = {}): Indicator =>
-  defineIndicator({
-    id: 'x',
-    name: 'X',
-    transition: { from, to },
-    acidColour: 'red',
-    baseColour: 'yellow',
-    source,
-    ...more,
-  });
 const scoreFor = (titration: Titration, indicator: Indicator, options?: ScoreOptions) =>
   scoreIndicator(titration, indicator, options).score;
 
