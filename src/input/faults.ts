@@ -11,6 +11,9 @@ export const at = (path: string, key: string): string => (path === '' ? key : `$
 /** An object with more unknown keys than this, such as a whole catalogue, is taken for another thing altogether. */
 const mostSlips = 8;
 
+/** Units that keys name by their thousandth: mL, mmol, mV. */
+const isUnit = /^(?:L|mol|V)$/;
+
 /**
  * Gathers the faults of one call. Each `read…` notes what is wrong and returns a harmless value of the right type, so
  * that the reading goes on and finds the other faults. `done()` then throws once, with all of them.
@@ -117,8 +120,8 @@ export class Faults {
   }
 
   #addUnknownKey(key: string, path: string, keys: readonly string[]): void {
-    const milli = `m${key}`;
-    const near = keys.includes(milli) ? `${milli} (1000 for 1 ${key})` : nearestName(key, keys);
+    const milli = isUnit.test(key) && keys.includes(`m${key}`) ? `m${key} (1000 for 1 ${key})` : undefined;
+    const near = milli ?? nearestName(key, keys);
     const all = keys.length === 1 ? `${keys[0]} alone` : `one of ${keys.join(', ')}`;
     const wanted = near && keys.length > 1 ? `${near}, if that is meant, or ${all}` : all;
     this.add('unknown-key', at(path, shorten(key)), wanted, key, 'not a key');

@@ -106,7 +106,7 @@ function dilution({ reagent, mmol }: Content, mL: number, water: number | null, 
   return mmol * Math.max(before - interpolated(heat.givenOff, waterIn(mixture.mL)), 0);
 }
 
-/** g of water in a mL at 25 °C, 0.99705 from memory: heats of dilution are not known to the fourth digit. */
+/** g of water in a mL at 25 °C, as `waterDensityAt` has it: heats of dilution are not known to the fourth digit. */
 const waterPerML = 0.997;
 
 /** Along the logarithm of the water; beyond the ends, that of the end. */

@@ -264,6 +264,11 @@ test.each([
     'makeSolution: L is not a key; give mL (1000 for 1 L), if that is meant, or one of mL, contents.',
   ],
   [
+    'a slip that is no unit beside a key with m before it',
+    () => makeSolution({ mL: 5, contents: [untyped({ reagent: tris, molar: 0.1, olar: 0.1 })] }),
+    'makeSolution: contents[0].olar is not a key; give one of reagent, grams, purity, mmol, molar.',
+  ],
+  [
     'a catalogue as an entry of it',
     () => makeSolution({ mL: 5, contents: [untyped({ reagent: reagents, mmol: 1 })] }),
     'makeSolution: contents[0].reagent is a module; give a reagent, such as reagents.sodiumCarbonate.',

@@ -10,6 +10,7 @@ import {
   hydrogenIonAt,
   type MixtureModel,
   slopeOfMixture,
+  volumeOfCharges,
   volumeOfMixture,
 } from '../model/mixture-model.js';
 import type { CurvePoint } from '../sampling/curve.js';
@@ -69,8 +70,9 @@ function gridBetween(from: number, to: number): number[] {
 
 /** R of (1), at the volume that has this pH. */
 function turnAt(mixture: MixtureModel, pH: number, room: Charges): number {
-  const { analyte, titrant } = chargesAt(mixture, 10 ** -pH, room);
-  const volume = -analyte.net / titrant.net;
+  const charges = chargesAt(mixture, 10 ** -pH, room);
+  const { analyte, titrant } = charges;
+  const volume = volumeOfCharges(charges);
   const slope = analyte.slope + volume * titrant.slope;
   const bend = analyte.bend + volume * titrant.bend;
   return bend / slope - (2 * titrant.slope) / titrant.net;
